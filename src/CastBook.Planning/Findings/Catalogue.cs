@@ -1,0 +1,16 @@
+using System.Reflection;
+
+namespace CastBook.Planning.Findings;
+
+/// <summary>Every finding CastBook can make, in its words. A new finding is one entry here, in the file of its topic.</summary>
+public static partial class Catalogue
+{
+    /// <summary>All kinds, by id; the documentation is made from it.</summary>
+    public static IReadOnlyList<FindingKind> All { get; } =
+    [
+        .. typeof(Catalogue).GetProperties(BindingFlags.Public | BindingFlags.Static)
+            .Where(p => p.PropertyType == typeof(FindingKind))
+            .Select(p => (FindingKind)p.GetValue(null)!)
+            .OrderBy(k => k.Id, StringComparer.Ordinal),
+    ];
+}

@@ -1,0 +1,48 @@
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning;
+
+/// <summary>What is asked: the rows of the shop's list, the shop, and the trees already in hand.</summary>
+public sealed record Night
+{
+    /// <summary>The rows; <see cref="Piece.Id"/> is the index.</summary>
+    public required IReadOnlyList<Piece> Pieces { get; init; }
+
+    /// <summary>What the shop owns and has decided.</summary>
+    public required Shop Shop { get; init; }
+
+    /// <summary>What the weights are of: as the heading says, else as the Shop sheet says, else unknown.</summary>
+    public WeightMeaning WeightsAreOf { get; init; }
+
+    /// <summary>Trees that stand in the book with a weighing or a state beyond planned.</summary>
+    public IReadOnlyList<TreeInHand> Trees { get; init; } = [];
+}
+
+/// <summary>How far a flask has come. From <see cref="Waxed"/> on nothing in it is moved.</summary>
+public enum FlaskState
+{
+    /// <summary>On paper only.</summary>
+    Planned,
+
+    /// <summary>The tree is built.</summary>
+    Waxed,
+
+    /// <summary>The mould is filled.</summary>
+    Invested,
+
+    /// <summary>In the kiln.</summary>
+    InKiln,
+
+    /// <summary>Poured.</summary>
+    Poured,
+}
+
+/// <summary>A line of the Trees sheet as the shop left it.</summary>
+/// <param name="Flask">The flask's letter.</param>
+/// <param name="Size">The flask size's name, as the line says.</param>
+/// <param name="Base">The sprue base alone, as weighed.</param>
+/// <param name="TreeOnBase">Base with the sprued tree, as weighed.</param>
+/// <param name="OfItWax">How much of the tree is sprue wax, where the shop says.</param>
+/// <param name="State">How far it has come.</param>
+public sealed record TreeInHand(string Flask, string? Size, Mass? Base, Mass? TreeOnBase, Mass? OfItWax, FlaskState State);

@@ -1,0 +1,157 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning;
+
+/// <summary>What is answered.</summary>
+public sealed record NightPlan
+{
+    /// <summary>A line for each row asked, in the same order.</summary>
+    public required IReadOnlyList<PiecePlan> Pieces { get; init; }
+
+    /// <summary>The flasks, by letter.</summary>
+    public required IReadOnlyList<FlaskPlan> Flasks { get; init; }
+
+    /// <summary>Metal by alloy, in the order the alloys first appear in the list.</summary>
+    public required IReadOnlyList<MetalPlan> Metal { get; init; }
+
+    /// <summary>What the plan is worth.</summary>
+    public required PlanBound Bound { get; init; }
+
+    /// <summary>Everything to stop for, check or note, repeats folded, stops first.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+}
+
+/// <summary>What became of a row.</summary>
+public enum PieceStatus
+{
+    /// <summary>All of it is in flasks.</summary>
+    Planned,
+
+    /// <summary>Some of it is in flasks; a finding says why not all.</summary>
+    PartlyPlanned,
+
+    /// <summary>None of it is in a flask; a finding says why.</summary>
+    NotPlanned,
+
+    /// <summary>Left out by the shop.</summary>
+    LeftOut,
+
+    /// <summary>Another night's.</summary>
+    OtherNight,
+
+    /// <summary>Marked done.</summary>
+    Done,
+}
+
+/// <summary>A row's answer.</summary>
+/// <param name="Id">The row, <see cref="Piece.Id"/>.</param>
+/// <param name="Status">What became of it.</param>
+/// <param name="MetalEach">Metal of one piece without gates; missing where it cannot be known.</param>
+/// <param name="Flasks">Where it is.</param>
+/// <param name="Burnout">The longest burnout among its flasks.</param>
+public sealed record PiecePlan(int Id, PieceStatus Status, Mass? MetalEach, IReadOnlyList<FlaskShare> Flasks, Duration? Burnout);
+
+/// <summary>So many of a row's pieces.</summary>
+/// <param name="PieceId">The row.</param>
+/// <param name="Quantity">How many.</param>
+public readonly record struct PieceShare(int PieceId, int Quantity);
+
+/// <summary>A sector of the tree: pieces one above the other along the trunk, from the button up.</summary>
+/// <param name="Pieces">From the button up.</param>
+public sealed record TreeColumn(IReadOnlyList<PieceShare> Pieces);
+
+/// <summary>A flask's answer: what hangs in it and what it takes.</summary>
+public sealed record FlaskPlan
+{
+    /// <summary>The letter to scratch into the mould: A, B … Z, AA …</summary>
+    public required string Letter { get; init; }
+
+    /// <summary>Its size.</summary>
+    public required FlaskSize Size { get; init; }
+
+    /// <summary>Its alloy, by the shop's name.</summary>
+    public required string Alloy { get; init; }
+
+    /// <summary>How far it has come.</summary>
+    public required FlaskState State { get; init; }
+
+    /// <summary>What hangs in it, in the order of the list.</summary>
+    public required IReadOnlyList<PieceShare> Pieces { get; init; }
+
+    /// <summary>The tree column by column; empty where sizes are unknown or the tree is already built.</summary>
+    public IReadOnlyList<TreeColumn> Columns { get; init; } = [];
+
+    /// <summary>Metal of the pieces.</summary>
+    public required Mass PiecesMetal { get; init; }
+
+    /// <summary>Metal of trunk and gates.</summary>
+    public required Mass TreeMetal { get; init; }
+
+    /// <summary>Metal of the button.</summary>
+    public required Mass Button { get; init; }
+
+    /// <summary>Metal to weigh out: pieces, tree and button with the melt loss, rounded up.</summary>
+    public required Mass Charge { get; init; }
+
+    /// <summary>Whether the charge comes from the weighed tree and not from the estimate.</summary>
+    public required bool Weighed { get; init; }
+
+    /// <summary>Investment powder; missing where it cannot be known.</summary>
+    public Mass? Powder { get; init; }
+
+    /// <summary>Water for it.</summary>
+    public Volume? Water { get; init; }
+
+    /// <summary>Whole burnout, the soak at flask temperature included.</summary>
+    public Duration? Burnout { get; init; }
+
+    /// <summary>Name of the schedule it runs.</summary>
+    public string? Schedule { get; init; }
+
+    /// <summary>Metal temperature to pour at; missing is asked for.</summary>
+    public Temperature? MetalTemperature { get; init; }
+
+    /// <summary>Flask temperature to pour into; missing is asked for.</summary>
+    public Temperature? FlaskTemperature { get; init; }
+
+    /// <summary>Wait before the quench; missing is asked for. Always with "and only when the button shows no red in shade".</summary>
+    public Duration? QuenchAfter { get; init; }
+
+    /// <summary>Whether it must not be quenched at all (stones in).</summary>
+    public bool NoQuench { get; init; }
+}
+
+/// <summary>Metal of one alloy for the night.</summary>
+public sealed record MetalPlan
+{
+    /// <summary>The alloy, by the shop's name.</summary>
+    public required string Alloy { get; init; }
+
+    /// <summary>Metal of all pieces asked for tonight, planned or not; missing while any of it is unknown.</summary>
+    public Mass? Pieces { get; init; }
+
+    /// <summary>The least the pieces can take, while it is unknown.</summary>
+    public Mass? PiecesLeast { get; init; }
+
+    /// <summary>The most the pieces can take, while it is unknown.</summary>
+    public Mass? PiecesMost { get; init; }
+
+    /// <summary>The charges of its flasks not yet poured; missing where nothing is planned.</summary>
+    public Mass? Charges { get; init; }
+
+    /// <summary>Fresh metal in stock.</summary>
+    public Mass? Fresh { get; init; }
+
+    /// <summary>Clean re-melt in stock.</summary>
+    public Mass? Remelt { get; init; }
+
+    /// <summary>What is missing for the charges; missing where stock or charges are unknown.</summary>
+    public Mass? Buy { get; init; }
+}
+
+/// <summary>What the plan is worth.</summary>
+/// <param name="LeastFlasks">The fewest flasks any plan of the same pieces could need, certified.</param>
+/// <param name="ProvedFewest">Whether this plan needs no more than that and places everything that can be placed.</param>
+public sealed record PlanBound(int LeastFlasks, bool ProvedFewest);

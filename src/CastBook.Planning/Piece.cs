@@ -1,0 +1,95 @@
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning;
+
+/// <summary>A row of the shop's list: a piece to cast, some number of times. A missing value means the cell was empty or unreadable.</summary>
+public sealed record Piece
+{
+    /// <summary>The row's number in the night, from 0, in the order of the list.</summary>
+    public required int Id { get; init; }
+
+    /// <summary>The piece's name as written; may be empty.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>How many to cast.</summary>
+    public int? Quantity { get; init; }
+
+    /// <summary>The row's weight; what it is the weight of stands in <see cref="Night.WeightsAreOf"/>.</summary>
+    public Mass? Weight { get; init; }
+
+    /// <summary>Volume of the pattern, where the shop gives it.</summary>
+    public Volume? PatternVolume { get; init; }
+
+    /// <summary>The pattern material as written.</summary>
+    public string? Material { get; init; }
+
+    /// <summary>The alloy as written.</summary>
+    public string? Alloy { get; init; }
+
+    /// <summary>Outer sizes, where the row has all it needs of them; see <see cref="PieceBox"/>.</summary>
+    public PieceBox? Box { get; init; }
+
+    /// <summary>The finest section.</summary>
+    public Length? FinestSection { get; init; }
+
+    /// <summary>The heaviest section.</summary>
+    public Length? HeaviestSection { get; init; }
+
+    /// <summary>The piece's own gates, where the row says anything of them.</summary>
+    public PieceGate? Gate { get; init; }
+
+    /// <summary>Whether stones are set in the pattern.</summary>
+    public bool StonesIn { get; init; }
+
+    /// <summary>How many fit a tree, by name of flask size (ordinal, ignoring case); an empty name means any size.</summary>
+    public IReadOnlyDictionary<string, int>? PerTree { get; init; }
+
+    /// <summary>What was done before the tree, where the row says anything of it.</summary>
+    public PiecePrint? Print { get; init; }
+
+    /// <summary>When it is due.</summary>
+    public DateOnly? Due { get; init; }
+
+    /// <summary>The night the row belongs to, as written.</summary>
+    public string? Night { get; init; }
+
+    /// <summary>Whether the row is marked done.</summary>
+    public bool Done { get; init; }
+
+    /// <summary>Whether the shop leaves the row out tonight.</summary>
+    public bool LeaveOut { get; init; }
+
+    /// <summary>The flask letter the shop wants it in.</summary>
+    public string? KeepInFlask { get; init; }
+
+    /// <summary>Where the last plan put it: what stands in the Flask column of the book as read.</summary>
+    public IReadOnlyList<FlaskShare> LastFlasks { get; init; } = [];
+
+    /// <summary>Fields whose cells could not be read and have a finding already (constants of <see cref="Findings.PieceField"/>); nothing more is said of them.</summary>
+    public IReadOnlyList<string> Unreadable { get; init; } = [];
+}
+
+/// <summary>A piece's outer sizes: the gate stands at one end of the length.</summary>
+/// <param name="IsRing">A ring standing in the plane of the trunk; then <paramref name="Length"/> is its outer diameter and <paramref name="Width"/> the band's width.</param>
+/// <param name="Length">From the gate outwards.</param>
+/// <param name="Width">Across.</param>
+/// <param name="Thickness">The third size; for a ring the band's thickness, not needed.</param>
+public sealed record PieceBox(bool IsRing, Length Length, Length Width, Length? Thickness);
+
+/// <summary>A piece's own gates; what is missing comes from the settings.</summary>
+/// <param name="Count">How many gates.</param>
+/// <param name="Diameter">Gate diameter.</param>
+/// <param name="Length">Gate length.</param>
+public sealed record PieceGate(int? Count, Length? Diameter, Length? Length);
+
+/// <summary>What was done to a printed piece before the tree.</summary>
+/// <param name="PrintedAt">Resin temperature while printing.</param>
+/// <param name="Washed">Time in the wash.</param>
+/// <param name="Cured">Time of the cure, each side.</param>
+public sealed record PiecePrint(Temperature? PrintedAt, Duration? Washed, Duration? Cured);
+
+/// <summary>So many of a row's pieces in one flask.</summary>
+/// <param name="Flask">The flask's letter.</param>
+/// <param name="Quantity">How many, one or more.</param>
+public readonly record struct FlaskShare(string Flask, int Quantity);

@@ -1,0 +1,32 @@
+using CastBook.Casting.Investing;
+using UnitsNet;
+
+namespace CastBook.Planning.Shops;
+
+/// <summary>An investment powder, a row of the shop's Investments sheet.</summary>
+public sealed record Investment
+{
+    /// <summary>The powder's name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Its binder; missing counts as gypsum, with an assumption.</summary>
+    public InvestmentKind? Kind { get; init; }
+
+    /// <summary>Parts of water to 100 parts of powder, by mass.</summary>
+    public double? WaterPer100 { get; init; }
+
+    /// <summary>Density of the powder's solid.</summary>
+    public Density? PowderDensity { get; init; }
+
+    /// <summary>From the first water to gloss-off.</summary>
+    public Duration? WorkingTime { get; init; }
+
+    /// <summary>The least set before the kiln.</summary>
+    public Duration? SetAtLeast { get; init; }
+
+    /// <summary>The hottest kiln.</summary>
+    public Temperature? NeverAbove { get; init; }
+
+    /// <summary>Powder in stock.</summary>
+    public Mass? InStock { get; init; }
+}

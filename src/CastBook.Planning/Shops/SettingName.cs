@@ -1,0 +1,60 @@
+namespace CastBook.Planning.Shops;
+
+/// <summary>The settings of the Shop sheet, by the names that stand in its first column.</summary>
+public static class SettingName
+{
+    /// <summary>What the weight column means: <c>pattern</c> or <c>finished metal</c>. Asked, never assumed.</summary>
+    public const string WeightsAreOf = "Weights are of";
+
+    /// <summary>The material of rows that name none: a name of the Materials sheet, or <c>wax</c> or <c>resin</c>.</summary>
+    public const string PatternMaterial = "Pattern material";
+
+    /// <summary>Density of the material of rows that name none (g/cm³).</summary>
+    public const string PatternDensity = "Pattern density";
+
+    /// <summary>Density of the wax that trunks and gates are built of (g/cm³).</summary>
+    public const string SprueWaxDensity = "Sprue wax density";
+
+    /// <summary>How the shop casts: <c>vacuum perforated</c>, <c>vacuum solid</c> or <c>spin</c>.</summary>
+    public const string CastingMethod = "Casting method";
+
+    /// <summary>Volume of the crucible when there is no Crucibles sheet (ml).</summary>
+    public const string CrucibleHolds = "Crucible holds";
+
+    /// <summary>The investment powder in use when the Investments sheet has several.</summary>
+    public const string Investment = "Investment";
+
+    /// <summary>The least button, as a percentage of pieces and tree.</summary>
+    public const string ButtonShare = "Button share";
+
+    /// <summary>The least button (ml).</summary>
+    public const string ButtonAtLeast = "Button at least";
+
+    /// <summary>Metal lost in melting, as a percentage.</summary>
+    public const string MeltLoss = "Melt loss";
+
+    /// <summary>The step charges are rounded up to (g).</summary>
+    public const string ChargeStep = "Charge step";
+
+    /// <summary>The step powder is rounded up to (g).</summary>
+    public const string PowderStep = "Powder step";
+
+    /// <summary>The least gap between two pieces on a tree (mm).</summary>
+    public const string GapBetweenPieces = "Gap between pieces";
+
+    /// <summary>Length of a gate where the piece names none (mm).</summary>
+    public const string GateLength = "Gate length";
+
+    /// <summary>Diameter of a gate where the piece names none (mm).</summary>
+    public const string GateDiameter = "Gate diameter";
+
+    /// <summary>Angle between trunk and pieces (degrees).</summary>
+    public const string GateAngle = "Gate angle";
+
+    /// <summary>Which night to plan, as the Night column writes it.</summary>
+    public const string Night = "Night";
+
+    /// <summary>The question what an alloy's name means.</summary>
+    /// <param name="name">The name as the rows write it.</param>
+    public static string AlloyMeaning(string name) => $"Alloy \"{name}\" is";
+}

@@ -1,0 +1,76 @@
+using CastBook.Casting.Pouring;
+using UnitsNet;
+
+namespace CastBook.Planning.Shops;
+
+/// <summary>The shop's answers and choices. A missing value means the shop has not said; see <see cref="SettingName"/> for each.</summary>
+public sealed record Settings
+{
+    /// <summary>What the weights mean, where a heading does not say.</summary>
+    public WeightMeaning WeightsAreOf { get; init; }
+
+    /// <summary>Material of rows that name none.</summary>
+    public string? PatternMaterial { get; init; }
+
+    /// <summary>Density of that material.</summary>
+    public Density? PatternDensity { get; init; }
+
+    /// <summary>Density of the wax that trunks and gates are built of.</summary>
+    public Density? SprueWaxDensity { get; init; }
+
+    /// <summary>How the shop casts.</summary>
+    public CastingMethod? CastingMethod { get; init; }
+
+    /// <summary>The crucible, when there is no Crucibles sheet.</summary>
+    public Volume? CrucibleHolds { get; init; }
+
+    /// <summary>The powder in use.</summary>
+    public string? Investment { get; init; }
+
+    /// <summary>The least button as a share of pieces and tree.</summary>
+    public Ratio? ButtonShare { get; init; }
+
+    /// <summary>The least button.</summary>
+    public Volume? ButtonAtLeast { get; init; }
+
+    /// <summary>Metal lost in melting.</summary>
+    public Ratio? MeltLoss { get; init; }
+
+    /// <summary>Charges are rounded up to this step.</summary>
+    public Mass? ChargeStep { get; init; }
+
+    /// <summary>Powder is rounded up to this step.</summary>
+    public Mass? PowderStep { get; init; }
+
+    /// <summary>The least gap between two pieces.</summary>
+    public Length? GapBetweenPieces { get; init; }
+
+    /// <summary>Gate length where a piece names none.</summary>
+    public Length? GateLength { get; init; }
+
+    /// <summary>Gate diameter where a piece names none.</summary>
+    public Length? GateDiameter { get; init; }
+
+    /// <summary>Angle between trunk and pieces.</summary>
+    public Angle? GateAngle { get; init; }
+
+    /// <summary>The night to plan.</summary>
+    public string? Night { get; init; }
+
+    /// <summary>What ambiguous alloy names mean, by the name the rows use (ordinal, ignoring case).</summary>
+    public IReadOnlyDictionary<string, string> AlloyMeanings { get; init; } =
+        new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+}
+
+/// <summary>What the weight of a row is the weight of. Confusing the two is a 9- to 16-fold error.</summary>
+public enum WeightMeaning
+{
+    /// <summary>Nobody has said.</summary>
+    Unknown,
+
+    /// <summary>The pattern as it will be sprued: printed or wax, supports off.</summary>
+    Pattern,
+
+    /// <summary>The finished metal of an earlier casting in the same alloy.</summary>
+    FinishedMetal,
+}

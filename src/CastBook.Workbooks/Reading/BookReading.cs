@@ -1,0 +1,46 @@
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading.Package;
+
+namespace CastBook.Workbooks.Reading;
+
+/// <summary>A book as read: the night it asks for, where everything stands, and what was found on the way.</summary>
+public sealed record BookReading
+{
+    /// <summary>The package, open for reading.</summary>
+    public required BookPackage Package { get; init; }
+
+    /// <summary>The list of pieces.</summary>
+    public required PieceSheet Pieces { get; init; }
+
+    /// <summary>What is asked.</summary>
+    public required Night Night { get; init; }
+
+    /// <summary>The cell of each subject that has one: piece fields that stand in the list, settings, rows of shop sheets.</summary>
+    public required CellMap Cells { get; init; }
+
+    /// <summary>The sheets that bear our hidden name, by that name (such as <c>CastBook_NightPlan</c>).</summary>
+    public required IReadOnlyDictionary<string, SheetPart> OwnSheets { get; init; }
+
+    /// <summary>The shop's sheets that were found, by their usual name (<c>Shop</c>, <c>Flasks</c>, …).</summary>
+    public required IReadOnlyDictionary<string, SheetPart> ShopSheets { get; init; }
+
+    /// <summary>What reading found.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+}
+
+/// <summary>Where each subject stands in the book.</summary>
+public sealed class CellMap
+{
+    private readonly Dictionary<Subject, CellRef> cells = [];
+
+    /// <summary>Says where a subject stands; the last word wins.</summary>
+    /// <param name="subject">The subject.</param>
+    /// <param name="cell">Its cell.</param>
+    public void Add(Subject subject, CellRef cell) => cells[subject] = cell;
+
+    /// <summary>The cell of a subject, else the cell of the whole it is a field of; null where neither has one.</summary>
+    /// <param name="subject">The subject.</param>
+    public CellRef? Find(Subject subject) =>
+        cells.TryGetValue(subject, out var cell) || cells.TryGetValue(subject with { Field = "" }, out cell) ? cell : null;
+}
