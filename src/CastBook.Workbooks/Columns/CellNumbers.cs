@@ -1,0 +1,50 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Columns;
+
+/// <summary>Quantities as cells, texts and answers carry them: no more digits than a scale, a jug or a thermometer shows.</summary>
+public static class CellNumbers
+{
+    /// <summary>Grams to a hundredth.</summary>
+    /// <param name="mass">The mass.</param>
+    public static double? Grams(Mass? mass) => mass is { } some ? Math.Round(some.Grams, 2, MidpointRounding.AwayFromZero) : null;
+
+    /// <summary>Whole millilitres.</summary>
+    /// <param name="volume">The volume.</param>
+    public static double? Millilitres(Volume? volume) => volume is { } some ? Math.Round(some.Milliliters, MidpointRounding.AwayFromZero) : null;
+
+    /// <summary>Hours to a hundredth.</summary>
+    /// <param name="duration">The duration.</param>
+    public static double? Hours(Duration? duration) => duration is { } some ? Math.Round(some.Hours, 2, MidpointRounding.AwayFromZero) : null;
+
+    /// <summary>Whole degrees Celsius.</summary>
+    /// <param name="temperature">The temperature.</param>
+    public static double? Celsius(Temperature? temperature) => temperature is { } some ? Math.Round(some.DegreesCelsius, MidpointRounding.AwayFromZero) : null;
+
+    /// <summary>Whole minutes.</summary>
+    /// <param name="duration">The duration.</param>
+    public static double? Minutes(Duration? duration) => duration is { } some ? Math.Round(some.Minutes, MidpointRounding.AwayFromZero) : null;
+
+    /// <summary>Grams for a reader: a tenth under 100 g, else whole and thousands separated.</summary>
+    /// <param name="mass">The mass.</param>
+    public static string GramsText(Mass mass) => mass.Grams < 99.95
+        ? mass.Grams.ToString("0.0", CultureInfo.InvariantCulture)
+        : mass.Grams.ToString("#,##0", CultureInfo.InvariantCulture);
+
+    /// <summary>Hours for a reader: <c>8 h</c> or <c>8 h 30</c>.</summary>
+    /// <param name="duration">The duration.</param>
+    public static string HoursText(Duration duration)
+    {
+        var minutes = (long)Math.Round(duration.Minutes, MidpointRounding.AwayFromZero);
+        return minutes % 60 == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h")
+            : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60:00}");
+    }
+
+    /// <summary>A mix for a reader: <c>1,430 g + 543 ml</c>.</summary>
+    /// <param name="powder">The powder.</param>
+    /// <param name="water">The water.</param>
+    public static string MixText(Mass powder, Volume water) =>
+        string.Create(CultureInfo.InvariantCulture, $"{powder.Grams:#,##0} g + {water.Milliliters:#,##0} ml");
+}

@@ -1,0 +1,37 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Columns;
+
+/// <summary>
+/// What was found about the row: <c>stop: weight. "12O.5" has a letter in it.</c> The marks of the row's cells hang on
+/// these words.
+/// </summary>
+internal sealed class ChecksColumn : ComputedColumn
+{
+    /// <inheritdoc/>
+    public override string OwnName => Reading.OwnName.Checks;
+
+    /// <inheritdoc/>
+    public override string Heading => "Checks";
+
+    /// <inheritdoc/>
+    public override double Width => 48;
+
+    /// <inheritdoc/>
+    public override CellValue Show(PieceLine line)
+    {
+        var id = Subject.Piece(line.Piece.Id).Key;
+        var texts = line.Findings.Select(f =>
+        {
+            var field = f.Subjects.First(s => s.Kind == SubjectKind.Piece && s.Key == id).Field;
+            return $"{Words(f.Severity, field)} {f.Seen}";
+        });
+        return CellValue.Of(string.Join(" ", texts));
+    }
+
+    /// <summary>The words that a mark looks for, such as <c>stop: weight.</c></summary>
+    /// <param name="severity">The severity.</param>
+    /// <param name="field">The field, a constant of <see cref="PieceField"/>; empty for the whole row.</param>
+    public static string Words(Severity severity, string field) => $"{MarkRules.WordOf(severity)}: {FieldWords.Of(field)}.";
+}

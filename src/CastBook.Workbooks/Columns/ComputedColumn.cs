@@ -1,0 +1,37 @@
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Columns;
+
+/// <summary>A row of the list with all that is known of it.</summary>
+/// <param name="Piece">The row as asked.</param>
+/// <param name="Plan">The row as answered.</param>
+/// <param name="Flasks">The night's flasks, by letter.</param>
+/// <param name="Findings">What was found about this row, stops first.</param>
+internal sealed record PieceLine(
+    Piece Piece, PiecePlan Plan, IReadOnlyDictionary<string, FlaskPlan> Flasks, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Whether the row is another night's or done: nothing in it is touched.</summary>
+    public bool IsLeftAlone => Plan.Status is PieceStatus.OtherNight or PieceStatus.Done;
+}
+
+/// <summary>A column that CastBook fills in the shop's list. One file each; <see cref="ComputedColumns"/> lists them.</summary>
+internal abstract class ComputedColumn
+{
+    /// <summary>The hidden name by which it is known again.</summary>
+    public abstract string OwnName { get; }
+
+    /// <summary>Its heading, the unit in it.</summary>
+    public abstract string Heading { get; }
+
+    /// <summary>Width in characters where it is new.</summary>
+    public abstract double Width { get; }
+
+    /// <summary>Number format; null for words.</summary>
+    public virtual string? NumberFormat => null;
+
+    /// <summary>What it shows in a row.</summary>
+    /// <param name="line">The row.</param>
+    public abstract CellValue Show(PieceLine line);
+}

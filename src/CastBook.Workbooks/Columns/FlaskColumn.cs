@@ -1,0 +1,26 @@
+using System.Globalization;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Columns;
+
+/// <summary>Where the row's pieces hang: <c>A</c>, or <c>A ×6, B ×2</c>.</summary>
+internal sealed class FlaskColumn : ComputedColumn
+{
+    /// <inheritdoc/>
+    public override string OwnName => Reading.OwnName.Flask;
+
+    /// <inheritdoc/>
+    public override string Heading => "Flask";
+
+    /// <inheritdoc/>
+    public override double Width => 12;
+
+    /// <inheritdoc/>
+    public override CellValue Show(PieceLine line)
+    {
+        var shares = line.Plan.Flasks;
+        return shares.Count == 1 && shares[0].Quantity == line.Piece.Quantity
+            ? CellValue.Of(shares[0].Flask)
+            : CellValue.Of(string.Join(", ", shares.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Flask} ×{s.Quantity}"))));
+    }
+}

@@ -1,0 +1,30 @@
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Columns;
+
+/// <summary>Powder and water of the row's flask, as text so that nobody sums it over rows that share a flask.</summary>
+internal sealed class MixColumn : ComputedColumn
+{
+    /// <inheritdoc/>
+    public override string OwnName => Reading.OwnName.Mix;
+
+    /// <inheritdoc/>
+    public override string Heading => "Mix";
+
+    /// <inheritdoc/>
+    public override double Width => 18;
+
+    /// <inheritdoc/>
+    public override CellValue Show(PieceLine line)
+    {
+        var shares = line.Plan.Flasks;
+        if (shares.Count > 1)
+        {
+            return CellValue.Of("see Night plan");
+        }
+
+        return shares.Count == 1 && line.Flasks[shares[0].Flask] is { Powder: { } powder, Water: { } water }
+            ? CellValue.Of(CellNumbers.MixText(powder, water))
+            : CellValue.Empty;
+    }
+}

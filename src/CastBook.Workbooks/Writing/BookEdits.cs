@@ -1,0 +1,175 @@
+using System.Globalization;
+using System.Text;
+using CastBook.Workbooks.Reading.Package;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Everything CastBook wants changed in a package: sheets to splice, parts to replace, add or remove, and how they hang together.</summary>
+internal sealed class BookEdits
+{
+    private const string ContentTypesPart = "[Content_Types].xml";
+    private const string RelationshipsNamespace = "http://schemas.openxmlformats.org/package/2006/relationships";
+
+    private readonly BookPackage package;
+    private readonly Dictionary<string, SheetEdits> sheets = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, byte[]> parts = new(StringComparer.OrdinalIgnoreCase);
+    private readonly List<(string Source, string Id, string Type, string Target)> relations = [];
+    private readonly List<(string Part, string Type)> overrides = [];
+    private readonly Dictionary<string, string> defaults = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <param name="package">The package as read.</param>
+    public BookEdits(BookPackage package)
+    {
+        this.package = package;
+        Dialect = Dialect.Of(package.IsStrict);
+    }
+
+    /// <summary>The book's namespaces.</summary>
+    public Dialect Dialect { get; }
+
+    /// <summary>Sheets to splice, by part.</summary>
+    public IReadOnlyDictionary<string, SheetEdits> Sheets => sheets;
+
+    /// <summary>The edits of a sheet part.</summary>
+    /// <param name="part">The sheet's part.</param>
+    public SheetEdits Sheet(string part)
+    {
+        if (!sheets.TryGetValue(part, out var edits))
+        {
+            sheets[part] = edits = new SheetEdits();
+        }
+
+        return edits;
+    }
+
+    /// <summary>A part as it stands now: as replaced, else as in the package.</summary>
+    /// <param name="part">The part.</param>
+    public byte[] Current(string part) => parts.TryGetValue(part, out var bytes) ? bytes : package.Read(part);
+
+    /// <summary>Replaces a part that exists.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="content">Its new bytes.</param>
+    public void Replace(string part, byte[] content) => parts[part] = content;
+
+    /// <summary>Adds a part under a free name.</summary>
+    /// <param name="pattern">The name with <c>#</c> where a number belongs.</param>
+    /// <param name="content">Its bytes.</param>
+    /// <param name="contentType">Its content type; null where its extension has a default one.</param>
+    /// <returns>The name it got.</returns>
+    public string AddPart(string pattern, byte[] content, string? contentType)
+    {
+        var number = 1;
+        string name;
+        do
+        {
+            name = pattern.Replace("#", number++.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
+        }
+        while (package.Has(name) || parts.ContainsKey(name));
+
+        parts[name] = content;
+        if (contentType is not null)
+        {
+            overrides.Add((name, contentType));
+        }
+
+        return name;
+    }
+
+    /// <summary>Makes sure an extension has a content type.</summary>
+    /// <param name="extension">The extension, without a dot.</param>
+    /// <param name="contentType">The content type.</param>
+    public void DefaultType(string extension, string contentType) => defaults[extension] = contentType;
+
+    /// <summary>Adds a relationship from one part to another.</summary>
+    /// <param name="source">The part it belongs to.</param>
+    /// <param name="type">The last word of its type.</param>
+    /// <param name="target">The part it leads to.</param>
+    /// <returns>Its id.</returns>
+    public string Relate(string source, string type, string target)
+    {
+        var taken = package.Relationships(source).Select(r => r.Id)
+            .Concat(relations.Where(r => r.Source == source).Select(r => r.Id)).ToHashSet(StringComparer.Ordinal);
+        var number = taken.Count + 1;
+        while (taken.Contains($"rId{number}"))
+        {
+            number++;
+        }
+
+        var id = $"rId{number}";
+        relations.Add((source, id, Dialect.TypeOf(type), target));
+        return id;
+    }
+
+    /// <summary>The new bytes of every part that is replaced or added, relationships and content types included.</summary>
+    public IReadOnlyDictionary<string, byte[]> Finish()
+    {
+        foreach (var group in relations.GroupBy(r => r.Source, StringComparer.OrdinalIgnoreCase))
+        {
+            var name = RelationshipsPartOf(group.Key);
+            var content = package.Has(name)
+                ? package.Read(name)
+                : Encoding.UTF8.GetBytes($"<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n<Relationships xmlns=\"{RelationshipsNamespace}\"></Relationships>");
+            var part = new XmlPart(content);
+            foreach (var (_, id, type, target) in group)
+            {
+                part.Append(part.Root, part.Own($"<~Relationship Id=\"{id}\" Type=\"{type}\" Target=\"{XmlText.EscapeAttribute(Towards(group.Key, target))}\"/>"));
+            }
+
+            parts[name] = part.ToBytes();
+        }
+
+        FinishContentTypes();
+        return parts;
+    }
+
+    private static string RelationshipsPartOf(string part)
+    {
+        var slash = part.LastIndexOf('/');
+        return $"{part[..(slash + 1)]}_rels/{part[(slash + 1)..]}.rels";
+    }
+
+    /// <summary>The target as seen from the source's folder.</summary>
+    private static string Towards(string source, string target)
+    {
+        var folder = source[..(source.LastIndexOf('/') + 1)];
+        var up = "";
+        while (!target.StartsWith(folder, StringComparison.OrdinalIgnoreCase))
+        {
+            up += "../";
+            folder = folder[..(folder.TrimEnd('/').LastIndexOf('/') + 1)];
+        }
+
+        return up + target[folder.Length..];
+    }
+
+    private void FinishContentTypes()
+    {
+        var part = new XmlPart(package.Read(ContentTypesPart));
+        var children = part.Children(part.Root);
+        foreach (var (extension, type) in defaults)
+        {
+            if (!children.Any(c => c.LocalName == "Default" && string.Equals(part.Attribute(c, "Extension"), extension, StringComparison.OrdinalIgnoreCase)))
+            {
+                var xml = part.Own($"<~Default Extension=\"{extension}\" ContentType=\"{type}\"/>");
+                if (children.Count > 0)
+                {
+                    part.InsertBefore(children[0], xml);
+                }
+                else
+                {
+                    part.Append(part.Root, xml);
+                }
+            }
+        }
+
+        foreach (var (name, type) in overrides)
+        {
+            part.Append(part.Root, part.Own($"<~Override PartName=\"/{XmlText.EscapeAttribute(name)}\" ContentType=\"{type}\"/>"));
+        }
+
+        if (part.IsEdited)
+        {
+            parts[ContentTypesPart] = part.ToBytes();
+        }
+    }
+}

@@ -1,0 +1,120 @@
+using System.Globalization;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>How a cell of our own sheets looks.</summary>
+/// <param name="Size">Size in points.</param>
+/// <param name="Bold">Bold.</param>
+/// <param name="Horizontal">Side to align to, as the file format names it.</param>
+/// <param name="NumberFormat">Number format, where it holds numbers.</param>
+/// <param name="Fill">Fill colour, where it has one.</param>
+/// <param name="Border">Which lines it has.</param>
+/// <param name="Wrap">Whether long text runs over several lines.</param>
+/// <param name="Color">Colour of the text.</param>
+internal sealed record Look(
+    int Size = 11,
+    bool Bold = false,
+    string Horizontal = "left",
+    string? NumberFormat = null,
+    string? Fill = null,
+    Line Border = Line.None,
+    bool Wrap = false,
+    string Color = Look.Ink)
+{
+    /// <summary>Ink.</summary>
+    public const string Ink = "FF1F2A30";
+
+    /// <summary>The one quiet band, behind headings.</summary>
+    public const string Band = "FFE7ECEE";
+
+    /// <summary>The one accent.</summary>
+    public const string Accent = "FF2F6F73";
+
+    /// <summary>Metal: a tenth of a gram under 100 g, else whole grams.</summary>
+    public const string Grams = "[<99.95]0.0;#,##0";
+
+    /// <summary>Whole numbers, thousands separated.</summary>
+    public const string Whole = "#,##0";
+
+    /// <summary>The sheet's title.</summary>
+    public static Look Title { get; } = new(14, Bold: true);
+
+    /// <summary>A line under the title, or where a number comes from.</summary>
+    public static Look Small { get; } = new(9, Color: "FF4A575E");
+
+    /// <summary>A heading over words.</summary>
+    public static Look Heading { get; } = new(11, Bold: true, Fill: Band, Border: Line.Accent, Wrap: true);
+
+    /// <summary>A heading over numbers.</summary>
+    public static Look NumberHeading { get; } = Heading with { Horizontal = "right" };
+
+    /// <summary>Words in a list.</summary>
+    public static Look Text { get; } = new(Border: Line.Under, Wrap: true);
+
+    /// <summary>A link in a list.</summary>
+    public static Look Link { get; } = Text with { Color = Accent };
+
+    /// <summary>Bold words in a list.</summary>
+    public static Look Strong { get; } = Text with { Bold = true };
+
+    /// <summary>A number in a list, in a format.</summary>
+    /// <param name="format">The number format.</param>
+    public static Look Number(string format) => new(Horizontal: "right", NumberFormat: format, Border: Line.Under);
+
+    /// <summary>A number that is weighed or dialled.</summary>
+    /// <param name="format">The number format.</param>
+    public static Look Big(string format) => new(14, Bold: true, Horizontal: "right", NumberFormat: format, Border: Line.Under);
+
+    /// <summary>The letter of a flask.</summary>
+    public static Look Letter { get; } = new(16, Bold: true, Horizontal: "center", Border: Line.Under);
+
+    /// <summary>A framed cell for the shop to write in.</summary>
+    public static Look Box { get; } = new(Border: Line.Frame);
+
+    /// <summary>A framed cell for a weighing.</summary>
+    public static Look BoxNumber { get; } = new(14, Horizontal: "right", NumberFormat: "0.0#", Border: Line.Frame);
+
+    /// <summary>Where text stands in its row.</summary>
+    public string Vertical => Size == 9 || Fill is not null ? "bottom" : "center";
+
+    /// <summary>The font element, <c>~</c> where the prefix belongs.</summary>
+    public string FontXml
+    {
+        get
+        {
+            var size = Size.ToString(CultureInfo.InvariantCulture);
+            return $"<~font>{(Bold ? "<~b/>" : "")}<~sz val=\"{size}\"/><~color rgb=\"{Color}\"/><~name val=\"Calibri\"/><~family val=\"2\"/></~font>";
+        }
+    }
+
+    /// <summary>The border element, <c>~</c> where the prefix belongs.</summary>
+    public string BorderXml => Border switch
+    {
+        Line.Accent => Lines(Accent, null, null, null, "thin"),
+        Line.Under => Lines(null, null, null, "FFC9D2D6", "hair"),
+        Line.Frame => Lines(Accent, Accent, Accent, Accent, "thin"),
+        _ => Lines(null, null, null, null, "thin"),
+    };
+
+    private static string Lines(string? left, string? right, string? top, string? bottom, string style) =>
+        $"<~border>{Side("left", left, style)}{Side("right", right, style)}{Side("top", top, style)}{Side("bottom", bottom, style)}<~diagonal/></~border>";
+
+    private static string Side(string name, string? color, string style) =>
+        color is null ? $"<~{name}/>" : $"<~{name} style=\"{style}\"><~color rgb=\"{color}\"/></~{name}>";
+}
+
+/// <summary>Which lines a cell of our own sheets has.</summary>
+internal enum Line
+{
+    /// <summary>None.</summary>
+    None,
+
+    /// <summary>Our thin line at the left.</summary>
+    Accent,
+
+    /// <summary>A hair line below, between the rows of a list.</summary>
+    Under,
+
+    /// <summary>A frame: write here.</summary>
+    Frame,
+}

@@ -1,0 +1,97 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>A sheet that CastBook makes: cells with their looks, and how it is shown and printed.</summary>
+/// <param name="name">The name on the tab.</param>
+internal sealed class OwnedSheet(string name)
+{
+    private readonly SortedDictionary<int, SortedDictionary<int, OwnedCell>> rows = [];
+    private readonly List<(int Row, int Column, CellRef Target)> links = [];
+    private readonly List<(int Row, int Column, Severity Severity)> marks = [];
+    private readonly List<(CellRange Range, IReadOnlyList<string> Choices)> choices = [];
+    private readonly Dictionary<int, double> heights = [];
+
+    /// <summary>The name on the tab.</summary>
+    public string Name { get; set; } = name;
+
+    /// <summary>Column widths in characters, from column A.</summary>
+    public IReadOnlyList<double> Widths { get; init; } = [];
+
+    /// <summary>Columns that are not shown.</summary>
+    public IReadOnlyList<int> HiddenColumns { get; init; } = [];
+
+    /// <summary>Whether it is printed on its side.</summary>
+    public bool Landscape { get; init; }
+
+    /// <summary>Row of the headings: all down to it stays in sight, and it is printed on every page. 0 for none.</summary>
+    public int HeadingRow { get; set; }
+
+    /// <summary>The cells, by row and column.</summary>
+    public IReadOnlyDictionary<int, SortedDictionary<int, OwnedCell>> Rows => rows;
+
+    /// <summary>Cells that lead somewhere in the book.</summary>
+    public IReadOnlyList<(int Row, int Column, CellRef Target)> Links => links;
+
+    /// <summary>Cells that are marked.</summary>
+    public IReadOnlyList<(int Row, int Column, Severity Severity)> Marks => marks;
+
+    /// <summary>Drop-down lists.</summary>
+    public IReadOnlyList<(CellRange Range, IReadOnlyList<string> Choices)> Choices => choices;
+
+    /// <summary>Row heights in points, where they are not the usual.</summary>
+    public IReadOnlyDictionary<int, double> Heights => heights;
+
+    /// <summary>The last row with a cell.</summary>
+    public int LastRow => rows.Count == 0 ? 0 : rows.Keys.Last();
+
+    /// <summary>Sets a cell.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    /// <param name="value">The value.</param>
+    /// <param name="look">The look.</param>
+    public void Set(int row, int column, CellValue value, Look look)
+    {
+        if (!rows.TryGetValue(row, out var cells))
+        {
+            rows[row] = cells = [];
+        }
+
+        cells[column] = new OwnedCell(value, look);
+    }
+
+    /// <summary>Sets a cell to text.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    /// <param name="text">The text; empty leaves the cell empty.</param>
+    /// <param name="look">The look.</param>
+    public void Set(int row, int column, string? text, Look look) => Set(row, column, CellValue.Of(text), look);
+
+    /// <summary>Makes a cell lead to another.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    /// <param name="target">Where it leads.</param>
+    public void Link(int row, int column, CellRef target) => links.Add((row, column, target));
+
+    /// <summary>Marks a cell.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    /// <param name="severity">How it is marked.</param>
+    public void Mark(int row, int column, Severity severity) => marks.Add((row, column, severity));
+
+    /// <summary>Gives cells a drop-down list; other values stay allowed.</summary>
+    /// <param name="range">The cells.</param>
+    /// <param name="list">The choices, without commas.</param>
+    public void Choose(CellRange range, params IReadOnlyList<string> list) => choices.Add((range, list));
+
+    /// <summary>Sets the height of a row.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="points">Height in points.</param>
+    public void Height(int row, double points) => heights[row] = points;
+}
+
+/// <summary>A cell of an owned sheet.</summary>
+/// <param name="Value">Its value.</param>
+/// <param name="Look">Its look.</param>
+internal readonly record struct OwnedCell(CellValue Value, Look Look);

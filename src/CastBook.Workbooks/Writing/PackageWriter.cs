@@ -1,0 +1,50 @@
+using System.IO.Compression;
+using CastBook.Workbooks.Reading.Package;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Writes a package anew: same entries, order, time stamps and attributes; untouched parts copied, touched ones spliced.</summary>
+internal static class PackageWriter
+{
+    /// <summary>Time stamp of parts we add: no clock goes into a book.</summary>
+    private static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
+
+    /// <summary>Writes the package with the edits in it.</summary>
+    /// <param name="package">The package as read.</param>
+    /// <param name="edits">What to change.</param>
+    /// <param name="output">Where to; must be seekable.</param>
+    public static void Write(BookPackage package, BookEdits edits, Stream output)
+    {
+        var parts = edits.Finish();
+        using var archive = new ZipArchive(output, ZipArchiveMode.Create, leaveOpen: true);
+        foreach (var source in package.Archive.Entries)
+        {
+            var entry = archive.CreateEntry(source.FullName, CompressionLevel.Optimal);
+            entry.LastWriteTime = source.LastWriteTime;
+            entry.ExternalAttributes = source.ExternalAttributes;
+            using var target = new BufferedStream(entry.Open(), 1 << 16);
+            if (parts.TryGetValue(source.FullName, out var bytes))
+            {
+                target.Write(bytes);
+            }
+            else if (edits.Sheets.TryGetValue(source.FullName, out var sheet) && !sheet.IsEmpty)
+            {
+                using var part = package.OpenPart(source.FullName);
+                SheetSplicer.Apply(part, target, sheet);
+            }
+            else
+            {
+                using var part = source.Open();
+                part.CopyTo(target);
+            }
+        }
+
+        foreach (var (name, bytes) in parts.Where(p => !package.Has(p.Key)))
+        {
+            var entry = archive.CreateEntry(name, CompressionLevel.Optimal);
+            entry.LastWriteTime = NoTime;
+            using var target = entry.Open();
+            target.Write(bytes);
+        }
+    }
+}

@@ -1,0 +1,249 @@
+using System.Globalization;
+using System.Text;
+using CastBook.Planning.Findings;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>The book's formats, to which CastBook appends its own; what is there is never changed or renumbered.</summary>
+internal sealed class StyleBook
+{
+    /// <summary>Cell formats beyond this many are refused by office programs (65,490 with a margin).</summary>
+    private const int MostCellFormats = 65_000;
+
+    private const string Accent = "FF2F6F73";
+
+    private static readonly string[] Order =
+        ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"];
+
+    private readonly XmlPart part;
+    private readonly Dictionary<string, Section> sections = new(StringComparer.Ordinal);
+    private readonly Dictionary<(int, string?, bool?), int> derived = [];
+    private readonly Dictionary<Look, int> looks = [];
+
+    /// <param name="styles">The styles part.</param>
+    public StyleBook(byte[] styles)
+    {
+        part = new XmlPart(styles);
+        foreach (var child in part.Children(part.Root))
+        {
+            sections[child.LocalName] = new Section(child.LocalName, child, [.. part.Children(child).Select(part.Text)]);
+        }
+    }
+
+    /// <summary>A styles part for a book that has none.</summary>
+    /// <param name="spreadsheetNamespace">The namespace of the book's dialect.</param>
+    public static byte[] Smallest(string spreadsheetNamespace) => Encoding.UTF8.GetBytes(
+        $"""
+        <?xml version="1.0" encoding="UTF-8" standalone="yes"?>
+        <styleSheet xmlns="{spreadsheetNamespace}"><fonts count="1"><font><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>
+        """);
+
+    /// <summary>Whether anything was appended.</summary>
+    public bool IsEdited => sections.Values.Any(s => s.Added.Count > 0);
+
+    /// <summary>A cell format like another one, with our number format, our thin line at its left, and a side to align to.</summary>
+    /// <param name="cellFormat">The format to follow; the font, fill and protection of it stay.</param>
+    /// <param name="numberFormat">The number format; null keeps the other's.</param>
+    /// <param name="alignRight">Right or left; null keeps the other's.</param>
+    public int Beside(int cellFormat, string? numberFormat, bool? alignRight)
+    {
+        if (derived.TryGetValue((cellFormat, numberFormat, alignRight), out var known))
+        {
+            return known;
+        }
+
+        var formats = Of("cellXfs");
+        if (formats.Children.Count >= MostCellFormats)
+        {
+            return cellFormat;
+        }
+
+        var format = new XmlPart(Encoding.UTF8.GetBytes(formats.Children[Math.Min(cellFormat, formats.Children.Count - 1)]));
+        var border = format.Attribute(format.Root, "borderId") is { } id ? int.Parse(id, CultureInfo.InvariantCulture) : 0;
+        format.SetAttribute(format.Root, "borderId", Number(Add("borders", WithLeftLine(border))));
+        format.SetAttribute(format.Root, "applyBorder", "1");
+        if (numberFormat is not null)
+        {
+            format.SetAttribute(format.Root, "numFmtId", Number(NumberFormat(numberFormat)));
+            format.SetAttribute(format.Root, "applyNumberFormat", "1");
+        }
+
+        if (alignRight is { } right)
+        {
+            Align(format, right ? "right" : "left");
+        }
+
+        var added = Add("cellXfs", Encoding.UTF8.GetString(format.ToBytes()));
+        return derived[(cellFormat, numberFormat, alignRight)] = added;
+    }
+
+    /// <summary>The cell format of a look of our own sheets.</summary>
+    /// <param name="look">The look.</param>
+    public int Format(Look look)
+    {
+        if (looks.TryGetValue(look, out var known))
+        {
+            return known;
+        }
+
+        var font = Add("fonts", Xml(look.FontXml));
+        var fill = look.Fill is { } color
+            ? Add("fills", Xml($"<~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"{color}\"/><~bgColor indexed=\"64\"/></~patternFill></~fill>"))
+            : 0;
+        var border = Add("borders", Xml(look.BorderXml));
+        var number = look.NumberFormat is { } code ? NumberFormat(code) : 0;
+        var wrap = look.Wrap ? " wrapText=\"1\"" : "";
+        var format = Add("cellXfs", Xml(
+            $"<~xf numFmtId=\"{number}\" fontId=\"{font}\" fillId=\"{fill}\" borderId=\"{border}\" xfId=\"0\" applyNumberFormat=\"1\" applyFont=\"1\" applyFill=\"1\" applyBorder=\"1\" applyAlignment=\"1\"><~alignment horizontal=\"{look.Horizontal}\" vertical=\"{look.Vertical}\"{wrap}/></~xf>"));
+        return looks[look] = format;
+    }
+
+    /// <summary>The differential format of a mark: fill, border and bold by severity, so that it shows in grey as well.</summary>
+    /// <param name="severity">The severity.</param>
+    public int Mark(Severity severity) => Add("dxfs", Xml(severity switch
+    {
+        Severity.Stop => $"<~dxf><~font><~b/></~font><~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"FFF6D0C4\"/><~bgColor rgb=\"FFF6D0C4\"/></~patternFill></~fill>{Frame("thin", "FFB3401F")}</~dxf>",
+        Severity.Check => $"<~dxf><~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"FFFBE8B5\"/><~bgColor rgb=\"FFFBE8B5\"/></~patternFill></~fill>{Frame("thin", "FF9A6B00")}</~dxf>",
+        _ => $"<~dxf>{Frame("dotted", "FF4B7A99")}</~dxf>",
+    }));
+
+    /// <summary>The part with everything appended.</summary>
+    public byte[] ToBytes()
+    {
+        foreach (var section in sections.Values.Where(s => s.Added.Count > 0))
+        {
+            var count = Number(section.Children.Count);
+            if (section.Element is { } element)
+            {
+                part.Append(element, string.Concat(section.Added));
+                part.SetAttribute(element, "count", count);
+            }
+            else
+            {
+                var xml = Xml($"<~{section.Name} count=\"{count}\">") + string.Concat(section.Added) + Xml($"</~{section.Name}>");
+                Place(section.Name, xml);
+            }
+        }
+
+        return part.ToBytes();
+    }
+
+    private static string Frame(string style, string color) =>
+        string.Concat(new[] { "left", "right", "top", "bottom" }.Select(side => $"<~{side} style=\"{style}\"><~color rgb=\"{color}\"/></~{side}>"))
+            is var sides ? $"<~border>{sides}</~border>" : "";
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static void Align(XmlPart format, string side)
+    {
+        if (format.Child(format.Root, "alignment") is { } alignment)
+        {
+            format.SetAttribute(alignment, "horizontal", side);
+        }
+        else if (format.Child(format.Root, "protection") is { } protection)
+        {
+            format.InsertBefore(protection, format.Own($"<~alignment horizontal=\"{side}\"/>"));
+        }
+        else
+        {
+            format.Append(format.Root, format.Own($"<~alignment horizontal=\"{side}\"/>"));
+        }
+
+        format.SetAttribute(format.Root, "applyAlignment", "1");
+    }
+
+    private string WithLeftLine(int border)
+    {
+        var borders = Of("borders");
+        var source = border < borders.Children.Count ? borders.Children[border] : Xml("<~border/>");
+        var edited = new XmlPart(Encoding.UTF8.GetBytes(source));
+        var children = edited.Children(edited.Root);
+        var name = children.Any(c => c.LocalName == "start") ? "start" : "left";
+        var line = edited.Own($"<~{name} style=\"thin\"><~color rgb=\"{Accent}\"/></~{name}>");
+        if (edited.Child(edited.Root, name) is { } old)
+        {
+            edited.Replace(old, line);
+        }
+        else if (children.Count > 0)
+        {
+            edited.InsertBefore(children[0], line);
+        }
+        else
+        {
+            edited.Append(edited.Root, line);
+        }
+
+        return Encoding.UTF8.GetString(edited.ToBytes());
+    }
+
+    private int NumberFormat(string code)
+    {
+        if (code == "General")
+        {
+            return 0;
+        }
+
+        var formats = Of("numFmts");
+        var highest = 163;
+        foreach (var child in formats.Children)
+        {
+            var format = new XmlPart(Encoding.UTF8.GetBytes(child));
+            var id = int.Parse(format.Attribute(format.Root, "numFmtId") ?? "0", CultureInfo.InvariantCulture);
+            if (format.Attribute(format.Root, "formatCode") == code)
+            {
+                return id;
+            }
+
+            highest = Math.Max(highest, id);
+        }
+
+        Add("numFmts", Xml($"<~numFmt numFmtId=\"{Number(highest + 1)}\" formatCode=\"{XmlText.EscapeAttribute(code)}\"/>"));
+        return highest + 1;
+    }
+
+    private int Add(string name, string xml)
+    {
+        var section = Of(name);
+        var known = section.Children.IndexOf(xml);
+        if (known >= 0)
+        {
+            return known;
+        }
+
+        section.Children.Add(xml);
+        section.Added.Add(xml);
+        return section.Children.Count - 1;
+    }
+
+    private Section Of(string name)
+    {
+        if (!sections.TryGetValue(name, out var section))
+        {
+            sections[name] = section = new Section(name, null, []);
+        }
+
+        return section;
+    }
+
+    private void Place(string name, string xml)
+    {
+        var rank = Array.IndexOf(Order, name);
+        foreach (var child in part.Children(part.Root))
+        {
+            if (Array.IndexOf(Order, child.LocalName) > rank)
+            {
+                part.InsertBefore(child, xml);
+                return;
+            }
+        }
+
+        part.Append(part.Root, xml);
+    }
+
+    private string Xml(string own) => part.Own(own);
+
+    private sealed record Section(string Name, XmlElement? Element, List<string> Children)
+    {
+        public List<string> Added { get; } = [];
+    }
+}

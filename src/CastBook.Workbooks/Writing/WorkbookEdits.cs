@@ -1,0 +1,177 @@
+using System.Globalization;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Package;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Edits of the workbook part: new sheets at the end, our hidden names, and recalculation where the book has formulas.</summary>
+internal sealed class WorkbookEdits
+{
+    private static readonly string[] AfterNames =
+        ["calcPr", "oleSize", "customWorkbookViews", "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst"];
+
+    private readonly BookPackage package;
+    private readonly BookEdits edits;
+    private readonly XmlPart part;
+    private readonly List<string> newNames = [];
+    private readonly List<string> sheetNames;
+    private int highestSheetId;
+    private bool recalculate;
+
+    /// <param name="package">The package as read.</param>
+    /// <param name="edits">Where the edits go.</param>
+    public WorkbookEdits(BookPackage package, BookEdits edits)
+    {
+        this.package = package;
+        this.edits = edits;
+        part = new XmlPart(package.Read(package.WorkbookPart));
+        Sheets = part.Child(part.Root, "sheets") ?? throw new InvalidDataException("The workbook part lists no sheets.");
+        var sheets = part.Children(Sheets);
+        sheetNames = [.. sheets.Select(s => part.Attribute(s, "name") ?? "")];
+        highestSheetId = sheets.Select(s => int.Parse(part.Attribute(s, "sheetId") ?? "0", CultureInfo.InvariantCulture)).DefaultIfEmpty().Max();
+    }
+
+    private XmlElement Sheets { get; }
+
+    /// <summary>A name for a sheet that no other sheet has.</summary>
+    /// <param name="wanted">The name we would like.</param>
+    public string FreeSheetName(string wanted)
+    {
+        var name = wanted;
+        for (var number = 1; sheetNames.Contains(name, StringComparer.OrdinalIgnoreCase); number++)
+        {
+            name = number == 1 ? $"{wanted} (CastBook)" : $"{wanted} (CastBook {number})";
+        }
+
+        return name;
+    }
+
+    /// <summary>Adds a sheet at the end.</summary>
+    /// <param name="name">Its name, free.</param>
+    /// <param name="content">The sheet part.</param>
+    /// <returns>The sheet.</returns>
+    public SheetPart AddSheet(string name, byte[] content)
+    {
+        var folder = package.WorkbookPart[..(package.WorkbookPart.LastIndexOf('/') + 1)];
+        var partName = edits.AddPart($"{folder}worksheets/sheet#.xml", content, "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml");
+        var id = edits.Relate(package.WorkbookPart, "worksheet", partName);
+        var idName = RelationshipPrefix();
+        part.Append(Sheets, part.Own(
+            $"<~sheet name=\"{XmlText.EscapeAttribute(name)}\" sheetId=\"{(++highestSheetId).ToString(CultureInfo.InvariantCulture)}\" {idName}=\"{id}\"/>"));
+        sheetNames.Add(name);
+        return new SheetPart(name, partName, sheetNames.Count - 1, IsHidden: false);
+    }
+
+    /// <summary>Sets one of our hidden names to a cell; a name that stands and still leads to a cell is left as it is.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="cell">The cell it leads to.</param>
+    public void Name(string name, CellRef cell)
+    {
+        if (package.DefinedNames.Any(n => n.Name == name && n.LocalSheet is null))
+        {
+            return;
+        }
+
+        var column = CellRef.ColumnName(cell.Column);
+        newNames.Add(part.Own($"<~definedName name=\"{name}\" hidden=\"1\">{XmlText.EscapeText(CellRef.Quote(cell.Sheet))}!${column}${cell.Row.ToString(CultureInfo.InvariantCulture)}</~definedName>"));
+    }
+
+    /// <summary>Sets the rows that are printed at the top of every page of a sheet.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="row">The row.</param>
+    public void PrintTitles(SheetPart sheet, int row)
+    {
+        const string Titles = "_xlnm.Print_Titles";
+        if (package.DefinedNames.Any(n => n.Name == Titles && n.LocalSheet == sheet.Index))
+        {
+            return;
+        }
+
+        newNames.Add(part.Own($"<~definedName name=\"{Titles}\" localSheetId=\"{sheet.Index.ToString(CultureInfo.InvariantCulture)}\">{XmlText.EscapeText(CellRef.Quote(sheet.Name))}!${row.ToString(CultureInfo.InvariantCulture)}:${row.ToString(CultureInfo.InvariantCulture)}</~definedName>"));
+    }
+
+    /// <summary>Widens the hidden name that mirrors a sheet's filter.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="range">The filter's new range.</param>
+    public void Filter(SheetPart sheet, CellRange range)
+    {
+        if (part.Child(part.Root, "definedNames") is not { } names)
+        {
+            return;
+        }
+
+        foreach (var name in part.Children(names))
+        {
+            if (part.Attribute(name, "name") == "_xlnm._FilterDatabase"
+                && part.Attribute(name, "localSheetId") == sheet.Index.ToString(CultureInfo.InvariantCulture))
+            {
+                var text = $"{CellRef.Quote(sheet.Name)}!${CellRef.ColumnName(range.FirstColumn)}${range.FirstRow}:${CellRef.ColumnName(range.LastColumn)}${range.LastRow}";
+                var tag = part.Text(name);
+                part.Replace(name, string.Concat(tag.AsSpan(0, tag.IndexOf('>', StringComparison.Ordinal) + 1), XmlText.EscapeText(text), part.Own("</~definedName>")));
+            }
+        }
+    }
+
+    /// <summary>Asks office programs to compute the shop's formulas anew when they open the book.</summary>
+    public void RecalculateOnLoad() => recalculate = true;
+
+    /// <summary>Hands the edited part to the package's edits.</summary>
+    public void Finish()
+    {
+        if (newNames.Count > 0)
+        {
+            if (part.Child(part.Root, "definedNames") is { } names)
+            {
+                part.Append(names, string.Concat(newNames));
+            }
+            else
+            {
+                InsertBefore(AfterNames, part.Own("<~definedNames>") + string.Concat(newNames) + part.Own("</~definedNames>"));
+            }
+        }
+
+        if (recalculate && part.Child(part.Root, "calcPr") is { } calc)
+        {
+            part.SetAttribute(calc, "fullCalcOnLoad", "1");
+        }
+        else if (recalculate)
+        {
+            InsertBefore(AfterNames.AsSpan(1), part.Own("<~calcPr fullCalcOnLoad=\"1\"/>"));
+        }
+
+        if (part.IsEdited)
+        {
+            edits.Replace(package.WorkbookPart, part.ToBytes());
+        }
+    }
+
+    private void InsertBefore(ReadOnlySpan<string> followers, string xml)
+    {
+        foreach (var child in part.Children(part.Root))
+        {
+            if (followers.Contains(child.LocalName))
+            {
+                part.InsertBefore(child, xml);
+                return;
+            }
+        }
+
+        part.Append(part.Root, xml);
+    }
+
+    /// <summary>The attribute name of a relationship id, by the prefix that the part's own sheets use.</summary>
+    private string RelationshipPrefix()
+    {
+        foreach (var sheet in part.Children(Sheets))
+        {
+            var tag = part.Text(sheet);
+            var at = tag.IndexOf(":id=", StringComparison.Ordinal);
+            if (at > 0)
+            {
+                return tag[(tag.LastIndexOf(' ', at) + 1)..(at + 3)];
+            }
+        }
+
+        return "r:id";
+    }
+}

@@ -1,0 +1,102 @@
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Brings parts in other encodings to UTF-8, the one the scanner walks; UTF-8 parts stay byte for byte.</summary>
+internal static partial class XmlEncoding
+{
+    /// <summary>The part in UTF-8.</summary>
+    /// <param name="content">The part as stored.</param>
+    public static byte[] ToUtf8(byte[] content)
+    {
+        var encoding = Wide(content);
+        if (encoding is null)
+        {
+            return content;
+        }
+
+        var text = encoding.GetString(content).TrimStart('\uFEFF');
+        return Encoding.UTF8.GetBytes(Declared().Replace(text, "encoding=\"UTF-8\"", 1));
+    }
+
+    /// <summary>The part in UTF-8, read from a stream; a UTF-8 part is handed through unread.</summary>
+    /// <param name="content">The part, at its start.</param>
+    public static Stream ToUtf8(Stream content)
+    {
+        var head = new byte[4];
+        var read = content.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
+        if (Wide(head) is null)
+        {
+            return new HeadedStream(head.AsMemory(0, read), content);
+        }
+
+        using var whole = new MemoryStream();
+        whole.Write(head, 0, read);
+        content.CopyTo(whole);
+        return new MemoryStream(ToUtf8(whole.ToArray()));
+    }
+
+    private static UnicodeEncoding? Wide(ReadOnlySpan<byte> head) => head switch
+    {
+        [0xFF, 0xFE, ..] or [(byte)'<', 0, ..] => new UnicodeEncoding(bigEndian: false, byteOrderMark: false),
+        [0xFE, 0xFF, ..] or [0, (byte)'<', ..] => new UnicodeEncoding(bigEndian: true, byteOrderMark: false),
+        _ => null,
+    };
+
+    [GeneratedRegex("""encoding\s*=\s*["'][^"']*["']""")]
+    private static partial Regex Declared();
+
+    /// <summary>A stream that gives some bytes read already before the rest.</summary>
+    private sealed class HeadedStream(ReadOnlyMemory<byte> head, Stream rest) : Stream
+    {
+        private ReadOnlyMemory<byte> head = head;
+
+        public override bool CanRead => true;
+
+        public override bool CanSeek => false;
+
+        public override bool CanWrite => false;
+
+        public override long Length => throw new NotSupportedException();
+
+        public override long Position
+        {
+            get => throw new NotSupportedException();
+            set => throw new NotSupportedException();
+        }
+
+        public override int Read(byte[] buffer, int offset, int count)
+        {
+            if (head.Length == 0)
+            {
+                return rest.Read(buffer, offset, count);
+            }
+
+            var taken = Math.Min(count, head.Length);
+            head[..taken].CopyTo(buffer.AsMemory(offset, taken));
+            head = head[taken..];
+            return taken;
+        }
+
+        public override void Flush()
+        {
+        }
+
+        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+        public override void SetLength(long value) => throw new NotSupportedException();
+
+        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+        protected override void Dispose(bool disposing)
+        {
+            if (disposing)
+            {
+                rest.Dispose();
+            }
+
+            base.Dispose(disposing);
+        }
+    }
+}

@@ -1,0 +1,295 @@
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>What kind of tag the scanner stands on.</summary>
+internal enum TagKind
+{
+    /// <summary>An opening tag.</summary>
+    Start,
+
+    /// <summary>A closing tag.</summary>
+    End,
+
+    /// <summary>An element without content, <c>&lt;c/&gt;</c>.</summary>
+    Empty,
+}
+
+/// <summary>
+/// Walks the tags of a UTF-8 part and hands on, byte for byte, whatever its user does not drop.
+/// </summary>
+/// <remarks>
+/// It validates nothing: the part was read by a real XML reader before. Comments, CDATA and processing instructions
+/// are passed over as text. Between two calls of <see cref="Keep"/>, <see cref="KeepBefore"/> or <see cref="Drop"/>
+/// the bytes passed are held in the buffer, so a user who walks far must keep or drop now and then.
+/// </remarks>
+internal sealed class XmlScanner
+{
+    private readonly Stream? source;
+    private byte[] buffer;
+    private long offset;
+    private int mark;
+    private int tagStart;
+    private int tagEnd;
+    private int length;
+
+    /// <param name="whole">The whole part.</param>
+    public XmlScanner(byte[] whole)
+    {
+        buffer = whole;
+        length = whole.Length;
+    }
+
+    /// <param name="source">The part, read in chunks.</param>
+    public XmlScanner(Stream source)
+    {
+        this.source = source;
+        buffer = new byte[1 << 16];
+    }
+
+    /// <summary>The kind of the tag.</summary>
+    public TagKind Kind { get; private set; }
+
+    /// <summary>The tag's bytes, from &lt; to &gt;.</summary>
+    public ReadOnlySpan<byte> Tag => buffer.AsSpan(tagStart, tagEnd - tagStart);
+
+    /// <summary>Where the tag begins in the part.</summary>
+    public long Start => offset + tagStart;
+
+    /// <summary>Where the tag ends in the part.</summary>
+    public long End => offset + tagEnd;
+
+    /// <summary>The tag's name without its prefix.</summary>
+    public ReadOnlySpan<byte> LocalName
+    {
+        get
+        {
+            var name = Name;
+            return name[(name.IndexOf((byte)':') + 1)..];
+        }
+    }
+
+    /// <summary>The tag's name as written.</summary>
+    public ReadOnlySpan<byte> Name
+    {
+        get
+        {
+            var name = Tag[(Kind == TagKind.End ? 2 : 1)..];
+            return name[..name.IndexOfAny(" \t\r\n/>"u8)];
+        }
+    }
+
+    /// <summary>Moves to the next tag; false at the end of the part.</summary>
+    public bool Next()
+    {
+        var at = tagEnd;
+        while (true)
+        {
+            at = Find((byte)'<', at);
+            if (at < 0)
+            {
+                tagStart = tagEnd = length;
+                return false;
+            }
+
+            at -= Ensure(at, 9);
+            if (StartsWith(at, "<!--"u8))
+            {
+                at = FindEnd("-->"u8, at);
+            }
+            else if (StartsWith(at, "<![CDATA["u8))
+            {
+                at = FindEnd("]]>"u8, at);
+            }
+            else if (StartsWith(at, "<?"u8))
+            {
+                at = FindEnd("?>"u8, at);
+            }
+            else if (StartsWith(at, "<!"u8))
+            {
+                throw new InvalidDataException("A part declares a document type.");
+            }
+            else
+            {
+                tagStart = at;
+                FindTagEnd();
+                return true;
+            }
+        }
+    }
+
+    /// <summary>The raw value of an attribute of the tag, entities not resolved; false where it has none of that name.</summary>
+    /// <param name="name">The name as written, prefix included.</param>
+    /// <param name="value">The raw value.</param>
+    public bool TryGetAttribute(ReadOnlySpan<byte> name, out ReadOnlySpan<byte> value) =>
+        TagAttributes.TryGet(Tag, name, out value);
+
+    /// <summary>Hands on everything up to the end of the tag.</summary>
+    /// <param name="output">Where to.</param>
+    public void Keep(Stream output)
+    {
+        output.Write(buffer, mark, tagEnd - mark);
+        mark = tagEnd;
+    }
+
+    /// <summary>Hands on everything up to the tag, the tag excluded.</summary>
+    /// <param name="output">Where to.</param>
+    public void KeepBefore(Stream output)
+    {
+        output.Write(buffer, mark, tagStart - mark);
+        mark = tagStart;
+    }
+
+    /// <summary>Forgets everything up to the end of the tag.</summary>
+    public void Drop() => mark = tagEnd;
+
+    /// <summary>Walks to the end of the element whose opening tag the scanner stands on.</summary>
+    public void SkipElement()
+    {
+        var depth = Kind == TagKind.Start ? 1 : 0;
+        while (depth > 0 && Next())
+        {
+            depth += Kind switch { TagKind.Start => 1, TagKind.End => -1, _ => 0 };
+        }
+    }
+
+    /// <summary>Walks to the end of the element and gives its bytes; nothing of them is handed on.</summary>
+    public byte[] TakeElement()
+    {
+        mark = tagStart;
+        SkipElement();
+        var element = buffer.AsSpan(mark, tagEnd - mark).ToArray();
+        mark = tagEnd;
+        return element;
+    }
+
+    private int Find(byte wanted, int from)
+    {
+        while (true)
+        {
+            var found = buffer.AsSpan(from, length - from).IndexOf(wanted);
+            if (found >= 0)
+            {
+                return from + found;
+            }
+
+            from = length;
+            var moved = Fill();
+            if (moved < 0)
+            {
+                return -1;
+            }
+
+            from -= moved;
+        }
+    }
+
+    private int FindEnd(ReadOnlySpan<byte> wanted, int from)
+    {
+        while (true)
+        {
+            var found = buffer.AsSpan(from, length - from).IndexOf(wanted);
+            if (found >= 0)
+            {
+                return from + found + wanted.Length;
+            }
+
+            var moved = Fill();
+            if (moved < 0)
+            {
+                throw new InvalidDataException("A part ends inside a comment or a text block.");
+            }
+
+            from -= moved;
+        }
+    }
+
+    private void FindTagEnd()
+    {
+        var at = tagStart + 1;
+        while (true)
+        {
+            var found = buffer.AsSpan(at, length - at).IndexOfAny((byte)'>', (byte)'"', (byte)'\'');
+            if (found < 0)
+            {
+                at = length;
+                at -= FillOrFail();
+                continue;
+            }
+
+            at += found;
+            if (buffer[at] == (byte)'>')
+            {
+                break;
+            }
+
+            at = FindQuote(at);
+        }
+
+        tagEnd = at + 1;
+        Kind = buffer[tagStart + 1] == (byte)'/' ? TagKind.End : buffer[at - 1] == (byte)'/' ? TagKind.Empty : TagKind.Start;
+    }
+
+    private int FindQuote(int at)
+    {
+        var quote = buffer[at++];
+        int close;
+        while ((close = buffer.AsSpan(at, length - at).IndexOf(quote)) < 0)
+        {
+            at -= FillOrFail();
+        }
+
+        return at + close + 1;
+    }
+
+    private int FillOrFail()
+    {
+        var moved = Fill();
+        return moved >= 0 ? moved : throw new InvalidDataException("A part ends inside a tag.");
+    }
+
+    private bool StartsWith(int at, ReadOnlySpan<byte> text) => buffer.AsSpan(at, length - at).StartsWith(text);
+
+    /// <summary>Reads on until so many bytes stand after <paramref name="at"/> or the part ends; answers by how much positions moved.</summary>
+    private int Ensure(int at, int bytes)
+    {
+        var moved = 0;
+        while (length - (at - moved) < bytes)
+        {
+            var step = Fill();
+            if (step < 0)
+            {
+                break;
+            }
+
+            moved += step;
+        }
+
+        return moved;
+    }
+
+    /// <summary>Reads a further chunk; answers by how much all positions moved towards the front, or -1 at the end of the part.</summary>
+    private int Fill()
+    {
+        if (source is null)
+        {
+            return -1;
+        }
+
+        var moved = 0;
+        if (length == buffer.Length)
+        {
+            moved = mark;
+            var target = moved > buffer.Length / 2 ? buffer : new byte[buffer.Length * 2];
+            buffer.AsSpan(moved, length - moved).CopyTo(target);
+            buffer = target;
+            offset += moved;
+            length -= moved;
+            tagStart -= moved;
+            tagEnd -= moved;
+            mark = 0;
+        }
+
+        var read = source.Read(buffer, length, buffer.Length - length);
+        length += read;
+        return read > 0 || moved > 0 ? moved : -1;
+    }
+}
