@@ -1,0 +1,61 @@
+namespace CastBook.Casting.Metals;
+
+/// <summary>
+/// The alloys that are known without the shop's own sheet. What is not known of them from a source is missing,
+/// and is to be asked for.
+/// </summary>
+/// <remarks>
+/// <para><b>Valid for</b> the composition given. A fineness mark, a colour or a carat number alone names
+/// several alloys.</para>
+/// <para><b>Source.</b> Beside each number in the tables of this folder.</para>
+/// </remarks>
+public static class BuiltInAlloys
+{
+    /// <summary>All of them: silver, gold, copper alloys, then platinum and palladium.</summary>
+    public static IReadOnlyList<Alloy> All { get; } =
+        [.. SilverAlloys.All, .. GoldAlloys.All, .. CopperAlloys.All, .. PlatinumAlloys.All];
+
+    // After All: static fields are set in the order written.
+    private static readonly Dictionary<string, List<Alloy>> ByKey = Index(AlloyKey.Of);
+    private static readonly Dictionary<string, List<Alloy>> ByUnorderedKey = Index(AlloyKey.Unordered);
+
+    /// <summary>
+    /// The alloys that a name may mean. Capitals, blanks and punctuation do not matter; nor does the order of
+    /// the words when nothing matches as written.
+    /// </summary>
+    /// <param name="name">A name, a mark or a standard's designation.</param>
+    /// <returns>One alloy; several when the name is ambiguous; none when it is unknown.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is missing.</exception>
+    public static IReadOnlyList<Alloy> Named(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+
+        return ByKey.TryGetValue(AlloyKey.Of(name), out var alloys)
+            || ByUnorderedKey.TryGetValue(AlloyKey.Unordered(name), out alloys)
+            ? alloys
+            : [];
+    }
+
+    private static Dictionary<string, List<Alloy>> Index(Func<string, string> keyOf)
+    {
+        var index = new Dictionary<string, List<Alloy>>(StringComparer.Ordinal);
+        foreach (var alloy in All)
+        {
+            foreach (var name in alloy.OtherNames.Prepend(alloy.Name))
+            {
+                var key = keyOf(name);
+                if (!index.TryGetValue(key, out var alloys))
+                {
+                    index[key] = alloys = [];
+                }
+
+                if (!alloys.Contains(alloy))
+                {
+                    alloys.Add(alloy);
+                }
+            }
+        }
+
+        return index;
+    }
+}
