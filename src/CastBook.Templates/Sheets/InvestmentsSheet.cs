@@ -1,0 +1,20 @@
+namespace CastBook.Templates.Sheets;
+
+/// <summary>The investment powders of the shop.</summary>
+internal static class InvestmentsSheet
+{
+    public const string Name = "Investments";
+
+    public static SheetSpec Spec { get; } = new(Name, "The investment powders you use. The maker's data sheet comes first.",
+    [
+        new("Investment", 22, CellKind.Words, "The name you know it by.") { Needed = true },
+        new("Kind", 18, CellKind.Words, "gypsum for silver, gold and copper alloys; high temperature for platinum and palladium.")
+            { Choices = Choices.Of("gypsum", "high temperature") },
+        new("Water per 100", 9, CellKind.Number, "Grams of water to 100 g of powder, from the maker's data sheet.") { Format = Formats.Tenths },
+        new("Powder density (g/cm³)", 10, CellKind.Number, "Density of the powder's solid. Empty: 2.60.") { Format = Formats.Hundredths },
+        new("Working time (min)", 10, CellKind.Number, "From first water to gloss-off.") { Format = Formats.Tenths },
+        new("Set at least (h)", 9, CellKind.Number, "Before the kiln.") { Format = Formats.Tenths },
+        new("Never above (°C)", 9, CellKind.Number, "The hottest kiln it stands. Empty: 732 for gypsum.") { Format = Formats.Whole },
+        new("In stock (g)", 10, CellKind.Number, "Powder in the shop.") { Format = Formats.Whole },
+    ]);
+}

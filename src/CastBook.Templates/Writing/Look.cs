@@ -1,0 +1,104 @@
+using CastBook.Templates.Sheets;
+using ClosedXML.Excel;
+
+namespace CastBook.Templates.Writing;
+
+/// <summary>How a book looks: read at arm's length, printed in black and white.</summary>
+internal static class Look
+{
+    private const string Face = "Calibri";
+    private const double ListSize = 11;
+    private const double TitleSize = 14;
+    private const double LineHeight = 15;
+
+    private static readonly XLColor Ink = XLColor.FromHtml("#1F2A30");
+    private static readonly XLColor Band = XLColor.FromHtml("#E7ECEE");
+    private static readonly XLColor Rule = XLColor.FromHtml("#9AA7AD");
+    private static readonly XLColor Hairline = XLColor.FromHtml("#CFD8DB");
+
+    /// <summary>Typeface and colour of everything that says nothing else.</summary>
+    public static void Everywhere(IXLStyle style)
+    {
+        style.Font.FontName = Face;
+        style.Font.FontSize = ListSize;
+        style.Font.FontColor = Ink;
+    }
+
+    /// <summary>A cell of a list: words left, numbers right, a quiet line under each row.</summary>
+    public static void List(IXLStyle style, bool right)
+    {
+        Everywhere(style);
+        style.Alignment.Horizontal = right ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Left;
+        style.Alignment.Indent = right ? 0 : 1;
+        style.Border.BottomBorder = XLBorderStyleValues.Thin;
+        style.Border.BottomBorderColor = Hairline;
+    }
+
+    /// <summary>The cells above a list.</summary>
+    public static void Above(IXLStyle style)
+    {
+        style.Border.BottomBorder = XLBorderStyleValues.None;
+        style.Alignment.Horizontal = XLAlignmentHorizontalValues.Left;
+        style.Alignment.Indent = 0;
+    }
+
+    /// <summary>How numbers are shown.</summary>
+    public static void Format(IXLStyle style, string format)
+    {
+        if (Formats.BuiltIn(format) is int number)
+        {
+            style.NumberFormat.NumberFormatId = number;
+        }
+        else
+        {
+            style.NumberFormat.Format = format;
+        }
+    }
+
+    /// <summary>The band of headings: wrapped, and high enough for the longest of them.</summary>
+    /// <param name="headings">The cells.</param>
+    /// <param name="lines">How many lines the longest heading takes.</param>
+    public static void Headings(IXLRange headings, int lines)
+    {
+        headings.Style.Font.Bold = true;
+        headings.Style.Fill.BackgroundColor = Band;
+        headings.Style.Alignment.WrapText = true;
+        headings.Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
+        Format(headings.Style, Formats.AsTyped);
+        headings.Style.Border.BottomBorder = XLBorderStyleValues.Thin;
+        headings.Style.Border.BottomBorderColor = Rule;
+        headings.FirstRow().WorksheetRow().Height = (lines * LineHeight) + 3;
+    }
+
+    /// <summary>A line above a list.</summary>
+    public static void Title(IXLCell cell, bool first)
+    {
+        Format(cell.Style, Formats.AsTyped);
+        cell.Style.Alignment.WrapText = false;
+        cell.Style.Font.Bold = first;
+        cell.Style.Font.FontSize = first ? TitleSize : ListSize;
+        if (first)
+        {
+            cell.WorksheetRow().Height = TitleSize * 1.5;
+        }
+    }
+
+    /// <summary>A4 landscape, one page wide, headings on every page, with page numbers.</summary>
+    public static void Print(IXLWorksheet sheet, int headingRow, bool landscape)
+    {
+        var page = sheet.PageSetup;
+        page.PaperSize = XLPaperSize.A4Paper;
+        page.PageOrientation = landscape ? XLPageOrientation.Landscape : XLPageOrientation.Portrait;
+        page.FitToPages(1, 0);
+        page.Margins.SetLeft(0.4).SetRight(0.4).SetTop(0.5).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);
+        if (headingRow > 0)
+        {
+            page.SetRowsToRepeatAtTop(headingRow, headingRow);
+        }
+
+        page.Footer.Left.AddText(XLHFPredefinedText.SheetName);
+        page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
+        page.Footer.Right.AddText(" / ");
+        page.Footer.Right.AddText(XLHFPredefinedText.NumberOfPages);
+    }
+}

@@ -1,0 +1,129 @@
+using CastBook.Templates.Sheets;
+using ClosedXML.Excel;
+
+namespace CastBook.Templates.Writing;
+
+/// <summary>Writes one of the shop's sheets: title lines, headings, lines, and what may be typed under them.</summary>
+internal static class SheetWriter
+{
+    private const int PieceRows = 2_000;
+    private const int ShopRows = 200;
+
+    /// <summary>Writes the sheet.</summary>
+    /// <param name="sheet">An empty sheet of the right name.</param>
+    /// <param name="content">What it shows.</param>
+    public static void Write(IXLWorksheet sheet, SheetContent content)
+    {
+        var columns = content.Spec.Columns;
+        for (var i = 0; i < columns.Count; i++)
+        {
+            Column(sheet, content, i);
+        }
+
+        Titles(sheet, content);
+        var lines = columns.Max(Lines);
+        Look.Headings(sheet.Range(content.HeadingRow, 1, content.HeadingRow, columns.Count), lines);
+        if (content.Spec.Name == SettingsSheet.Name)
+        {
+            Settings(sheet, content);
+        }
+        else
+        {
+            Typing(sheet, content);
+        }
+
+        Look.Print(sheet, content.HeadingRow, landscape: true);
+        sheet.SheetView.Freeze(content.HeadingRow, 1);
+        if (content.Spec.Name == PiecesSheet.Name)
+        {
+            Table(sheet, content);
+        }
+    }
+
+    /// <summary>Lines that a heading takes when it breaks between words.</summary>
+    internal static int Lines(ShopColumn column)
+    {
+        // The width counts digits, and letters are narrower on the whole, bold ones too.
+        var room = column.Width + 0.5;
+        var lines = 0;
+        var left = 0.0;
+        foreach (var word in column.Heading.Split(' '))
+        {
+            if (word.Length + 1 > left)
+            {
+                lines++;
+                left = room + 1;
+            }
+
+            left -= word.Length + 1;
+        }
+
+        return lines;
+    }
+
+    private static void Titles(IXLWorksheet sheet, SheetContent content)
+    {
+        if (content.HeadingRow == 1)
+        {
+            return;
+        }
+
+        Look.Above(sheet.Range(1, 1, content.HeadingRow - 1, content.Spec.Columns.Count).Style);
+        for (var i = 0; i < content.TitleLines.Count; i++)
+        {
+            CellWriter.Write(sheet.Cell(i + 1, 1), content.TitleLines[i]);
+            Look.Title(sheet.Cell(i + 1, 1), first: i == 0);
+        }
+    }
+
+    private static void Column(IXLWorksheet sheet, SheetContent content, int index)
+    {
+        var column = content.Spec.Columns[index];
+        var whole = sheet.Column(index + 1);
+        whole.Width = column.Width;
+        Cells(whole.Style, column);
+        CellWriter.Write(sheet.Cell(content.HeadingRow, index + 1), column.Heading);
+        for (var row = 0; row < content.Rows.Count; row++)
+        {
+            CellWriter.Write(sheet.Cell(content.HeadingRow + 1 + row, index + 1), content.Rows[row][index]);
+        }
+
+    }
+
+    private static void Cells(IXLStyle style, ShopColumn column)
+    {
+        Look.List(style, right: column.Kind is CellKind.Number or CellKind.Day);
+        Look.Format(style, column.Kind == CellKind.Words ? Formats.Words : column.Format);
+    }
+
+    private static void Typing(IXLWorksheet sheet, SheetContent content)
+    {
+        var first = content.HeadingRow + 1;
+        var last = content.Spec.Name == PiecesSheet.Name ? PieceRows : ShopRows;
+        for (var i = 0; i < content.Spec.Columns.Count; i++)
+        {
+            var column = content.Spec.Columns[i];
+            if (column.Meaning.Length > 0)
+            {
+                Rules.Apply(sheet.Range(first, i + 1, last, i + 1), column);
+            }
+        }
+    }
+
+    private static void Settings(IXLWorksheet sheet, SheetContent content)
+    {
+        for (var i = 0; i < SettingsSheet.Settings.Count; i++)
+        {
+            var row = content.HeadingRow + 1 + i;
+            Rules.Apply(sheet.Range(row, 2, row, 2), SettingsSheet.Settings[i]);
+        }
+    }
+
+    private static void Table(IXLWorksheet sheet, SheetContent content)
+    {
+        var last = content.HeadingRow + Math.Max(1, content.Rows.Count);
+        var table = sheet.Range(content.HeadingRow, 1, last, content.Spec.Columns.Count).CreateTable(PiecesSheet.Name);
+        table.Theme = XLTableTheme.None;
+        table.ShowRowStripes = false;
+    }
+}
