@@ -9,6 +9,8 @@ public sealed class Composition
     /// <summary>How far the parts may add up from 1000: published sheets round each part by itself.</summary>
     public const double SumTolerance = 5;
 
+    private const string Separators = " \t\r\n\u00A0,;/";
+
     private Composition(IReadOnlyList<(string Symbol, double PerMille)> parts) => Parts = parts;
 
     /// <summary>The parts as written, in the order written; none of them is zero.</summary>
@@ -29,6 +31,11 @@ public sealed class Composition
 
         return 0;
     }
+
+    /// <summary>The composition as it would be typed, such as <c>Au 583 Ag 104 Cu 313</c>.</summary>
+    /// <returns>Text that <see cref="TryParse"/> reads back.</returns>
+    public override string ToString() =>
+        string.Join(' ', Parts.Select(part => string.Create(CultureInfo.InvariantCulture, $"{part.Symbol} {part.PerMille:0.######}")));
 
     /// <summary>
     /// Reads a composition such as <c>Au 583 Ag 104 Cu 313</c>. Blanks, commas followed by a blank, semicolons
@@ -132,8 +139,6 @@ public sealed class Composition
             ? $"The parts add up to {shown}, which looks like percent; parts per thousand add up to 1000."
             : $"The parts add up to {shown}, not to 1000.";
     }
-
-    private const string Separators = " \t\r\n\u00A0,;/";
 
     private static ReadOnlySpan<char> Take(ref ReadOnlySpan<char> rest, Func<char, bool> belongs)
     {

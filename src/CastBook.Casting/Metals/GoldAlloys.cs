@@ -50,8 +50,8 @@ internal static class GoldAlloys
             Density = Gcc(13.07),                                       // published trade table, 14 k yellow
         },
         // Composition: published table. Density: mixing rule; a supplier's list prints 13.1, a trade table 13.26.
-        ByRuleOf("14k red copper-rich", "Au 585 Ag 90 Cu 325", Marks("14k", "585", "rose", ["583", .. Reds("14k", "585")])),
-        ByRuleOf("14k pink", "Au 585 Ag 195 Cu 220", Marks("14k", "585", "rose", ["583", .. Reds("14k", "585")])),
+        ByRuleOf("14k rich red", "Au 585 Ag 90 Cu 325", Marks("14k", "585", "rose", ["583", .. Reds("14k", "585")])),
+        ByRuleOf("14k soft pink", "Au 585 Ag 195 Cu 220", Marks("14k", "585", "rose", ["583", .. Reds("14k", "585")])),
 
         // Compositions: published recipes. Density: mixing rule, and missing where zinc makes the rule read low.
         ByRuleOf("9k yellow without zinc", "Au 375 Ag 425 Cu 200", Marks("9k", "375", "yellow")),
