@@ -16,7 +16,7 @@ internal sealed class SheetEdits
 
     private readonly SortedDictionary<int, List<CellEdit>> rows = [];
     private readonly Dictionary<string, Func<byte[], byte[]?>> changes = new(StringComparer.Ordinal);
-    private readonly List<(int Rank, string Xml)> inserts = [];
+    private readonly List<SheetInsert> inserts = [];
 
     /// <summary>Rows with edits, ascending; within a row any order until <see cref="Sorted"/>.</summary>
     public IReadOnlyDictionary<int, List<CellEdit>> Rows => rows;
@@ -25,7 +25,7 @@ internal sealed class SheetEdits
     public bool IsEmpty => rows.Count == 0 && changes.Count == 0 && inserts.Count == 0;
 
     /// <summary>Elements to put in, by their place in the order.</summary>
-    public IEnumerable<(int Rank, string Xml)> Inserts => inserts.OrderBy(i => i.Rank);
+    public IEnumerable<SheetInsert> Inserts => inserts.OrderBy(i => i.Rank);
 
     /// <summary>Where an element stands in the order; unknown ones (extensions) stand where they are.</summary>
     /// <param name="localName">The element's name without prefix.</param>
@@ -67,5 +67,21 @@ internal sealed class SheetEdits
     /// <summary>Puts an element in before the first element that stands at or after its place.</summary>
     /// <param name="localName">The element's name, which gives its place.</param>
     /// <param name="xml">The element, <c>~</c> where the part's prefix belongs.</param>
-    public void Insert(string localName, string xml) => inserts.Add((RankOf(localName), xml));
+    public void Insert(string localName, string xml) => inserts.Add(new SheetInsert(RankOf(localName), xml, OnlyIfAbsent: false));
+
+    /// <summary>Changes the element of a name where the sheet has one, and puts one in where it has none.</summary>
+    /// <param name="localName">The element's name.</param>
+    /// <param name="change">From the element's bytes to the new ones.</param>
+    /// <param name="xml">The element where there is none, <c>~</c> where the part's prefix belongs.</param>
+    public void ChangeOrInsert(string localName, Func<byte[], byte[]?> change, string xml)
+    {
+        Change(localName, change);
+        inserts.Add(new SheetInsert(RankOf(localName), xml, OnlyIfAbsent: true));
+    }
 }
+
+/// <summary>An element to put into a sheet.</summary>
+/// <param name="Rank">Its place in the order of a sheet's elements.</param>
+/// <param name="Xml">The element, <c>~</c> where the part's prefix belongs.</param>
+/// <param name="OnlyIfAbsent">Whether it gives way to an element of the same place that the sheet has.</param>
+internal readonly record struct SheetInsert(int Rank, string Xml, bool OnlyIfAbsent);

@@ -34,15 +34,19 @@ internal sealed class SheetSplicer
         var name = scanner.Name;
         prefix = Encoding.UTF8.GetString(name[..(name.IndexOf((byte)':') + 1)]);
         scanner.Keep(output);
-        var inserts = new Queue<(int Rank, string Xml)>(edits.Inserts);
+        var inserts = new Queue<SheetInsert>(edits.Inserts);
         while (scanner.Next() && scanner.Kind != TagKind.End)
         {
             var local = Encoding.UTF8.GetString(scanner.LocalName);
             var rank = SheetEdits.RankOf(local);
             while (rank >= 0 && inserts.TryPeek(out var next) && next.Rank <= rank)
             {
-                scanner.KeepBefore(output);
-                Write(XmlPart.WithPrefix(inserts.Dequeue().Xml, prefix));
+                inserts.Dequeue();
+                if (!next.OnlyIfAbsent || next.Rank < rank)
+                {
+                    scanner.KeepBefore(output);
+                    Write(XmlPart.WithPrefix(next.Xml, prefix));
+                }
             }
 
             if (local == "sheetData")
@@ -56,9 +60,9 @@ internal sealed class SheetSplicer
         }
 
         scanner.KeepBefore(output);
-        foreach (var (_, xml) in inserts)
+        foreach (var insert in inserts)
         {
-            Write(XmlPart.WithPrefix(xml, prefix));
+            Write(XmlPart.WithPrefix(insert.Xml, prefix));
         }
 
         scanner.Keep(output);

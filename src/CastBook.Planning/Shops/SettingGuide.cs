@@ -1,0 +1,37 @@
+namespace CastBook.Planning.Shops;
+
+/// <summary>A setting as a shop meets it: its name, its unit, what it is for, and the words it may be answered with.</summary>
+/// <param name="Name">The name, a constant of <see cref="SettingName"/>.</param>
+/// <param name="Unit">Its unit; empty for words.</param>
+/// <param name="WhatFor">What it is for, and what an empty cell means.</param>
+/// <param name="Choices">The words it may be answered with; empty where any value may stand.</param>
+public sealed record SettingGuide(string Name, string Unit, string WhatFor, params IReadOnlyList<string> Choices)
+{
+    /// <summary>Every setting, in the order in which a shop should answer.</summary>
+    public static IReadOnlyList<SettingGuide> All { get; } =
+    [
+        new(SettingName.WeightsAreOf, "", "What the weight column weighs: the pattern, or the finished metal of an earlier casting.", "pattern", "finished metal"),
+        new(SettingName.PatternMaterial, "", "Material of lines that name none: wax, resin, or a name of the Materials sheet."),
+        new(SettingName.PatternDensity, "g/cm³", "Density of that material: weigh a solid cube, divide by its measured volume."),
+        new(SettingName.SprueWaxDensity, "g/cm³", "Density of the wax that trunks and gates are built of. Empty: 0.95, and the plan says so."),
+        new(SettingName.CastingMethod, "", "How you cast. It decides clearances and limits.", "vacuum perforated", "vacuum solid", "spin"),
+        new(SettingName.CrucibleHolds, "ml", "Volume of your crucible to the brim, where there is no Crucibles sheet. Water to the brim, weighed, tells it: 1 g is 1 ml. Dry it well afterwards."),
+        new(SettingName.Investment, "", "The powder in use, where the Investments sheet has several."),
+        new(SettingName.Night, "", "Which night to plan, where the Night column names several."),
+        new(SettingName.ButtonShare, "%", "The least button, as a share of pieces and tree. Empty: 20."),
+        new(SettingName.ButtonAtLeast, "ml", "The least button by volume. Empty: 1.5."),
+        new(SettingName.MeltLoss, "%", "Metal lost in melting. Empty: 1."),
+        new(SettingName.ChargeStep, "g", "Charges are rounded up to this step. Empty: 1."),
+        new(SettingName.PowderStep, "g", "Powder is rounded up to this step. Empty: 5."),
+        new(SettingName.GapBetweenPieces, "mm", "The least gap between two pieces on a tree. Empty: 3."),
+        new(SettingName.GateLength, "mm", "Length of a gate where the piece names none. Empty: at most 7."),
+        new(SettingName.GateDiameter, "mm", "Diameter of a gate where the piece names none."),
+        new(SettingName.GateAngle, "°", "Angle between trunk and pieces. Empty: 50."),
+    ];
+
+    /// <summary>The guide of a setting; a question about an alloy's name has one too.</summary>
+    /// <param name="name">The setting's name.</param>
+    public static SettingGuide Of(string name) =>
+        All.FirstOrDefault(g => g.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
+        ?? new SettingGuide(name, "", "Which alloy the rows mean; the choices stand on the Checks sheet.");
+}

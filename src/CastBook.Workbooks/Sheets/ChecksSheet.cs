@@ -1,0 +1,97 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>Everything to stop for, check or note, with a link to the cell, why it matters and what to type.</summary>
+internal static class ChecksSheet
+{
+    private const int HeadingRow = 3;
+
+    private static readonly string[] Headings = ["", "Where", "What was seen", "Why it matters", "What to type or do", "id"];
+
+    /// <summary>Makes the sheet.</summary>
+    /// <param name="context">What it is made from.</param>
+    public static OwnedSheet Make(SheetContext context)
+    {
+        var sheet = new OwnedSheet("Checks") { Landscape = true, HeadingRow = HeadingRow, Widths = [8, 26, 46, 40, 44, 24] };
+        sheet.Set(1, 1, RowCounts.Of(context.Plan, context.Findings), Look.Title);
+        for (var column = 1; column <= Headings.Length; column++)
+        {
+            sheet.Set(HeadingRow, column, Headings[column - 1], Look.Heading);
+        }
+
+        var row = HeadingRow;
+        foreach (var finding in context.Findings)
+        {
+            WriteFinding(sheet, ++row, finding, context);
+        }
+
+        return sheet;
+    }
+
+    private static void WriteFinding(OwnedSheet sheet, int row, Finding finding, SheetContext context)
+    {
+        sheet.Set(row, 1, MarkRules.WordOf(finding.Severity), Look.Strong);
+        sheet.Mark(row, 1, finding.Severity);
+        sheet.Set(row, 2, Places.Of(finding, context), Look.Text);
+        if (finding.Subjects.Select(context.Cells.Find).FirstOrDefault(c => c is not null) is { } cell)
+        {
+            sheet.Link(row, 2, cell);
+            sheet.Set(row, 2, Places.Of(finding, context), Look.Link);
+        }
+
+        sheet.Set(row, 3, finding.Seen, Look.Text);
+        sheet.Set(row, 4, finding.Why, Look.Text);
+        sheet.Set(row, 5, finding.Remedy, Look.Text);
+        sheet.Set(row, 6, finding.Id, Look.Small);
+        var lines = Math.Max(
+            Math.Max(Lines(finding.Seen, 46), Lines(finding.Why, 40)),
+            Math.Max(Lines(finding.Remedy, 44), Lines(Places.Of(finding, context), 26)));
+        sheet.Height(row, 15 * lines);
+    }
+
+    private static int Lines(string text, int width) => Math.Max(1, (int)Math.Ceiling(text.Length / (width * 1.0)));
+}
+
+/// <summary>The first line of every answer: what became of the rows.</summary>
+internal static class RowCounts
+{
+    /// <summary>Such as <c>34 rows read, 31 planned, 2 stop, 1 left out on purpose</c>.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="findings">Everything found.</param>
+    public static string Of(NightPlan plan, IReadOnlyList<Finding> findings)
+    {
+        int Rows(params PieceStatus[] statuses) => plan.Pieces.Count(p => statuses.Contains(p.Status));
+        var words = new List<string>
+        {
+            Say(plan.Pieces.Count, plan.Pieces.Count == 1 ? "row read" : "rows read"),
+            Say(Rows(PieceStatus.Planned), "planned"),
+        };
+        void Add(int count, string what)
+        {
+            if (count > 0)
+            {
+                words.Add(Say(count, what));
+            }
+        }
+
+        Add(Rows(PieceStatus.PartlyPlanned), "planned in part");
+        Add(Rows(PieceStatus.NotPlanned), "not planned");
+        Add(Rows(PieceStatus.LeftOut), "left out on purpose");
+        Add(Rows(PieceStatus.OtherNight), "of other nights");
+        Add(Rows(PieceStatus.Done), "done");
+        return $"{string.Join(", ", words)}; {Severities(findings)}";
+    }
+
+    /// <summary>Such as <c>2 stop, 5 check, 9 note</c>.</summary>
+    /// <param name="findings">Everything found.</param>
+    public static string Severities(IReadOnlyList<Finding> findings) => string.Join(
+        ", ",
+        new[] { Severity.Stop, Severity.Check, Severity.Note }.Select(s => Say(findings.Count(f => f.Severity == s), MarkRules.WordOf(s))));
+
+    private static string Say(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count:#,##0} {what}");
+}

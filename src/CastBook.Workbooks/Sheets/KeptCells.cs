@@ -1,0 +1,56 @@
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>The cells of an owned sheet that are the shop's (weighings, states, ticks, remarks), kept by flask over a refresh.</summary>
+internal sealed class KeptCells
+{
+    private readonly Dictionary<(string Flask, string Heading), CellValue> values = [];
+
+    /// <summary>Nothing kept: the sheet is new.</summary>
+    public static KeptCells None { get; } = new();
+
+    /// <summary>Reads the shop's cells from the sheet as it stands.</summary>
+    /// <param name="grid">The sheet as it stands.</param>
+    /// <param name="headings">The headings of the shop's columns.</param>
+    public static KeptCells Read(SheetGrid grid, IReadOnlyCollection<string> headings)
+    {
+        var kept = new KeptCells();
+        var heading = grid.Rows.Take(12).FirstOrDefault(row => grid.Cell(row, 1).Text == "Flask");
+        if (heading == 0)
+        {
+            return kept;
+        }
+
+        var columns = Enumerable.Range(1, grid.LastColumnOf(heading))
+            .Where(column => grid.Cell(heading, column).Text is { } text && headings.Contains(text))
+            .Select(column => (Heading: grid.Cell(heading, column).Text!, Column: column)).ToList();
+        foreach (var row in grid.Rows.Where(r => r > heading))
+        {
+            if (grid.Cell(row, 1).Text is not { Length: > 0 } flask)
+            {
+                break;
+            }
+
+            foreach (var (name, column) in columns)
+            {
+                var cell = grid.Cell(row, column);
+                kept.values[(flask, name)] = cell.Kind switch
+                {
+                    CellKind.Number or CellKind.Boolean or CellKind.Date => CellValue.Of(cell.Number),
+                    CellKind.Text => CellValue.Of(cell.Text),
+                    _ => CellValue.Empty,
+                };
+            }
+        }
+
+        return kept;
+    }
+
+    /// <summary>What the shop wrote; empty where it wrote nothing.</summary>
+    /// <param name="flask">The flask's letter.</param>
+    /// <param name="heading">The column's heading.</param>
+    public CellValue Of(string flask, string heading) => values.GetValueOrDefault((flask, heading));
+}

@@ -1,0 +1,26 @@
+using CastBook.Planning;
+using CastBook.Workbooks.Columns;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>What is known of an alloy's metal, in words and sums that sheets and summary share.</summary>
+internal static class MetalWords
+{
+    /// <summary>Fresh and re-melt together; null where the shop has said neither.</summary>
+    /// <param name="metal">The alloy's metal.</param>
+    public static Mass? Stock(MetalPlan metal) => (metal.Fresh, metal.Remelt) switch
+    {
+        (null, null) => null,
+        var (fresh, remelt) => (fresh ?? Mass.Zero) + (remelt ?? Mass.Zero),
+    };
+
+    /// <summary>Metal of the pieces, or the span it lies in: <c>pieces 450 g</c>, <c>pieces 400 to 560 g</c>.</summary>
+    /// <param name="metal">The alloy's metal.</param>
+    public static string Pieces(MetalPlan metal) => metal switch
+    {
+        { Pieces: { } pieces } => $"pieces {CellNumbers.GramsText(pieces)} g",
+        { PiecesLeast: { } least, PiecesMost: { } most } => $"pieces {CellNumbers.GramsText(least)} to {CellNumbers.GramsText(most)} g",
+        _ => "pieces not known yet",
+    };
+}

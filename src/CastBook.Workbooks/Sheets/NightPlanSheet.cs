@@ -1,0 +1,122 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>The plan for the bench: a line a flask, totals by alloy, cautions. Printed on its side, one page wide.</summary>
+internal static class NightPlanSheet
+{
+    private const int HeadingRow = 4;
+
+    private static readonly string[] Headings =
+    [
+        "Flask", "Size", "Alloy", "Pieces", "Charge (g)", "from", "Powder (g)", "Water (ml)", "Burnout",
+        "Metal (°C)", "Flask (°C)", "Quench after (min)", "Waxed", "Invested", "Poured", "Remarks",
+    ];
+
+    /// <summary>The headings of the cells that are the shop's.</summary>
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = ["Waxed", "Invested", "Poured", "Remarks"];
+
+    /// <summary>Makes the sheet.</summary>
+    /// <param name="context">What it is made from.</param>
+    /// <param name="kept">What the shop wrote on it.</param>
+    public static OwnedSheet Make(SheetContext context, KeptCells kept)
+    {
+        var sheet = new OwnedSheet("Night plan")
+        {
+            Landscape = true,
+            HeadingRow = HeadingRow,
+            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 10, 9, 9, 11, 8, 9, 8, 26],
+        };
+        sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
+        sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}. Times are hours from the start of each burnout.", Look.Small);
+        for (var column = 1; column <= Headings.Length; column++)
+        {
+            sheet.Set(HeadingRow, column, Headings[column - 1], column is >= 4 and <= 12 and not 6 ? Look.NumberHeading : Look.Heading);
+        }
+
+        sheet.Height(HeadingRow, 32);
+        var row = HeadingRow;
+        foreach (var flask in context.Plan.Flasks)
+        {
+            row++;
+            WriteFlask(sheet, row, flask, kept);
+            MarkFlask(sheet, row, context, flask.Letter);
+        }
+
+        row = WriteTotals(sheet, row + 2, context.Plan);
+        foreach (var line in Cautions.Lines)
+        {
+            sheet.Set(++row, 1, line, Look.Small);
+        }
+
+        return sheet;
+    }
+
+    private static string Counts(SheetContext context)
+    {
+        var flasks = context.Plan.Flasks.Count;
+        var pieces = context.Plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity));
+        return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {flasks} {(flasks == 1 ? "flask" : "flasks")}");
+    }
+
+    private static void WriteFlask(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept)
+    {
+        sheet.Height(row, 26);
+        sheet.Set(row, 1, flask.Letter, Look.Letter);
+        sheet.Set(row, 2, flask.Size.Name, Look.Text);
+        sheet.Set(row, 3, flask.Alloy, Look.Strong);
+        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
+        sheet.Set(row, 5, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
+        sheet.Set(row, 6, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
+        sheet.Set(row, 7, CellValue.Of(CellNumbers.Grams(flask.Powder)), Look.Big(Look.Whole));
+        sheet.Set(row, 8, CellValue.Of(CellNumbers.Millilitres(flask.Water)), Look.Big(Look.Whole));
+        sheet.Set(row, 9, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
+        sheet.Set(row, 10, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 11, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 12, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
+        for (var column = 13; column <= Headings.Length; column++)
+        {
+            sheet.Set(row, column, kept.Of(flask.Letter, Headings[column - 1]), column == Headings.Length ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" });
+        }
+    }
+
+    private static void MarkFlask(OwnedSheet sheet, int row, SheetContext context, string letter)
+    {
+        foreach (var finding in context.Findings.Where(f => f.Severity > Severity.Note))
+        {
+            if (finding.Subjects.Any(s => s.Kind == SubjectKind.Flask && s.Key == letter))
+            {
+                sheet.Mark(row, 1, finding.Severity);
+            }
+        }
+    }
+
+    private static int WriteTotals(OwnedSheet sheet, int row, NightPlan plan)
+    {
+        string[] headings = ["Alloy", "", "", "", "Charges (g)", "", "In stock (g)", "", "To buy (g)"];
+        for (var column = 1; column <= headings.Length; column++)
+        {
+            sheet.Set(row, column, headings[column - 1], column >= 4 ? Look.NumberHeading : Look.Heading);
+        }
+
+        foreach (var metal in plan.Metal)
+        {
+            row++;
+            sheet.Set(row, 1, metal.Alloy, Look.Strong with { Wrap = false });
+            sheet.Set(row, 2, CellValue.Empty, Look.Text);
+            sheet.Set(row, 3, MetalWords.Pieces(metal), Look.Text with { Wrap = false });
+            sheet.Set(row, 4, CellValue.Empty, Look.Text);
+            sheet.Set(row, 5, CellValue.Of(CellNumbers.Grams(metal.Charges)), Look.Number(Look.Grams));
+            sheet.Set(row, 6, CellValue.Empty, Look.Text);
+            sheet.Set(row, 7, CellValue.Of(CellNumbers.Grams(MetalWords.Stock(metal))), Look.Number(Look.Grams));
+            sheet.Set(row, 8, CellValue.Empty, Look.Text);
+            sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(metal.Buy is { Grams: > 0 } buy ? buy : null)), Look.Number(Look.Grams));
+        }
+
+        return row + 1;
+    }
+}

@@ -1,0 +1,89 @@
+using System.Globalization;
+using System.Text;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>Where a finding stands, in words: the cell, and the other rows it speaks of.</summary>
+internal static class Places
+{
+    private const int MostNames = 3;
+
+    /// <summary>Such as <c>Pieces!C14 "Otter ring"</c>, <c>Pieces!C14 and rows 15, 17–20</c>, or <c>Shop: Weights are of</c>.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="context">The book and its plan.</param>
+    public static string Of(Finding finding, SheetContext context)
+    {
+        var first = finding.Subjects[0];
+        var text = new StringBuilder(One(first, context));
+        var rows = finding.Subjects.Skip(1).Where(s => s.Kind == SubjectKind.Piece)
+            .Select(s => context.Cells.Find(s)?.Row ?? 0).Where(r => r > 0).Distinct().Order().ToList();
+        if (rows.Count > 0)
+        {
+            text.Append(" and ").Append(rows.Count == 1 ? "row " : "rows ").Append(Ranges(rows));
+        }
+
+        var others = finding.Subjects.Skip(1).Where(s => s.Kind != SubjectKind.Piece).Select(s => One(s, context)).Distinct().ToList();
+        foreach (var other in others.Take(MostNames))
+        {
+            text.Append(", ").Append(other);
+        }
+
+        return others.Count > MostNames
+            ? text.Append(CultureInfo.InvariantCulture, $" and {others.Count - MostNames} more").ToString()
+            : text.ToString();
+    }
+
+    private static string One(Subject subject, SheetContext context)
+    {
+        var cell = context.Cells.Find(subject);
+        return subject.Kind switch
+        {
+            SubjectKind.Book => "the book",
+            SubjectKind.Piece => cell is { } at ? $"{at}{Name(subject, context)}" : "a piece",
+            SubjectKind.Flask => cell is { } at ? $"{at}, flask {subject.Key}" : $"flask {subject.Key}",
+            SubjectKind.Column => cell is { } at ? at.ToString() : "the list",
+            _ => cell is { } at ? $"{at} {subject.Key}" : $"{SheetOf(subject.Kind)}: {subject.Key}".TrimEnd(' ', ':'),
+        };
+    }
+
+    private static string SheetOf(SubjectKind kind) => kind switch
+    {
+        SubjectKind.Setting => "Shop",
+        SubjectKind.FlaskSize => "Flasks",
+        SubjectKind.Crucible => "Crucibles",
+        SubjectKind.Kiln => "Kilns",
+        SubjectKind.Alloy => "Alloys",
+        SubjectKind.Material => "Materials",
+        SubjectKind.Investment => "Investments",
+        SubjectKind.Schedule => "Schedules",
+        _ => "",
+    };
+
+    private static string Name(Subject piece, SheetContext context)
+    {
+        var name = context.Reading.Night.Pieces[int.Parse(piece.Key, CultureInfo.InvariantCulture)].Name;
+        return name.Length == 0 ? "" : $" {name}";
+    }
+
+    private static string Ranges(List<int> rows)
+    {
+        var parts = new List<string>();
+        for (var i = 0; i < rows.Count;)
+        {
+            var last = i;
+            while (last + 1 < rows.Count && rows[last + 1] == rows[last] + 1)
+            {
+                last++;
+            }
+
+            parts.Add(last == i
+                ? rows[i].ToString(CultureInfo.InvariantCulture)
+                : string.Create(CultureInfo.InvariantCulture, $"{rows[i]}–{rows[last]}"));
+            i = last + 1;
+        }
+
+        return string.Join(", ", parts);
+    }
+}

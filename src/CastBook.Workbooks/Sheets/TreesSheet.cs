@@ -1,0 +1,124 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>
+/// The trees: a line a flask with the cells to weigh into, the charge that follows, and below it what hangs on each tree,
+/// column by column from the button up.
+/// </summary>
+internal static class TreesSheet
+{
+    private const int HeadingRow = 4;
+    private const int FirstShopColumn = 5;
+
+    private static readonly string[] Headings =
+        ["Flask", "Size", "Alloy", "Pieces", "Base (g)", "Tree on base (g)", "Of it wax (g)", "State", "Charge (g)", "from"];
+
+    private static readonly string[] Fields = [ShopField.Base, ShopField.TreeOnBase, ShopField.OfItWax, ShopField.State, ShopField.Charge];
+
+    /// <summary>The headings of the cells that are the shop's.</summary>
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = Headings[(FirstShopColumn - 1)..8];
+
+    /// <summary>Makes the sheet, and tells where its cells stand.</summary>
+    /// <param name="context">What it is made from.</param>
+    /// <param name="kept">What the shop wrote on it.</param>
+    public static OwnedSheet Make(SheetContext context, KeptCells kept)
+    {
+        var sheet = new OwnedSheet("Trees") { HeadingRow = HeadingRow, Widths = [8, 13, 22, 9, 11, 13, 12, 11, 12, 13] };
+        sheet.Set(1, 1, $"Trees: {context.BookName}", Look.Title);
+        sheet.Set(2, 1, "Weigh the sprue base alone, then with the tree on it, and type both; State from waxed on keeps the tree as it is.", Look.Small);
+        for (var column = 1; column <= Headings.Length; column++)
+        {
+            sheet.Set(HeadingRow, column, Headings[column - 1], column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);
+        }
+
+        sheet.Height(HeadingRow, 32);
+        var row = HeadingRow;
+        foreach (var flask in context.Plan.Flasks)
+        {
+            WriteLine(sheet, ++row, flask, kept);
+        }
+
+        if (row > HeadingRow)
+        {
+            sheet.Choose(new CellRange(HeadingRow + 1, 8, row, 8), "planned", "waxed", "invested", "in kiln", "poured");
+        }
+
+        row += 2;
+        foreach (var flask in context.Plan.Flasks)
+        {
+            row = WriteTree(sheet, row, flask, context.Reading.Night.Pieces) + 1;
+        }
+
+        return sheet;
+    }
+
+    /// <summary>Tells where the sheet's cells stand and marks those that findings speak of.</summary>
+    /// <param name="sheet">The sheet, under its final name.</param>
+    /// <param name="context">What it is made from.</param>
+    public static void Map(OwnedSheet sheet, SheetContext context)
+    {
+        var row = HeadingRow;
+        foreach (var flask in context.Plan.Flasks)
+        {
+            row++;
+            context.Cells.Add(Subject.Flask(flask.Letter), new CellRef(sheet.Name, row, 1));
+            context.Cells.Add(Subject.Flask(flask.Letter, ShopField.Size), new CellRef(sheet.Name, row, 2));
+            for (var i = 0; i < Fields.Length; i++)
+            {
+                context.Cells.Add(Subject.Flask(flask.Letter, Fields[i]), new CellRef(sheet.Name, row, FirstShopColumn + i));
+            }
+        }
+    }
+
+    private static void WriteLine(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept)
+    {
+        sheet.Height(row, 24);
+        sheet.Set(row, 1, flask.Letter, Look.Letter);
+        sheet.Set(row, 2, flask.Size.Name, Look.Text);
+        sheet.Set(row, 3, flask.Alloy, Look.Strong);
+        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
+        for (var column = FirstShopColumn; column < FirstShopColumn + 4; column++)
+        {
+            var heading = Headings[column - 1];
+            sheet.Set(row, column, kept.Of(flask.Letter, heading), heading == "State" ? Look.Box : Look.BoxNumber);
+        }
+
+        sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
+        sheet.Set(row, 10, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
+    }
+
+    private static int WriteTree(OwnedSheet sheet, int row, FlaskPlan flask, IReadOnlyList<Piece> pieces)
+    {
+        sheet.Set(row, 2, $"Tree {flask.Letter}", Look.Heading);
+        sheet.Set(row, 3, flask.Columns.Count > 0 ? "from the button up" : "what hangs on it", Look.Heading);
+        if (flask.Columns.Count == 0)
+        {
+            foreach (var share in flask.Pieces)
+            {
+                sheet.Set(++row, 3, Words(share, pieces), Look.Text with { Wrap = false, Border = Line.None });
+            }
+
+            return row + 1;
+        }
+
+        for (var column = 0; column < flask.Columns.Count; column++)
+        {
+            sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"column {column + 1}"), Look.Text with { Border = Line.None });
+            sheet.Set(row, 3, string.Join(", then ", flask.Columns[column].Pieces.Select(p => Words(p, pieces))), Look.Text with { Wrap = false, Border = Line.None });
+        }
+
+        return row + 1;
+    }
+
+    private static string Words(PieceShare share, IReadOnlyList<Piece> pieces)
+    {
+        var name = pieces[share.PieceId].Name;
+        return string.Create(CultureInfo.InvariantCulture, $"{(name.Length == 0 ? "unnamed" : name)} ×{share.Quantity}");
+    }
+}

@@ -1,0 +1,195 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Sheets;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Turns a plan into edits of the book it came from, and writes the book with them.</summary>
+internal sealed class BookWriter
+{
+    private readonly BookReading reading;
+    private readonly NightPlan plan;
+    private readonly string bookName;
+    private readonly BookEdits edits;
+    private readonly WorkbookEdits workbook;
+    private readonly StyleBook styles;
+    private readonly Lazy<SharedStrings> strings;
+    private readonly List<Finding> findings = [];
+    private readonly List<(OwnedSheet Sheet, string? OwnName)> sheets = [];
+
+    private BookWriter(BookReading reading, NightPlan plan, string bookName)
+    {
+        this.reading = reading;
+        this.plan = plan;
+        this.bookName = bookName;
+        edits = new BookEdits(reading.Package);
+        workbook = new WorkbookEdits(reading.Package, edits);
+        styles = new StyleBook(reading.Package.StylesPart is { } part ? reading.Package.Read(part) : StyleBook.Smallest(edits.Dialect.Spreadsheet));
+        strings = new Lazy<SharedStrings>(() => SharedStrings.Read(reading.Package));
+    }
+
+    /// <summary>Writes the book.</summary>
+    /// <param name="reading">The book as read; cells of new sheets are added to its map.</param>
+    /// <param name="plan">The night as answered.</param>
+    /// <param name="bookName">The book's name without its extension.</param>
+    /// <param name="output">Where to; must be seekable.</param>
+    /// <returns>Everything found, writing included, repeats folded.</returns>
+    public static IReadOnlyList<Finding> Write(BookReading reading, NightPlan plan, string bookName, Stream output)
+    {
+        var writer = new BookWriter(reading, plan, bookName);
+        var found = writer.Edit();
+        PackageWriter.Write(reading.Package, writer.edits, output);
+        return found;
+    }
+
+    private IReadOnlyList<Finding> Edit()
+    {
+        var columns = ListColumns.Decide(reading.Pieces);
+        foreach (var (column, at) in columns.Standing)
+        {
+            reading.Cells.Add(Subject.Column(column.OwnName), new CellRef(reading.Pieces.Sheet.Name, reading.Pieces.HeadingRow, at));
+        }
+
+        findings.AddRange([.. reading.Findings, .. plan.Findings, .. columns.Findings]);
+        AskWhatIsOpen();
+        var lines = Lines();
+        findings.AddRange(new ListWriter(reading.Pieces, edits, styles, workbook).Write(columns, lines));
+        var context = new SheetContext(bookName, reading, plan, FindingGroups.Fold(findings));
+        MakeSheets(context, columns, lines);
+        context = context with { Findings = FindingGroups.Fold(findings) };
+        Own(ChecksSheet.Make(context), OwnName.ChecksSheet);
+        new MarkWriter(reading, edits, styles, columns.Checks, Grid).Write(context.Findings);
+        WriteSheets(context.Findings);
+        Finish();
+        return context.Findings;
+    }
+
+    private void AskWhatIsOpen()
+    {
+        if (reading.ShopSheets.TryGetValue("Shop", out var shop))
+        {
+            MissingSettings.Add(reading, findings, shop, Grid(shop), edits.Sheet(shop.PartName));
+        }
+
+        sheets.AddRange(QuestionSheets.Make(reading, findings, workbook.FreeSheetName).Select(sheet => (sheet, (string?)null)));
+    }
+
+    private List<PieceLine> Lines()
+    {
+        var flasks = plan.Flasks.ToDictionary(f => f.Letter, StringComparer.Ordinal);
+        var ofRow = new Dictionary<int, List<Finding>>();
+        foreach (var finding in FindingGroups.Fold(findings))
+        {
+            foreach (var subject in finding.Subjects.Where(s => s.Kind == SubjectKind.Piece))
+            {
+                var id = int.Parse(subject.Key, CultureInfo.InvariantCulture);
+                if (!ofRow.TryGetValue(id, out var found))
+                {
+                    ofRow[id] = found = [];
+                }
+
+                if (!found.Contains(finding))
+                {
+                    found.Add(finding);
+                }
+            }
+        }
+
+        return [.. reading.Night.Pieces.Select(p => new PieceLine(p, plan.Pieces[p.Id], flasks, ofRow.GetValueOrDefault(p.Id) ?? []))];
+    }
+
+    private void MakeSheets(SheetContext context, ListColumns columns, List<PieceLine> lines)
+    {
+        Own(NightPlanSheet.Make(context, Kept(OwnName.NightPlanSheet, NightPlanSheet.ShopHeadings)), OwnName.NightPlanSheet);
+        if (plan.Flasks.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.TreesSheet))
+        {
+            var trees = Own(TreesSheet.Make(context, Kept(OwnName.TreesSheet, TreesSheet.ShopHeadings)), OwnName.TreesSheet);
+            TreesSheet.Map(trees, context);
+        }
+
+        if (columns.Elsewhere.Count > 0)
+        {
+            Own(ComputedSheet.Make(reading.Pieces, columns.Elsewhere, lines), OwnName.ComputedSheet);
+        }
+    }
+
+    private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings) =>
+        reading.OwnSheets.TryGetValue(ownName, out var sheet) ? KeptCells.Read(Grid(sheet), headings) : KeptCells.None;
+
+    /// <summary>Takes a sheet of ours in, under the name it has in the book or a free one.</summary>
+    private OwnedSheet Own(OwnedSheet sheet, string ownName)
+    {
+        if (reading.OwnSheets.TryGetValue(ownName, out var standing))
+        {
+            sheet.Name = standing.Name;
+        }
+        else if (workbook.FreeSheetName(sheet.Name) is var free && free != sheet.Name)
+        {
+            findings.Add(Catalogue.SheetNameTaken.At(Subject.Book, sheet.Name, free));
+            sheet.Name = free;
+        }
+
+        sheets.Add((sheet, ownName));
+        return sheet;
+    }
+
+    private void WriteSheets(IReadOnlyList<Finding> found)
+    {
+        // Our own sheets first, those with questions after them.
+        foreach (var (sheet, ownName) in sheets.OrderBy(s => s.OwnName is null))
+        {
+            foreach (var finding in found)
+            {
+                foreach (var cell in finding.Subjects.Select(reading.Cells.Find).OfType<CellRef>().Where(c => c.Sheet == sheet.Name))
+                {
+                    sheet.Mark(cell.Row, cell.Column, finding.Severity);
+                }
+            }
+
+            var content = OwnedSheetWriter.Write(sheet, styles, edits.Dialect);
+            if (ownName is not null && reading.OwnSheets.TryGetValue(ownName, out var standing))
+            {
+                edits.Replace(standing.PartName, content);
+                continue;
+            }
+
+            var added = workbook.AddSheet(sheet.Name, content);
+            if (sheet.HeadingRow > 0)
+            {
+                workbook.PrintTitles(added, sheet.HeadingRow);
+            }
+
+            if (ownName is not null)
+            {
+                workbook.Name(ownName, new CellRef(sheet.Name, 1, 1));
+            }
+        }
+    }
+
+    private void Finish()
+    {
+        if (styles.IsEdited && reading.Package.StylesPart is { } part)
+        {
+            edits.Replace(part, styles.ToBytes());
+        }
+        else if (styles.IsEdited)
+        {
+            var folder = reading.Package.WorkbookPart[..(reading.Package.WorkbookPart.LastIndexOf('/') + 1)];
+            var added = edits.AddPart($"{folder}castbook#.xml", styles.ToBytes(), "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml");
+            edits.Relate(reading.Package.WorkbookPart, "styles", added);
+        }
+
+        if (reading.Package.Relationships(reading.Package.WorkbookPart).Any(r => r.Is("calcChain")))
+        {
+            workbook.RecalculateOnLoad();
+        }
+
+        workbook.Finish();
+    }
+
+    private SheetGrid Grid(SheetPart sheet) => SheetReader.Read(reading.Package, sheet, strings.Value);
+}

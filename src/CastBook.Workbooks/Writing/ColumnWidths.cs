@@ -1,0 +1,80 @@
+using System.Globalization;
+using System.Text;
+using CastBook.Workbooks.Reading;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Gives new columns a width in a sheet's <c>cols</c>, splitting a range that already covers them.</summary>
+internal static class ColumnWidths
+{
+    /// <summary>The <c>cols</c> element with the new columns in it.</summary>
+    /// <param name="element">The element as it is.</param>
+    /// <param name="widths">Widths in characters, by column.</param>
+    public static byte[] Change(byte[] element, IReadOnlyDictionary<int, double> widths)
+    {
+        var part = new XmlPart(element);
+        var xml = new StringBuilder();
+        foreach (var col in part.Children(part.Root))
+        {
+            var first = int.Parse(part.Attribute(col, "min") ?? "1", CultureInfo.InvariantCulture);
+            var last = Math.Min(int.Parse(part.Attribute(col, "max") ?? "1", CultureInfo.InvariantCulture), CellRef.MaxColumn);
+            var ours = widths.Keys.Where(c => c >= first && c <= last).Order().ToList();
+            if (ours.Count == 0)
+            {
+                continue;
+            }
+
+            var tag = part.Text(col);
+            foreach (var column in ours)
+            {
+                xml.Append(column > first ? Span(tag, first, column - 1) : "").Append(part.Own(New(column, widths[column])));
+                first = column + 1;
+            }
+
+            part.Replace(col, xml.Append(first <= last ? Span(tag, first, last) : "").ToString());
+            xml.Clear();
+        }
+
+        var covered = part.Children(part.Root).SelectMany(c => Enumerable.Range(
+            int.Parse(part.Attribute(c, "min") ?? "1", CultureInfo.InvariantCulture),
+            Math.Min(int.Parse(part.Attribute(c, "max") ?? "1", CultureInfo.InvariantCulture), CellRef.MaxColumn)
+                - int.Parse(part.Attribute(c, "min") ?? "1", CultureInfo.InvariantCulture) + 1)).ToHashSet();
+        PlaceUncovered(part, widths.Where(w => !covered.Contains(w.Key)).OrderBy(w => w.Key));
+        return part.ToBytes();
+    }
+
+    /// <summary>A <c>cols</c> element for a sheet that has none, <c>~</c> where the prefix belongs.</summary>
+    /// <param name="widths">Widths in characters, by column.</param>
+    public static string Whole(IReadOnlyDictionary<int, double> widths) =>
+        "<~cols>" + string.Concat(widths.OrderBy(w => w.Key).Select(w => New(w.Key, w.Value))) + "</~cols>";
+
+    private static void PlaceUncovered(XmlPart part, IEnumerable<KeyValuePair<int, double>> widths)
+    {
+        foreach (var (column, width) in widths)
+        {
+            var xml = part.Own(New(column, width));
+            var next = part.Children(part.Root)
+                .Where(c => int.Parse(part.Attribute(c, "min") ?? "1", CultureInfo.InvariantCulture) > column)
+                .Select(c => (XmlElement?)c).FirstOrDefault();
+            if (next is { } follower)
+            {
+                part.InsertBefore(follower, xml);
+            }
+            else
+            {
+                part.Append(part.Root, xml);
+            }
+        }
+    }
+
+    private static string New(int column, double width) => string.Create(
+        CultureInfo.InvariantCulture, $"<~col min=\"{column}\" max=\"{column}\" width=\"{width}\" customWidth=\"1\"/>");
+
+    private static string Span(string tag, int first, int last)
+    {
+        var part = new XmlPart(Encoding.UTF8.GetBytes(tag));
+        part.SetAttribute(part.Root, "min", first.ToString(CultureInfo.InvariantCulture));
+        part.SetAttribute(part.Root, "max", last.ToString(CultureInfo.InvariantCulture));
+        return Encoding.UTF8.GetString(part.ToBytes());
+    }
+}

@@ -1,0 +1,73 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Reading;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Where each computed column stands in the shop's list: where it was, beside the list, or nowhere.</summary>
+internal sealed record ListColumns
+{
+    /// <summary>The columns that stand in the list, with their place.</summary>
+    public required IReadOnlyList<(ComputedColumn Column, int At)> Standing { get; init; }
+
+    /// <summary>Those of them that are new, with the heading they get.</summary>
+    public required IReadOnlyList<(ComputedColumn Column, int At, string Heading)> New { get; init; }
+
+    /// <summary>The columns for which there is no room beside the list.</summary>
+    public required IReadOnlyList<ComputedColumn> Elsewhere { get; init; }
+
+    /// <summary>What to say about it.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>The column of the Checks cells; null where it does not stand in the list.</summary>
+    public int? Checks => Standing.Where(s => s.Column is ChecksColumn).Select(s => (int?)s.At).FirstOrDefault();
+
+    /// <summary>Decides where the columns stand.</summary>
+    /// <param name="list">The shop's list.</param>
+    public static ListColumns Decide(PieceSheet list)
+    {
+        var standing = ComputedColumns.All.Where(c => list.OwnColumns.ContainsKey(c.OwnName))
+            .Select(c => (c, list.OwnColumns[c.OwnName])).ToList();
+        var missing = ComputedColumns.All
+            .Where(c => !list.OwnColumns.ContainsKey(c.OwnName) && !list.DeletedOwnColumns.Contains(c.OwnName)).ToList();
+        var right = list.LastColumn;
+        if (missing.Count == 0 || HasRoom(list, right + missing.Count))
+        {
+            var taken = Enumerable.Range(list.FirstColumn, right - list.FirstColumn + 1)
+                .Select(column => list.Grid.Cell(list.HeadingRow, column).Text?.Trim() ?? "")
+                .ToHashSet(StringComparer.OrdinalIgnoreCase);
+            var added = missing.Select((c, i) => (c, right + 1 + i, Free(c.Heading, taken))).ToList();
+            return new ListColumns
+            {
+                Standing = [.. standing, .. added.Select(a => (a.c, a.Item2))],
+                New = added,
+                Elsewhere = [],
+                Findings = [],
+            };
+        }
+
+        return new ListColumns
+        {
+            Standing = standing,
+            New = [],
+            Elsewhere = missing,
+            Findings = [Catalogue.ColumnsNoRoom.At(Subject.Book, list.Sheet.Name)],
+        };
+    }
+
+    private static bool HasRoom(PieceSheet list, int last) =>
+        last <= CellRef.MaxColumn
+        && (list.OccupiedFrom is not { } occupied || occupied > last)
+        && list.Table is null or { IsPlain: true };
+
+    private static string Free(string heading, HashSet<string> taken)
+    {
+        var name = heading;
+        for (var number = 1; !taken.Add(name); number++)
+        {
+            name = number == 1 ? $"{heading} (CastBook)" : $"{heading} (CastBook {number})";
+        }
+
+        return name;
+    }
+}

@@ -1,0 +1,131 @@
+using System.Text;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>
+/// Marks the cells that findings speak of, and says it in notes. Cells of the list are marked through their Checks cell,
+/// so that marks travel when rows are sorted; everything else is marked where it stands.
+/// </summary>
+internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook styles, int? checksColumn, Func<SheetPart, SheetGrid> gridOf)
+{
+    /// <summary>Beyond so many rows that share a finding, the note stands once, on the column's heading.</summary>
+    private const int MostNotesOfOneFinding = 3;
+
+    private readonly HashSet<(int Column, string Field, Severity Severity)> rowMarks = [];
+    private readonly Dictionary<CellRef, Severity> cellMarks = [];
+    private readonly Dictionary<CellRef, List<string>> notes = [];
+
+    /// <summary>Writes marks and notes into the shop's sheets.</summary>
+    /// <param name="findings">Everything found.</param>
+    public void Write(IReadOnlyList<Finding> findings)
+    {
+        foreach (var finding in findings)
+        {
+            foreach (var subject in finding.Subjects)
+            {
+                Mark(finding, subject);
+            }
+
+            Note(finding);
+        }
+
+        var list = reading.Pieces;
+        foreach (var sheet in reading.ShopSheets.Values.Append(list.Sheet).DistinctBy(s => s.PartName))
+        {
+            var grid = sheet.PartName == list.Sheet.PartName ? list.Grid : gridOf(sheet);
+            WriteRules(sheet, grid);
+            new NoteWriter(reading.Package, edits).Write(
+                sheet,
+                grid.LegacyDrawingId,
+                notes.Where(n => n.Key.Sheet == sheet.Name).ToDictionary(n => (n.Key.Row, n.Key.Column), n => string.Join("\n", n.Value)));
+        }
+    }
+
+    private void Mark(Finding finding, Subject subject)
+    {
+        if (subject.Kind == SubjectKind.Piece && checksColumn is not null)
+        {
+            rowMarks.Add((ColumnOf(subject.Field), subject.Field, finding.Severity));
+            return;
+        }
+
+        if (reading.Cells.Find(subject) is { } cell)
+        {
+            cellMarks[cell] = cellMarks.TryGetValue(cell, out var worse) && worse > finding.Severity ? worse : finding.Severity;
+        }
+    }
+
+    private void Note(Finding finding)
+    {
+        if (finding.Severity == Severity.Note)
+        {
+            return;
+        }
+
+        var text = $"{NoteWriter.Prefix}{MarkRules.WordOf(finding.Severity)}: {string.Join(' ', new[] { finding.Seen, finding.Why, finding.Remedy }.Where(t => t.Length > 0))}";
+        var subjects = finding.Subjects.Count > MostNotesOfOneFinding && finding.Subjects.All(s => s.Kind == SubjectKind.Piece)
+            ? finding.Subjects.Select(s => s.Field).Distinct().Select(f => new Subject(SubjectKind.Column, f))
+            : finding.Subjects;
+        foreach (var subject in subjects)
+        {
+            var cell = subject.Kind == SubjectKind.Column
+                ? new CellRef(reading.Pieces.Sheet.Name, reading.Pieces.HeadingRow, ColumnOf(subject.Key))
+                : reading.Cells.Find(subject);
+            if (cell is not { } at)
+            {
+                continue;
+            }
+
+            if (!notes.TryGetValue(at, out var texts))
+            {
+                notes[at] = texts = [];
+            }
+
+            texts.Add(text);
+        }
+    }
+
+    /// <summary>The column of a field; a field without a column is marked on the piece's name.</summary>
+    private int ColumnOf(string field) =>
+        reading.Pieces.Columns.TryGetValue(field, out var column) || reading.Pieces.Columns.TryGetValue(PieceField.Piece, out column)
+            ? column
+            : reading.Pieces.FirstColumn;
+
+    private void WriteRules(SheetPart sheet, SheetGrid grid)
+    {
+        var priority = grid.HighestPriority;
+        var xml = new StringBuilder();
+        if (sheet.PartName == reading.Pieces.Sheet.PartName && checksColumn is { } checks)
+        {
+            var rows = RowsOfList();
+            foreach (var (column, field, severity) in rowMarks.OrderByDescending(m => m.Severity).ThenBy(m => m.Column).ThenBy(m => m.Field, StringComparer.Ordinal))
+            {
+                xml.Append(MarkRules.WhereChecksSay(
+                    rows with { FirstColumn = column, LastColumn = column }, checks, ChecksColumn.Words(severity, field), severity, styles.Mark(severity), ++priority));
+            }
+        }
+
+        foreach (var group in cellMarks.Where(m => m.Key.Sheet == sheet.Name).GroupBy(m => m.Value).OrderByDescending(g => g.Key))
+        {
+            var cells = string.Join(' ', group.Select(m => m.Key).OrderBy(c => c.Row).ThenBy(c => c.Column).Select(c => c.Address));
+            xml.Append(MarkRules.Always(cells, group.Key, styles.Mark(group.Key), ++priority));
+        }
+
+        var sheetEdits = edits.Sheet(sheet.PartName);
+        sheetEdits.Change("conditionalFormatting", MarkRules.WithoutOurs);
+        if (xml.Length > 0)
+        {
+            sheetEdits.Insert("conditionalFormatting", xml.ToString());
+        }
+    }
+
+    private CellRange RowsOfList()
+    {
+        var list = reading.Pieces;
+        return new CellRange(list.HeadingRow + 1, list.FirstColumn, Math.Max(list.LastRow, list.HeadingRow + 1), list.LastColumn);
+    }
+}

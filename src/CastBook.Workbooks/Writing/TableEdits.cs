@@ -1,0 +1,35 @@
+using System.Globalization;
+using CastBook.Workbooks.Reading;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>Widens a table by columns at its right: range, filter and column list together, or an office program drops the table.</summary>
+internal static class TableEdits
+{
+    /// <summary>The table part with the columns appended.</summary>
+    /// <param name="content">The part as it is.</param>
+    /// <param name="table">The table.</param>
+    /// <param name="headings">The new columns' headings, unique in the table.</param>
+    public static byte[] Widen(byte[] content, SheetTable table, IReadOnlyList<string> headings)
+    {
+        var part = new XmlPart(content);
+        var range = table.Range with { LastColumn = table.Range.LastColumn + headings.Count };
+        part.SetAttribute(part.Root, "ref", range.ToString());
+        if (part.Child(part.Root, "autoFilter") is { } filter)
+        {
+            var filtered = table.HasTotalsRow ? range with { LastRow = range.LastRow - 1 } : range;
+            part.SetAttribute(filter, "ref", filtered.ToString());
+        }
+
+        if (part.Child(part.Root, "tableColumns") is { } columns)
+        {
+            var known = part.Children(columns);
+            var id = known.Select(c => int.Parse(part.Attribute(c, "id") ?? "0", CultureInfo.InvariantCulture)).DefaultIfEmpty().Max();
+            part.SetAttribute(columns, "count", (known.Count + headings.Count).ToString(CultureInfo.InvariantCulture));
+            part.Append(columns, string.Concat(headings.Select(heading =>
+                part.Own($"<~tableColumn id=\"{(++id).ToString(CultureInfo.InvariantCulture)}\" name=\"{XmlText.EscapeAttribute(heading)}\"/>"))));
+        }
+
+        return part.ToBytes();
+    }
+}
