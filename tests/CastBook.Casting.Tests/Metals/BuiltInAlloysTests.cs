@@ -80,7 +80,7 @@ public class BuiltInAlloysTests
     public void Named_Sterling_ChoicesDifferByFiftyDegrees() =>
         BuiltInAlloys.Named("sterling").Select(alloy => alloy.MetalTemperature!.Value.DegreesCelsius).ShouldBe([960, 1010]);
 
-    // Sources: common practice 960 °C, 538 °C, 8 min; stullercloud.com and stuller.com silver comparison, a 4 × 8 in
+    // Sources: common practice 960 °C, 538 °C, 8 min; stuller.com silver comparison, a 4 × 8 in
     // flask of plain sterling 15 to 20 min, deoxidised 20 to 25 min and 1850 °F.
     [Fact]
     public void Sterling_Temperatures_AgreeWithSupplierTable()
