@@ -10,22 +10,22 @@ internal static class FlasksSheet
     private static ShopColumn[] Size() =>
     [
         new("Size", 13, CellKind.Words, "The name you know it by, such as 75 × 100.") { Needed = true },
-        new("Inside diameter (mm)", 10, CellKind.Number, "Measured inside: nominal sizes are often outside.") { Format = Formats.Tenths, Needed = true },
-        new("Height (mm)", 9, CellKind.Number, "Height of the flask.") { Format = Formats.Tenths, Needed = true },
-        new("Owned", 8, CellKind.Number, "How many you have. Nothing is planned into a flask that nobody owns.") { Format = Formats.Whole, Needed = true },
+        new("Inside diameter (mm)", 11, CellKind.Number, "Measured inside: nominal sizes are often outside.") { Format = Formats.Tenths, Needed = true },
+        new("Height (mm)", 11.5, CellKind.Number, "Height of the flask.") { Format = Formats.Tenths, Needed = true },
+        new("Owned", 9, CellKind.Number, "How many you have. Nothing is planned into a flask that nobody owns.") { Format = Formats.Whole, Needed = true },
         new("Method", 19, CellKind.Words, "How this size is cast. Empty: the method of the Shop sheet.") { Choices = SettingsSheet.Methods },
-        new("Holds (ml)", 9, CellKind.Number, "Inside volume measured with water. It wins over diameter and height.") { Format = Formats.Whole },
-        new("Powder (g)", 9, CellKind.Number, "Powder by your own chart. It wins over the computed weight.") { Format = Formats.Whole },
-        new("Water (ml)", 9, CellKind.Number, "Water by your own chart.") { Format = Formats.Whole },
+        new("Holds (ml)", 10, CellKind.Number, "Inside volume measured with water. It wins over diameter and height.") { Format = Formats.Whole },
+        new("Powder (g)", 10, CellKind.Number, "Powder by your own chart. It wins over the computed weight.") { Format = Formats.Whole },
+        new("Water (ml)", 10, CellKind.Number, "Water by your own chart.") { Format = Formats.Whole },
     ];
 
     private static ShopColumn[] Tree() =>
     [
-        new("Sprue diameter (mm)", 10, CellKind.Number, "Diameter of the trunk that pieces hang on.") { Format = Formats.Tenths, Needed = true },
-        new("Base height (mm)", 9, CellKind.Number, "From the flask's rim to where the first gate may stand on the trunk.") { Format = Formats.Tenths, Needed = true },
-        new("Cup (ml)", 8, CellKind.Number, "Volume of the pouring cup that the sprue base forms. The button must fit in it.") { Format = Formats.Tenths },
-        new("Above tree (mm)", 9, CellKind.Number, "Investment left above the tree. Empty: the usual clearance for the method, never under 12 mm.")
+        new("Sprue diameter (mm)", 11, CellKind.Number, "Diameter of the trunk that pieces hang on.") { Format = Formats.Tenths, Needed = true },
+        new("Base height (mm)", 10, CellKind.Number, "From the flask's rim to where the first gate may stand on the trunk.") { Format = Formats.Tenths, Needed = true },
+        new("Cup (ml)", 9, CellKind.Number, "Volume of the pouring cup that the sprue base forms. The button must fit in it.") { Format = Formats.Tenths },
+        new("Above tree (mm)", 10, CellKind.Number, "Investment left above the tree. Empty: the usual clearance for the method, never under 12 mm.")
             { Format = Formats.Tenths },
-        new("To wall (mm)", 9, CellKind.Number, "Investment left between pieces and wall. Empty: the usual clearance.") { Format = Formats.Tenths },
+        new("To wall (mm)", 10, CellKind.Number, "Investment left between pieces and wall. Empty: the usual clearance.") { Format = Formats.Tenths },
     ];
 }

@@ -10,11 +10,11 @@ internal static class InvestmentsSheet
         new("Investment", 22, CellKind.Words, "The name you know it by.") { Needed = true },
         new("Kind", 18, CellKind.Words, "gypsum for silver, gold and copper alloys; high temperature for platinum and palladium.")
             { Choices = Choices.Of("gypsum", "high temperature") },
-        new("Water per 100", 9, CellKind.Number, "Grams of water to 100 g of powder, from the maker's data sheet.") { Format = Formats.Tenths },
-        new("Powder density (g/cm³)", 10, CellKind.Number, "Density of the powder's solid. Empty: 2.60.") { Format = Formats.Hundredths },
-        new("Working time (min)", 10, CellKind.Number, "From first water to gloss-off.") { Format = Formats.Tenths },
-        new("Set at least (h)", 9, CellKind.Number, "Before the kiln.") { Format = Formats.Tenths },
-        new("Never above (°C)", 9, CellKind.Number, "The hottest kiln it stands. Empty: 732 for gypsum.") { Format = Formats.Whole },
-        new("In stock (g)", 10, CellKind.Number, "Powder in the shop.") { Format = Formats.Whole },
+        new("Water per 100", 10, CellKind.Number, "Grams of water to 100 g of powder, from the maker's data sheet.") { Format = Formats.Tenths },
+        new("Powder density (g/cm³)", 11, CellKind.Number, "Density of the powder's solid. Empty: 2.60.") { Format = Formats.Hundredths },
+        new("Working time (min)", 11, CellKind.Number, "From first water to gloss-off.") { Format = Formats.Tenths },
+        new("Set at least (h)", 10, CellKind.Number, "Before the kiln.") { Format = Formats.Tenths },
+        new("Never above (°C)", 10, CellKind.Number, "The hottest kiln it stands. Empty: 732 for gypsum.") { Format = Formats.Whole },
+        new("In stock (g)", 11, CellKind.Number, "Powder in the shop.") { Format = Formats.Whole },
     ]);
 }

@@ -9,10 +9,10 @@ internal static class MaterialsSheet
     [
         new("Material", 22, CellKind.Words, "The name you use in the list of pieces.") { Needed = true },
         new("Kind", 9, CellKind.Words, "wax melts out, resin burns out.") { Choices = Choices.Of("wax", "resin"), Needed = true },
-        new("Density (g/cm³)", 10, CellKind.Number, "Solid and cured. Weigh a solid test cube and divide by its volume, or take it from the maker's data sheet.")
+        new("Density (g/cm³)", 11, CellKind.Number, "Solid and cured. Weigh a solid test cube and divide by its volume, or take it from the maker's data sheet.")
             { Format = Formats.Thousandths, Needed = true },
-        new("Print at least (°C)", 10, CellKind.Number, "The coldest resin that prints well, from the maker's data sheet.") { Format = Formats.Whole },
-        new("Wash at most (min)", 10, CellKind.Number, "The longest wash, all baths together."),
-        new("Cure each side (min)", 10, CellKind.Number, "The shortest cure of each side."),
+        new("Print at least (°C)", 11, CellKind.Number, "The coldest resin that prints well, from the maker's data sheet.") { Format = Formats.Whole },
+        new("Wash at most (min)", 11, CellKind.Number, "The longest wash, all baths together."),
+        new("Cure each side (min)", 11, CellKind.Number, "The shortest cure of each side."),
     ]);
 }

@@ -47,14 +47,14 @@ internal static class BookWriter
     private static void ReadMe(IXLWorksheet sheet, IReadOnlyList<string> lines)
     {
         Look.Everywhere(sheet.Column(1).Style);
-        sheet.Column(1).Width = 112;
+        sheet.Column(1).Width = 98;
         for (var i = 0; i < lines.Count; i++)
         {
             var cell = sheet.Cell(i + 1, 1);
             CellWriter.Write(cell, lines[i]);
             cell.Style.Alignment.WrapText = true;
             cell.Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
-            sheet.Row(i + 1).Height = lines[i].Length > 115 ? 33 : 19;
+            sheet.Row(i + 1).Height = lines[i].Length > 105 ? 33 : 19;
         }
 
         Look.Title(sheet.Cell(1, 1), first: true);

@@ -9,7 +9,7 @@ internal static class Look
     private const string Face = "Calibri";
     private const double ListSize = 11;
     private const double TitleSize = 14;
-    private const double LineHeight = 15;
+    private const double LineHeight = 14.5;
 
     private static readonly XLColor Ink = XLColor.FromHtml("#1F2A30");
     private static readonly XLColor Band = XLColor.FromHtml("#E7ECEE");
@@ -67,7 +67,7 @@ internal static class Look
         Format(headings.Style, Formats.AsTyped);
         headings.Style.Border.BottomBorder = XLBorderStyleValues.Thin;
         headings.Style.Border.BottomBorderColor = Rule;
-        headings.FirstRow().WorksheetRow().Height = (lines * LineHeight) + 3;
+        headings.FirstRow().WorksheetRow().Height = (lines * LineHeight) + 2;
     }
 
     /// <summary>A line above a list.</summary>
