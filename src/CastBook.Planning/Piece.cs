@@ -1,4 +1,3 @@
-using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning;

@@ -19,8 +19,11 @@ public sealed record FindingKind(string Id, Severity Severity, string Seen, stri
     /// <summary>A finding of this kind about several things at once.</summary>
     /// <param name="subjects">What it is about, at least one; the first is where the link leads.</param>
     /// <param name="values">The values for the texts' placeholders, in order.</param>
-    public Finding At(IReadOnlyList<Subject> subjects, params string[] values) =>
-        new(this, subjects, Fill(Seen, values), Fill(Why, values), Fill(Remedy, values));
+    public Finding At(IReadOnlyList<Subject> subjects, params string[] values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        return new(this, subjects, Fill(Seen, values), Fill(Why, values), Fill(Remedy, values));
+    }
 
     private static string Fill(string text, string[] values) =>
         values.Length == 0 ? text : string.Format(CultureInfo.InvariantCulture, text, values);

@@ -1,0 +1,158 @@
+namespace CastBook.Planning.Findings;
+
+/// <content>What can be found about the rows of the list.</content>
+public static partial class Catalogue
+{
+    /// <summary>A row says no quantity.</summary>
+    public static FindingKind QuantityMissing { get; } = new(
+        "quantity-missing", Severity.Stop,
+        "There is no quantity.",
+        "Without it nobody knows how many to cast, and the metal of the night cannot be added up.",
+        "Type how many, as a whole number.");
+
+    /// <summary>A row says neither weight nor volume.</summary>
+    public static FindingKind WeightMissing { get; } = new(
+        "weight-missing", Severity.Stop,
+        "There is neither a weight nor a volume.",
+        "The metal follows from one of them.",
+        "Type the weight in grams, or the pattern's volume in ml.");
+
+    /// <summary>A row names no alloy.</summary>
+    public static FindingKind AlloyMissing { get; } = new(
+        "alloy-missing", Severity.Stop,
+        "There is no alloy.",
+        "The same pattern takes very different metal in silver, bronze or gold, and alloys never share a flask.",
+        "Type the alloy's name.");
+
+    /// <summary>The rows speak of several nights and none is chosen.</summary>
+    public static FindingKind NightNotChosen { get; } = new(
+        "night-not-chosen", Severity.Stop,
+        "The rows belong to several nights: {0}.",
+        "Nothing goes into a flask until one night is chosen.",
+        "Type the night to plan as \"Night\" on the Shop sheet, written as in the Night column.");
+
+    /// <summary>The chosen night is not in the list.</summary>
+    public static FindingKind NightWithoutRows { get; } = new(
+        "night-without-rows", Severity.Stop,
+        "No row belongs to the night \"{0}\" that the Shop sheet names.",
+        "The rows name {1}, so everything was left alone.",
+        "Type one of those as \"Night\" on the Shop sheet, or leave it blank.");
+
+    /// <summary>Rows the shop leaves out.</summary>
+    public static FindingKind RowsLeftOut { get; } = new(
+        "rows-left-out", Severity.Note,
+        "{0} marked to be left out.", "", "Clear \"Leave out\" to plan them.");
+
+    /// <summary>Rows that are done.</summary>
+    public static FindingKind RowsDone { get; } = new(
+        "rows-done", Severity.Note,
+        "{0} marked done and left alone.", "", "Clear \"Done\" to plan them again.");
+
+    /// <summary>Rows of another night.</summary>
+    public static FindingKind RowsOfOtherNights { get; } = new(
+        "rows-of-other-nights", Severity.Note,
+        "{0} to another night than \"{1}\" and left alone.", "", "Change the Night column or \"Night\" on the Shop sheet to plan them.");
+
+    /// <summary>Rows without a night while a night is planned.</summary>
+    public static FindingKind RowsWithoutNight { get; } = new(
+        "rows-without-night", Severity.Note,
+        "{0} no night and left alone while \"{1}\" is planned.", "", "Type the night into the Night column to plan them.");
+
+    /// <summary>Nobody has said what the weights weigh.</summary>
+    public static FindingKind WeightMeaningUnknown { get; } = new(
+        "weight-meaning-unknown", Severity.Stop,
+        "Nothing says what the weights are of. {0} is {1}: as a pattern it takes {2}, as finished metal it is {3}.",
+        "The two differ 9 to 20 times, so no metal is worked out from a weight until this is answered.",
+        "Type \"pattern\" or \"finished metal\" as \"Weights are of\" on the Shop sheet.");
+
+    /// <summary>A pattern material has no density.</summary>
+    public static FindingKind PatternDensityMissing { get; } = new(
+        "pattern-density-missing", Severity.Stop,
+        "No density is known for {0}.",
+        "{1}",
+        "Weigh a solid cube of it, divide by its measured volume, and type the result as {2}.");
+
+    /// <summary>An alloy's name means several alloys.</summary>
+    public static FindingKind AlloyAmbiguous { get; } = new(
+        "alloy-ambiguous", Severity.Stop,
+        "\"{0}\" can mean {1}.",
+        "They differ in density, pour temperature or quench.",
+        "Type one of these names in the list, or answer 'Alloy \"{0}\" is' on the Shop sheet.");
+
+    /// <summary>An alloy's name is not known.</summary>
+    public static FindingKind AlloyUnknown { get; } = new(
+        "alloy-unknown", Severity.Stop,
+        "No alloy is called \"{0}\".",
+        "The nearest names are {1}.",
+        "Type one of these names, or add the alloy with its density to the Alloys sheet.");
+
+    /// <summary>Neither sizes nor a number per tree.</summary>
+    public static FindingKind SizesOrPerTreeMissing { get; } = new(
+        "sizes-or-per-tree-missing", Severity.Stop,
+        "There is neither length and width nor how many fit a tree.",
+        "Without one of them nobody can say what fits a flask.",
+        "Type length (from the gate outwards) and width in mm, or how many fit a tree in \"Per tree\".");
+
+    /// <summary>A piece fits no flask of the shop.</summary>
+    public static FindingKind PieceFitsNoFlask { get; } = new(
+        "piece-fits-no-flask", Severity.Stop,
+        "{0} fits no flask: {1}.",
+        "{2}",
+        "Check its sizes, or add a larger flask to the Flasks sheet.");
+
+    /// <summary>One piece alone is over the crucible.</summary>
+    public static FindingKind PieceOverCrucible { get; } = new(
+        "piece-over-crucible", Severity.Stop,
+        "One piece of {0} alone needs a charge of {1}, which is {2}.",
+        "The largest crucible for {3} takes {4} of melt, filled to four fifths.",
+        "Cast it elsewhere, or add a larger crucible to the Crucibles sheet.");
+
+    /// <summary>All flasks that could take the rest are used.</summary>
+    public static FindingKind NoFlaskLeft { get; } = new(
+        "no-flask-left", Severity.Stop,
+        "{0} of {1} found no flask.",
+        "All flasks that could take them are used tonight.",
+        "Leave something out, cast it another night, or raise \"Owned\" on the Flasks sheet.");
+
+    /// <summary>A wish for a letter could not be met.</summary>
+    public static FindingKind KeepInFlaskNotPossible { get; } = new(
+        "keep-in-flask-not-possible", Severity.Check,
+        "{0} of {1} cannot go into flask {2}.",
+        "{3}",
+        "Change or clear \"Keep in flask\".");
+
+    /// <summary>More of a row hangs in built trees than the row has.</summary>
+    public static FindingKind FrozenQuantityDiffers { get; } = new(
+        "frozen-quantity-differs", Severity.Check,
+        "{0} of {1} hang in trees that are built, but the quantity is {2}.",
+        "Only the quantity was counted.",
+        "Correct the quantity, or the Flask column if the tree was built otherwise.");
+
+    /// <summary>Printed colder than the material allows.</summary>
+    public static FindingKind PrintedTooCold { get; } = new(
+        "printed-too-cold", Severity.Check,
+        "Printed at {0}, but {1} wants at least {2}.",
+        "Parts printed too cold may be soft or cured unevenly.",
+        "Look at the parts before they go on a tree, or correct the cell.");
+
+    /// <summary>Washed longer than the material allows.</summary>
+    public static FindingKind WashedTooLong { get; } = new(
+        "washed-too-long", Severity.Check,
+        "Washed {0}, but {1} allows {2} at most.",
+        "A long wash draws wax out of the surface and swells fine sections.",
+        "Look at the parts before they go on a tree, or correct the cell.");
+
+    /// <summary>Cured for less than the material wants.</summary>
+    public static FindingKind CuredTooShort { get; } = new(
+        "cured-too-short", Severity.Check,
+        "Cured {0} a side, but {1} wants {2}.",
+        "Half-cured resin reacts with the investment and leaves a rough skin.",
+        "Cure the parts again, or correct the cell.");
+
+    /// <summary>A piece is too thin here and too thick there for one flask temperature.</summary>
+    public static FindingKind SectionsFarApart { get; } = new(
+        "sections-far-apart", Severity.Check,
+        "The finest section is {0} and the heaviest {1}.",
+        "No one flask temperature suits both; the ordinary one was taken.",
+        "Think about its gates, or cast it alone and type your own choice.");
+}

@@ -1,0 +1,173 @@
+namespace CastBook.Planning.Findings;
+
+/// <content>What can be wrong with headings, rows and cells.</content>
+public static partial class Catalogue
+{
+    private const string RowNotComputed = "This row is left out until it is mended.";
+
+    /// <summary>The book has no worksheet that could hold the list.</summary>
+    public static FindingKind ListNoSheet => new(
+        "list-no-sheet", Severity.Stop,
+        "The workbook has no sheet with a list of pieces.", NothingWritten,
+        "Put the list on a sheet of its own, with a row of headings such as Piece, Qty, Pattern weight (g), Alloy.");
+
+    /// <summary>No row looks like headings at all.</summary>
+    public static FindingKind ListNotFound => new(
+        "list-not-found", Severity.Stop,
+        "No list of pieces was found on {0}.", NothingWritten,
+        "Give the list a row of headings within its first 30 rows: Piece, Qty, Pattern weight (g), Alloy.");
+
+    /// <summary>No row has headings enough; the nearest is named.</summary>
+    public static FindingKind ListNotFoundNear => new(
+        "list-headings-unknown", Severity.Stop,
+        "No list of pieces was found. The nearest is {0}, which says: {1}.",
+        "It takes at least a column for the piece and one for its quantity or weight, such as Piece, Qty, Pattern weight (g), Alloy. " + NothingWritten,
+        "Name the columns so, or add your own words for them to castbook.json under \"columns\".");
+
+    /// <summary>Headings without rows.</summary>
+    public static FindingKind ListEmpty => new(
+        "list-empty", Severity.Stop,
+        "The list on sheet {0} has headings in row {1} but no pieces under them.", NothingWritten,
+        "Type at least one piece with its quantity and weight below the headings.");
+
+    /// <summary>Two columns claim the same field.</summary>
+    public static FindingKind HeadingAmbiguous => new(
+        "heading-ambiguous", Severity.Stop,
+        "Columns {0} and {1} both say \"{2}\".", "Which of the two counts cannot be told, so neither was read.",
+        "Rename the one that is not meant.");
+
+    /// <summary>A heading's unit that may be one of two.</summary>
+    public static FindingKind UnitAmbiguous => new(
+        "unit-ambiguous", Severity.Stop,
+        "\"{0}\" has the unit gr, which some read as grams and others as grains.", "The two are 15-fold apart, so the column was not read.",
+        "Write g for grams or grain for grains.");
+
+    /// <summary>Plain ounces in a trade that weighs metal in troy ounces.</summary>
+    public static FindingKind UnitPlainOunce => new(
+        "unit-plain-ounce", Severity.Check,
+        "\"{0}\" was read in ordinary ounces of 28.35 g.", "Precious metal is often weighed in troy ounces of 31.10 g.",
+        "If troy ounces are meant, write ozt in the heading.");
+
+    /// <summary>A heading without unit.</summary>
+    public static FindingKind UnitAssumed => new(
+        "unit-assumed", Severity.Note,
+        "No unit stands in {0}; read in {1}.", "", "If that is wrong, write the unit in the heading, such as {2}.");
+
+    /// <summary>A height read as the length from the gate.</summary>
+    public static FindingKind HeightIsLength => new(
+        "height-read-as-length", Severity.Note,
+        "\"{0}\" was read as the piece's length from the gate outwards.", "It decides how far a piece reaches towards the flask wall.",
+        "If pieces stand otherwise on the tree, add a column Length (mm).");
+
+    /// <summary>A weight, mass or volume that is no number.</summary>
+    public static FindingKind WeightNotANumber => new(
+        "weight-not-a-number", Severity.Stop,
+        "\"{0}\" is not a number{1}.", RowNotComputed, "Type the {2} as a number, such as 12.4.");
+
+    /// <summary>A quantity that is no number.</summary>
+    public static FindingKind QuantityNotANumber => new(
+        "quantity-not-a-number", Severity.Stop,
+        "\"{0}\" is not a number{1}.", RowNotComputed, "Type how many to cast as a whole number, such as 6.");
+
+    /// <summary>Any other value that is no number.</summary>
+    public static FindingKind ValueNotANumber => new(
+        "value-not-a-number", Severity.Stop,
+        "\"{0}\" is not a number{1}.", "The {2} of this row is not known.", "Type it as a number, or leave the cell empty.");
+
+    /// <summary>A number that may be one of two.</summary>
+    public static FindingKind NumberUndecided => new(
+        "number-undecided", Severity.Stop,
+        "\"{0}\" can be read as two numbers: the sign in it may mark thousands or decimals.", RowNotComputed,
+        "Type it without a thousands sign, and with a point for decimals, such as 1234 or 1.234.");
+
+    /// <summary>A unit of something else.</summary>
+    public static FindingKind UnitWrong => new(
+        "unit-wrong", Severity.Stop,
+        "\"{0}\" has a unit that does not measure the {1}.", RowNotComputed, "Type it in {2}.");
+
+    /// <summary>A unit in a cell that may be one of two.</summary>
+    public static FindingKind UnitInCellAmbiguous => new(
+        "unit-in-cell-ambiguous", Severity.Stop,
+        "\"{0}\" has the unit gr, which some read as grams and others as grains.", "The two are 15-fold apart, so it was not read.",
+        "Write g for grams or grain for grains.");
+
+    /// <summary>A cell that shows an error.</summary>
+    public static FindingKind FormulaError => new(
+        "formula-error", Severity.Stop,
+        "The {1} shows {0}.", RowNotComputed, "Mend the formula, or type the value.");
+
+    /// <summary>A formula whose value was not saved.</summary>
+    public static FindingKind FormulaWithoutValue => new(
+        "formula-without-value", Severity.Stop,
+        "The {0} is a formula whose result is not saved in the file.", RowNotComputed,
+        "Open the book in your spreadsheet program, save it there, and run again; or type the value.");
+
+    /// <summary>A value below zero.</summary>
+    public static FindingKind ValueBelowZero => new(
+        "value-below-zero", Severity.Stop,
+        "The {1} is {0}, which is less than nothing.", RowNotComputed, "Type the {1} as a number above zero.");
+
+    /// <summary>A value of zero where there must be something.</summary>
+    public static FindingKind ValueZero => new(
+        "value-zero", Severity.Stop,
+        "The {0} is zero.", RowNotComputed, "Type the {0}, or mark the row in a column Leave out.");
+
+    /// <summary>A value beyond anything cast in a shop.</summary>
+    public static FindingKind ValueAbsurd => new(
+        "value-absurd", Severity.Stop,
+        "The {1} is {0}; more than {2} is taken for a slip of the pen.", RowNotComputed,
+        "Look at the decimal sign and the unit, and type the {1} again.");
+
+    /// <summary>A quantity that is no whole number.</summary>
+    public static FindingKind QuantityNotWhole => new(
+        "quantity-not-whole", Severity.Stop,
+        "The quantity is {0}, but pieces are cast whole.", RowNotComputed, "Type a whole number, such as 2 or 3.");
+
+    /// <summary>A yes-or-no cell that says neither.</summary>
+    public static FindingKind YesNoUnreadable => new(
+        "yes-no-unreadable", Severity.Check,
+        "\"{0}\" under {1} was not understood and counts as no.", "", "Type yes or no, or leave the cell empty.");
+
+    /// <summary>A stones cell that says neither yes nor no.</summary>
+    public static FindingKind StonesUnreadable => new(
+        "stones-unreadable", Severity.Stop,
+        "\"{0}\" under {1} does not say whether stones are in the pattern.", "A flask with stones in must not be quenched.",
+        "Type yes or no.");
+
+    /// <summary>A day that cannot be told.</summary>
+    public static FindingKind DueUnreadable => new(
+        "due-unreadable", Severity.Check,
+        "\"{0}\" was not understood as a day.", "The row is planned as if it had no due date.", "Type it as a date, such as 2026-12-24.");
+
+    /// <summary>A per-tree cell that cannot be read.</summary>
+    public static FindingKind PerTreeUnreadable => new(
+        "per-tree-unreadable", Severity.Stop,
+        "\"{0}\" does not say how many fit a tree.", RowNotComputed,
+        "Type a whole number, such as 12, or one for each flask size, such as 75 × 100: 12; 90 × 125: 20.");
+
+    /// <summary>Commas read as decimal signs.</summary>
+    public static FindingKind DecimalComma => new(
+        "decimal-comma", Severity.Note,
+        "Commas under {0} were read as decimal signs: {1} as {2}.", "", "If that is wrong, type the numbers with a point.");
+
+    /// <summary>Hidden rows that were read.</summary>
+    public static FindingKind RowsHidden => new(
+        "rows-hidden", Severity.Note,
+        "Hidden rows were read too: {0}.", "A filter or a hand hides them.", "Use a column Leave out for rows that are not to be cast.");
+
+    /// <summary>Rows with a name and nothing else.</summary>
+    public static FindingKind RowsSections => new(
+        "rows-read-as-sections", Severity.Note,
+        "Rows with a name and nothing else were taken for section lines: {0}.", "", "If one is a piece, type its quantity and weight.");
+
+    /// <summary>Rows that say something but name no piece.</summary>
+    public static FindingKind RowsWithoutPiece => new(
+        "rows-without-piece", Severity.Check,
+        "Rows that name no piece were left alone: {0}.", "", "If one is to be cast, type its name, quantity and weight.");
+
+    /// <summary>Rows below the end of the list that look like pieces.</summary>
+    public static FindingKind RowsOutsideList => new(
+        "rows-outside-list", Severity.Check,
+        "Rows that look like pieces stand outside the list and were left alone: {0}.", "The list ends at its table, or at three empty rows.",
+        "Move them into the list if they belong to it.");
+}

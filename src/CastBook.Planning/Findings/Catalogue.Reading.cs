@@ -1,0 +1,73 @@
+namespace CastBook.Planning.Findings;
+
+/// <content>What can be wrong with a file, its headings and its cells.</content>
+public static partial class Catalogue
+{
+    private const string NothingWritten = "Nothing was written.";
+
+    /// <summary>The file is protected by a password.</summary>
+    public static FindingKind BookPassword => new(
+        "book-password", Severity.Stop,
+        "The workbook is protected by a password to open.", NothingWritten,
+        "Save a copy without the password and use that.");
+
+    /// <summary>An .xls file of before 2007.</summary>
+    public static FindingKind BookOldFormat => new(
+        "book-old-format", Severity.Stop,
+        "The file is an old .xls workbook.", NothingWritten,
+        "Open it and save it as .xlsx.");
+
+    /// <summary>A file of another kind, named in the text.</summary>
+    public static FindingKind BookOtherFormat => new(
+        "book-other-format", Severity.Stop,
+        "The file is {0}, not an .xlsx workbook.", NothingWritten,
+        "Open it in your spreadsheet program and save it as .xlsx.");
+
+    /// <summary>A binary .xlsb workbook.</summary>
+    public static FindingKind BookBinary => new(
+        "book-binary", Severity.Stop,
+        "The file is a binary .xlsb workbook.", NothingWritten,
+        "Open it and save it as .xlsx.");
+
+    /// <summary>A csv or other text file.</summary>
+    public static FindingKind BookCsv => new(
+        "book-csv", Severity.Stop,
+        "The file is plain text (csv).", "csv is not read yet.",
+        "Open it in your spreadsheet program and save it as .xlsx.");
+
+    /// <summary>No kind of workbook at all.</summary>
+    public static FindingKind BookNotWorkbook => new(
+        "book-not-workbook", Severity.Stop,
+        "The file is not a workbook.", NothingWritten,
+        "Give the .xlsx file that holds your list of pieces.");
+
+    /// <summary>An empty file.</summary>
+    public static FindingKind BookEmpty => new(
+        "book-empty", Severity.Stop,
+        "The file is empty: it has no bytes.", "It may still be on its way from another program or machine.",
+        "Wait until it is complete, or save it again.");
+
+    /// <summary>A workbook under the name of another kind of file.</summary>
+    public static FindingKind BookWrongExtension => new(
+        "book-wrong-extension", Severity.Stop,
+        "The file is an .xlsx workbook, but its name ends in {0}.", "Other programs would refuse it.",
+        "Rename it so that it ends in .xlsx.");
+
+    /// <summary>A damaged file; the text names the place.</summary>
+    public static FindingKind BookDamaged => new(
+        "book-damaged", Severity.Stop,
+        "The workbook is damaged and cannot be read (at {0}).", NothingWritten,
+        "Open it in your spreadsheet program, let it repair the file, save it, and try again.");
+
+    /// <summary>A file that asks for more than any real workbook.</summary>
+    public static FindingKind BookTooMuch => new(
+        "book-too-much", Severity.Stop,
+        "The file holds {0}.", "No casting list needs that, so it was not read any further, and nothing was written.",
+        "Copy the list into a new workbook and use that.");
+
+    /// <summary>A file whose parts lead outside of it.</summary>
+    public static FindingKind BookUnsafe => new(
+        "book-unsafe", Severity.Stop,
+        "The file points to something outside of itself ({0}).", "A workbook never needs that, so it was not read, and nothing was written.",
+        "Copy the list into a new workbook and use that.");
+}

@@ -1,0 +1,209 @@
+namespace CastBook.Planning.Findings;
+
+/// <content>What can be found about the shop: what it owns, uses and has decided.</content>
+public static partial class Catalogue
+{
+    /// <summary>A default stood in for a setting.</summary>
+    public static FindingKind AssumedDefault { get; } = new(
+        "assumed-default", Severity.Note,
+        "{0} is taken as {1}.", "", "To change it, type \"{0}\" on the Shop sheet.");
+
+    /// <summary>A usual value stood in for one of the powder's.</summary>
+    public static FindingKind AssumedPowder { get; } = new(
+        "assumed-powder", Severity.Note,
+        "{0}: {1}.", "", "To change it, type \"{2}\" on the Investments sheet.");
+
+    /// <summary>Nothing tells wax from resin.</summary>
+    public static FindingKind AssumedResin { get; } = new(
+        "assumed-resin", Severity.Note,
+        "Nothing says whether {0} is wax or resin; it is burnt out as resin, the longer way.",
+        "", "To change it, type wax or resin under Kind on the Materials sheet.");
+
+    /// <summary>The flasks of the shop are not known.</summary>
+    public static FindingKind FlasksNotKnown { get; } = new(
+        "flasks-not-known", Severity.Stop,
+        "The Flasks sheet has no flask that the shop owns.",
+        "No piece is put into a flask that nobody has; the metal is worked out all the same.",
+        "Type each size with inside diameter, height, how many you own, sprue diameter and base height.");
+
+    /// <summary>How the shop casts is not known.</summary>
+    public static FindingKind CastingMethodUnknown { get; } = new(
+        "casting-method-unknown", Severity.Stop,
+        "Nothing says how the shop casts.",
+        "Vacuum needs more investment above the tree than spinning, and a blow-out puts metal into the pump.",
+        "Type \"vacuum perforated\", \"vacuum solid\" or \"spin\" as \"Casting method\" on the Shop sheet.");
+
+    /// <summary>No crucible is known.</summary>
+    public static FindingKind CrucibleUnknown { get; } = new(
+        "crucible-unknown", Severity.Stop,
+        "Nothing says what the crucible holds.",
+        "A tree must not need more melt than one crucible pours.",
+        "Type its volume to the brim in ml as \"Crucible holds\" on the Shop sheet, or fill the Crucibles sheet.");
+
+    /// <summary>A crucible's rating has no metal.</summary>
+    public static FindingKind CrucibleRatingUnclear { get; } = new(
+        "crucible-rating-unclear", Severity.Stop,
+        "Crucible \"{0}\" is rated {1}, but {2}.",
+        "The same crucible takes half as much silver as gold, so it is not used.",
+        "Type the metal that the rating means under \"Rated for\", or its volume in ml.");
+
+    /// <summary>A crucible row says no size.</summary>
+    public static FindingKind CrucibleSizeMissing { get; } = new(
+        "crucible-size-missing", Severity.Stop,
+        "Crucible \"{0}\" says neither what it holds nor what it is rated for.",
+        "It is not used.",
+        "Type its volume to the brim in ml.");
+
+    /// <summary>No crucible may hold the alloy.</summary>
+    public static FindingKind NoCrucibleForAlloy { get; } = new(
+        "no-crucible-for-alloy", Severity.Stop,
+        "No crucible may hold {0}.",
+        "One crucible keeps to its alloys; none of its pieces was put into a flask.",
+        "Add the alloy to a crucible on the Crucibles sheet.");
+
+    /// <summary>A flask size lacks a measure.</summary>
+    public static FindingKind FlaskSizeIncomplete { get; } = new(
+        "flask-size-incomplete", Severity.Stop,
+        "Flask size \"{0}\" has no {1}.",
+        "It is not used until that is known.",
+        "Type it on the Flasks sheet.");
+
+    /// <summary>A flask too low for its base and clearance.</summary>
+    public static FindingKind FlaskSizeTooSmall { get; } = new(
+        "flask-size-too-small", Severity.Stop,
+        "Flask size \"{0}\" leaves no room for a tree: {1}.",
+        "It is not used.",
+        "Check its sizes on the Flasks sheet.");
+
+    /// <summary>Too little investment above the tree.</summary>
+    public static FindingKind AboveTreeTooSmall { get; } = new(
+        "above-tree-too-small", Severity.Stop,
+        "Flask size \"{0}\" keeps only {1} above the tree.",
+        "Under 12 mm the mould can blow out; the size is not used.",
+        "Type at least 12 mm under \"Above tree\", or leave it blank for the usual rule.");
+
+    /// <summary>Less above the tree than vacuum casters keep.</summary>
+    public static FindingKind AboveTreeUnderRule { get; } = new(
+        "above-tree-under-rule", Severity.Check,
+        "Flask size \"{0}\" keeps {1} above the tree; the usual rule under vacuum is {2}.",
+        "A quarter of the inside diameter keeps the mould from blowing out into the pump.",
+        "Raise \"Above tree\" on the Flasks sheet unless your own castings bear it out.");
+
+    /// <summary>The cup's volume is unknown.</summary>
+    public static FindingKind CupMissing { get; } = new(
+        "cup-missing", Severity.Check,
+        "Flask size \"{0}\" does not say what its cup holds.",
+        "Whether the button fits the cup is not checked.",
+        "Fill the cup of the base with water, measure it, and type the ml under \"Cup\" on the Flasks sheet.");
+
+    /// <summary>The least button is too much for the cup.</summary>
+    public static FindingKind CupTooSmall { get; } = new(
+        "cup-too-small", Severity.Stop,
+        "The cup of flask size \"{0}\" holds {1}, too little for the button of {2}.",
+        "A cup is filled to four fifths; the melt would run over the rim.",
+        "Use a base with a larger cup, or lower \"Button at least\" or \"Button share\" on the Shop sheet.");
+
+    /// <summary>An alloy has no density.</summary>
+    public static FindingKind AlloyDensityMissing { get; } = new(
+        "alloy-density-missing", Severity.Stop,
+        "No density is known for {0}.",
+        "The metal follows from it.",
+        "Type its density or its composition on the Alloys sheet.");
+
+    /// <summary>A density worked out where the rule is known to be off.</summary>
+    public static FindingKind AlloyDensityFromComposition { get; } = new(
+        "alloy-density-from-composition", Severity.Check,
+        "The density of {0}, {1}, is worked out from its composition.",
+        "With zinc, tin, silicon or cobalt in the alloy that can be 2 to 4 % low, and the charge with it.",
+        "Type its measured density on the Alloys sheet.");
+
+    /// <summary>An alloy nobody should melt.</summary>
+    public static FindingKind AlloyRefused { get; } = new(
+        "alloy-refused", Severity.Stop,
+        "{0} has {1} in its composition.",
+        "Its fume is poisonous; no piece of it was put into a flask.",
+        "Use another alloy.");
+
+    /// <summary>Too little metal for the night.</summary>
+    public static FindingKind MetalShort { get; } = new(
+        "metal-short", Severity.Stop,
+        "{0}: {1} needed{2}, {3} in stock.",
+        "{4} are missing.",
+        "Buy {4}, leave pieces out, or correct the stock on the Alloys sheet.");
+
+    /// <summary>An alloy has no metal temperature.</summary>
+    public static FindingKind MetalTemperatureMissing { get; } = new(
+        "metal-temperature-missing", Severity.Stop,
+        "No metal temperature is known for {0}.",
+        "A wrong one ruins the pour, so none is guessed.",
+        "Type the temperature of the alloy's data sheet under \"Metal temp\" on the Alloys sheet.");
+
+    /// <summary>An alloy has no flask temperature for the work in hand.</summary>
+    public static FindingKind FlaskTemperatureMissing { get; } = new(
+        "flask-temperature-missing", Severity.Stop,
+        "No flask temperature for {1} is known for {0}.",
+        "It decides whether the mould fills, so none is guessed.",
+        "Type it under \"Flask temp {2}\" on the Alloys sheet.");
+
+    /// <summary>An alloy has no wait before the quench.</summary>
+    public static FindingKind QuenchMissing { get; } = new(
+        "quench-missing", Severity.Check,
+        "No wait before the quench is known for {0} in {1} flasks.",
+        "Too early is dangerous and cracks the casting; too late makes some alloys brittle.",
+        "Type the minutes under \"Quench after\" on the Alloys sheet; whatever the clock says, wait until the button shows no red in shade.");
+
+    /// <summary>Metal hotter than gypsum likes.</summary>
+    public static FindingKind MetalHotForGypsum { get; } = new(
+        "metal-hot-for-gypsum", Severity.Check,
+        "{0} is poured at {1} into gypsum-bonded investment.",
+        "Above 1,150 °C the mould's skin breaks down and the casting is porous.",
+        "Check the temperature on the Alloys sheet, or use a high-temperature investment.");
+
+    /// <summary>An alloy that gypsum cannot hold.</summary>
+    public static FindingKind NeedsOtherInvestment { get; } = new(
+        "needs-high-temperature-investment", Severity.Stop,
+        "{0} cannot be cast in gypsum-bonded investment.",
+        "Its melt destroys the mould; none of its pieces was put into a flask.",
+        "Cast it in a high-temperature investment and give that Kind on the Investments sheet, or leave the pieces out.");
+
+    /// <summary>Several powders and none chosen.</summary>
+    public static FindingKind InvestmentNotChosen { get; } = new(
+        "investment-not-chosen", Severity.Stop,
+        "The Investments sheet has {0}.",
+        "Powder and water are worked out once one of them is chosen.",
+        "Type its name as \"Investment\" on the Shop sheet.");
+
+    /// <summary>The chosen powder is not on the sheet.</summary>
+    public static FindingKind InvestmentUnknown { get; } = new(
+        "investment-unknown", Severity.Stop,
+        "The Shop sheet names the investment \"{0}\", but the Investments sheet has {1}.",
+        "Powder and water are worked out once the two agree.",
+        "Type one of those names as \"Investment\" on the Shop sheet.");
+
+    /// <summary>Chart and computed powder far apart.</summary>
+    public static FindingKind PowderChartDiffers { get; } = new(
+        "powder-chart-differs", Severity.Check,
+        "The chart gives {1} of powder for flask size \"{0}\", {2} are worked out.",
+        "More than 15 % apart. The chart was used; too little leaves the tree uncovered.",
+        "Check \"Powder\" on the Flasks sheet, and that its diameter is the inside one.");
+
+    /// <summary>Too little powder.</summary>
+    public static FindingKind PowderShort { get; } = new(
+        "powder-short", Severity.Stop,
+        "{0}: {1} of powder needed, {2} in stock.",
+        "A mix cannot wait for powder.",
+        "Buy {3}, or correct \"In stock\" on the Investments sheet.");
+
+    /// <summary>No kiln is known.</summary>
+    public static FindingKind KilnNotKnown { get; } = new(
+        "kiln-not-known", Severity.Note,
+        "The Kilns sheet is empty, so nothing is said about kiln loads.",
+        "", "Type the kiln's inside sizes on the Kilns sheet.");
+
+    /// <summary>A gate angle nobody can work with.</summary>
+    public static FindingKind GateAngleOutOfRange { get; } = new(
+        "gate-angle-out-of-range", Severity.Check,
+        "\"Gate angle\" is {0}; it is the angle between trunk and piece, from 20 to 90 degrees.",
+        "50 degrees was used.",
+        "Correct it on the Shop sheet.");
+}

@@ -1,0 +1,122 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Metals;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Finds the flasks that are under way and what hangs in them, from the last plan's Flask column.</summary>
+internal sealed class BuiltTrees(Night night, IReadOnlyList<PieceMetal?> metals, SizeBook sizes, FindingList findings)
+{
+    private readonly Dictionary<int, List<FlaskShare>> shares = [];
+
+    /// <summary>How many of each row hang in built trees, by row and letter.</summary>
+    public IReadOnlyDictionary<int, List<FlaskShare>> Shares => shares;
+
+    /// <summary>Letters that are taken by lines of the Trees sheet, history included.</summary>
+    public IReadOnlySet<string> Letters { get; } =
+        night.Trees.Where(IsBuilt).Select(t => FlaskLetters.Clean(t.Flask)).ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>The built trees, in the order of the Trees sheet.</summary>
+    public IReadOnlyList<BuiltTree> Find()
+    {
+        var lines = new Dictionary<string, TreeInHand>(StringComparer.Ordinal);
+        foreach (var line in night.Trees.Where(IsBuilt))
+        {
+            lines.TryAdd(FlaskLetters.Clean(line.Flask), line);
+        }
+
+        var content = lines.Keys.ToDictionary(l => l, _ => new List<(PieceMetal, int)>(), StringComparer.Ordinal);
+        foreach (var metal in metals.OfType<PieceMetal>())
+        {
+            Collect(metal, content);
+        }
+
+        return [.. lines.Select(l => Build(l.Key, l.Value, content[l.Key])).OfType<BuiltTree>()];
+    }
+
+    private static bool IsBuilt(TreeInHand line) =>
+        line.Flask.Trim().Length > 0 && (line.State > FlaskState.Planned || line is { Base: not null, TreeOnBase: not null });
+
+    private void Collect(PieceMetal metal, Dictionary<string, List<(PieceMetal, int)>> content)
+    {
+        var piece = metal.Piece;
+        var left = piece.Quantity ?? int.MaxValue;
+        var hanging = 0;
+        foreach (var share in piece.LastFlasks)
+        {
+            var letter = FlaskLetters.Clean(share.Flask);
+            if (!content.TryGetValue(letter, out var pieces) || share.Quantity <= 0)
+            {
+                continue;
+            }
+
+            hanging += share.Quantity;
+            var count = Math.Min(share.Quantity, left);
+            if (count > 0)
+            {
+                left -= count;
+                pieces.Add((metal, count));
+                if (!shares.TryGetValue(piece.Id, out var mine))
+                {
+                    shares[piece.Id] = mine = [];
+                }
+
+                mine.Add(new(letter, count));
+            }
+        }
+
+        if (piece.Quantity is { } quantity && hanging > quantity)
+        {
+            findings.Add(Catalogue.FrozenQuantityDiffers.At(
+                Subject.Piece(piece.Id, PieceField.Quantity), Say.Count(hanging), Say.Name(piece), Say.Count(quantity)));
+        }
+    }
+
+    private BuiltTree? Build(string letter, TreeInHand line, List<(PieceMetal Metal, int Count)> pieces)
+    {
+        var state = line.State > FlaskState.Planned ? line.State : FlaskState.Waxed;
+        var tree = new BuiltTree(letter, state, line, pieces);
+        if (pieces.Count == 0)
+        {
+            // A poured flask whose rows are all done is history, not a fault.
+            if (state < FlaskState.Poured)
+            {
+                findings.Add(Catalogue.FrozenFlaskEmpty.At(Subject.Flask(letter), letter));
+            }
+
+            return state < FlaskState.Poured ? tree with { Size = sizes.Named(line.Size) } : null;
+        }
+
+        if (line.State == FlaskState.Planned)
+        {
+            findings.Add(Catalogue.TreeWeighedCountsAsWaxed.At(Subject.Flask(letter, ShopField.State), letter));
+        }
+
+        return tree with { Size = SizeOf(letter, line), Alloy = AlloyOf(letter, pieces) };
+    }
+
+    private UsableSize? SizeOf(string letter, TreeInHand line)
+    {
+        var size = sizes.Named(line.Size);
+        var isRow = night.Shop.FlaskSizes.Any(s => string.Equals(s.Name.Trim(), line.Size?.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (size is null && !isRow)
+        {
+            var said = string.IsNullOrWhiteSpace(line.Size) ? "is not said" : $"\"{line.Size.Trim()}\" is not on the Flasks sheet";
+            findings.Add(Catalogue.FrozenFlaskSizeUnknown.At(Subject.Flask(letter, ShopField.Size), letter, said));
+        }
+
+        return size;
+    }
+
+    private KnownAlloy? AlloyOf(string letter, List<(PieceMetal Metal, int Count)> pieces)
+    {
+        var alloys = pieces.Select(p => p.Metal.Alloy.Known).Distinct().ToList();
+        if (alloys.OfType<KnownAlloy>().Count() > 1)
+        {
+            var subjects = pieces.Select(p => Subject.Piece(p.Metal.Piece.Id, PieceField.Alloy));
+            findings.Add(Catalogue.AlloysMixedInFlask.At(
+                [Subject.Flask(letter), .. subjects], letter, Say.Together([.. alloys.OfType<KnownAlloy>().Select(a => a.Name)])));
+        }
+
+        return alloys.Count == 1 ? alloys[0] : null;
+    }
+}

@@ -1,0 +1,88 @@
+using CastBook.Casting.Trees;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Metals;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>What the shop's crucibles take.</summary>
+internal sealed class CrucibleBook
+{
+    private readonly List<(Crucible Row, Volume Usable)> rows = [];
+    private readonly AlloyBook alloys;
+    private readonly Volume? fromSetting;
+
+    /// <summary>Reads the shop's crucibles.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="alloys">Knows what metal names mean.</param>
+    /// <param name="ask">Whether questions are worth asking: some piece could otherwise be planned.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public CrucibleBook(Shop shop, AlloyBook alloys, bool ask, FindingList findings)
+    {
+        this.alloys = alloys;
+        var said = ask ? findings : new FindingList();
+        var before = said.All.Count;
+        foreach (var crucible in shop.Crucibles.Where(c => c.Owned is null or > 0))
+        {
+            if (Brim(crucible, said) is { } brim)
+            {
+                rows.Add((crucible, CrucibleCapacity.Usable(brim)));
+            }
+        }
+
+        // The setting speaks only where there is no sheet.
+        fromSetting = shop.Crucibles.Count == 0 && shop.Settings.CrucibleHolds is { } holds ? CrucibleCapacity.Usable(holds) : null;
+        Open = rows.Count == 0 && fromSetting is null;
+        if (Open && said.All.Count == before)
+        {
+            said.Add(Catalogue.CrucibleUnknown.At(Subject.Setting(SettingName.CrucibleHolds)));
+        }
+    }
+
+    /// <summary>True while no crucible is known; then no piece is put into a flask.</summary>
+    public bool Open { get; }
+
+    /// <summary>The most melt that one crucible takes of an alloy; nothing when none may hold it.</summary>
+    /// <param name="alloy">The alloy.</param>
+    public Volume? Largest(KnownAlloy alloy)
+    {
+        if (fromSetting is not null)
+        {
+            return fromSetting;
+        }
+
+        var allowed = rows
+            .Where(r => r.Row.Alloys.Count == 0 || r.Row.Alloys.Any(name => alloys.Means(name, alloy)))
+            .Select(r => r.Usable)
+            .ToList();
+        return allowed.Count == 0 ? null : allowed.Max();
+    }
+
+    private Volume? Brim(Crucible crucible, FindingList findings)
+    {
+        if (crucible.Holds is { } holds)
+        {
+            return holds;
+        }
+
+        if (crucible.Rated is not { } rated)
+        {
+            findings.Add(Catalogue.CrucibleSizeMissing.At(
+                new Subject(SubjectKind.Crucible, crucible.Name, ShopField.Holds), crucible.Name));
+            return null;
+        }
+
+        if (!string.IsNullOrWhiteSpace(crucible.RatedFor) && alloys.DensityOf(crucible.RatedFor) is { } density)
+        {
+            return CrucibleCapacity.FromRating(rated, density);
+        }
+
+        var unclear = string.IsNullOrWhiteSpace(crucible.RatedFor)
+            ? "the metal of the rating is not said"
+            : $"\"{crucible.RatedFor.Trim()}\" does not name one metal";
+        findings.Add(Catalogue.CrucibleRatingUnclear.At(
+            new Subject(SubjectKind.Crucible, crucible.Name, ShopField.RatedFor), crucible.Name, Say.Grams(rated), unclear));
+        return null;
+    }
+}

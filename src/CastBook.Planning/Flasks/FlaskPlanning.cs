@@ -1,0 +1,156 @@
+using CastBook.Planning.Burning;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Investing;
+using CastBook.Planning.Metals;
+using CastBook.Planning.Pouring;
+using CastBook.Planning.Rows;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Plans the flasks of a night: asks what must be known first, keeps what is under way, assigns the rest.</summary>
+internal sealed class FlaskPlanning
+{
+    private readonly Night night;
+    private readonly RowChoice rows;
+    private readonly IReadOnlyList<PieceMetal?> metals;
+    private readonly FindingList findings;
+    private readonly SizeBook sizes;
+    private readonly CrucibleBook crucibles;
+    private readonly HangingRules hanging;
+    private readonly ChargeRules charges;
+    private readonly PowderChoice powder;
+    private readonly Assumptions assumed;
+    private readonly List<PieceMetal> plannable;
+
+    /// <summary>Reads what the shop owns.</summary>
+    /// <param name="night">The night.</param>
+    /// <param name="rows">Which rows are tonight's.</param>
+    /// <param name="metals">The metal of each row.</param>
+    /// <param name="alloys">The alloys.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public FlaskPlanning(Night night, RowChoice rows, IReadOnlyList<PieceMetal?> metals, AlloyBook alloys, FindingList findings)
+    {
+        this.night = night;
+        this.rows = rows;
+        this.metals = metals;
+        this.findings = findings;
+        plannable = [.. metals.OfType<PieceMetal>().Where(MayBePlanned)];
+        var ask = plannable.Count > 0;
+        assumed = new Assumptions(findings);
+        sizes = SizeBook.Of(night.Shop, ask, findings);
+        crucibles = new CrucibleBook(night.Shop, alloys, ask, findings);
+        hanging = new HangingRules(night.Shop.Settings, findings);
+        charges = new ChargeRules(night.Shop.Settings);
+        powder = new PowderChoice(night.Shop, assumed, findings);
+    }
+
+    /// <summary>Plans the flasks.</summary>
+    public PlannedFlasks Plan()
+    {
+        var trees = new BuiltTrees(night, metals, sizes, findings);
+        var built = trees.Find();
+        var toPlan = Pieces(trees.Shares);
+        var assignment = rows.NightIsOpen || sizes.Open || crucibles.Open
+            ? FlaskAssignment.None
+            : FlaskAssignment.Of(toPlan, sizes, Room, built, trees.Letters, findings);
+        var work = built.Where(b => b.IsKnown).Select(Work).Concat(assignment.Flasks.Select(f => Work(f.Letter, f.Flask))).ToList();
+        var flasks = Sum(work);
+        var underWay = built.Count(b => b.Pieces.Count > 0);
+        var least = assignment.LeastFlasks + underWay;
+        var proved = assignment.AllPlaced && flasks.Count > 0 && assignment.Flasks.Count + underWay == least;
+        return new PlannedFlasks(flasks, new PlanBound(least, proved), trees.Shares);
+    }
+
+    private FlaskRoom Room { get => field ??= new FlaskRoom(charges, crucibles); }
+
+    // A row that lacks no number of its own; open questions about the shop do not count.
+    private static bool MayBePlanned(PieceMetal metal) =>
+        metal.Piece.Quantity > 0
+        && metal.Alloy.Known is { Refused: false, Density: not null }
+        && (metal.VolumeEach is not null || metal.WantsDensity || metal.WantsMeaning);
+
+    private List<TreePiece> Pieces(IReadOnlyDictionary<int, List<FlaskShare>> built)
+    {
+        var hangable = new TreePieces(sizes, hanging, findings);
+        var fit = new PieceFit(sizes, Room, crucibles, findings);
+        var pieces = new List<TreePiece>();
+        foreach (var metal in plannable)
+        {
+            var hanging = built.TryGetValue(metal.Piece.Id, out var shares) ? shares.Sum(s => s.Quantity) : 0;
+            var left = metal.Piece.Quantity!.Value - hanging;
+            if (left <= 0 || !Castable(metal.Alloy.Known!))
+            {
+                continue;
+            }
+
+            hangable.Ask(metal.Piece);
+            if (!sizes.Open && !crucibles.Open && hangable.Of(metal, left) is { } piece && fit.Fits(piece))
+            {
+                pieces.Add(piece);
+            }
+        }
+
+        return pieces;
+    }
+
+    private bool Castable(KnownAlloy alloy)
+    {
+        if (!alloy.Alloy.NeedsHighTemperatureInvestment || !powder.IsGypsum)
+        {
+            return true;
+        }
+
+        assumed.Once("investment for " + alloy.Name, () => Catalogue.NeedsOtherInvestment.At(
+            new Subject(SubjectKind.Alloy, alloy.Name), alloy.Name));
+        return false;
+    }
+
+    private FlaskWork Work(BuiltTree built) => new(
+        built.Letter, built.Size!, built.Alloy!, built.State,
+        [.. built.Pieces.Select(p => HungRow.Of(p.Metal, p.Count, hanging))])
+    {
+        Line = built.Line,
+    };
+
+    private FlaskWork Work(string letter, OpenFlask flask)
+    {
+        var content = flask.Tree.Content.OrderBy(c => c.Piece.Id).ToList();
+        var drawn = content.TrueForAll(c => c.Piece.Shapes is not null);
+        return new(
+            letter, flask.Tree.Size, flask.Alloy, FlaskState.Planned,
+            [.. content.Select(c => HungRow.Of(c.Piece.Metal, c.Count, hanging))])
+        {
+            Columns = drawn
+                ? [.. flask.Tree.Sectors.Select(s => new TreeColumn([.. s.Pieces.Select(p => new PieceShare(p.Piece.Id, p.Count))]))]
+                : [],
+        };
+    }
+
+    private List<FlaskPlan> Sum(List<FlaskWork> work)
+    {
+        if (work.Count == 0)
+        {
+            return [];
+        }
+
+        if (powder.Question is { } question)
+        {
+            findings.Add(question);
+        }
+
+        if (night.Shop.Kilns.Count == 0)
+        {
+            findings.Add(Catalogue.KilnNotKnown.At(new Subject(SubjectKind.Kiln, "")));
+        }
+
+        var sums = new FlaskSums(
+            charges, crucibles, hanging, new WeighedTrees(night.Shop, assumed, findings), powder,
+            new BurnoutChoice(night.Shop, powder, assumed, findings), new PourAnswers(assumed, powder.IsGypsum), assumed, findings);
+        var flasks = work.ConvertAll(sums.Compute);
+        powder.CompareStock(flasks
+            .Where(f => f.State < FlaskState.Invested)
+            .Aggregate(UnitsNet.Mass.Zero, (sum, f) => sum + (f.Powder ?? UnitsNet.Mass.Zero)));
+        return flasks;
+    }
+}

@@ -1,0 +1,142 @@
+using CastBook.Planning.Burning;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Investing;
+using CastBook.Planning.Pouring;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Works out what a flask takes: metal, powder, water, burnout, temperatures, quench.</summary>
+internal sealed class FlaskSums(
+    ChargeRules charges,
+    CrucibleBook crucibles,
+    HangingRules hanging,
+    WeighedTrees weighings,
+    PowderChoice powder,
+    BurnoutChoice burnouts,
+    PourAnswers pours,
+    Assumptions assumed,
+    FindingList findings)
+{
+    private const double FarApart = 0.10;
+
+    /// <summary>The flask's answer.</summary>
+    /// <param name="work">A flask whose content is settled.</param>
+    public FlaskPlan Compute(FlaskWork work)
+    {
+        Note(work);
+        var density = work.Alloy.Density!.Value;
+        var weighed = weighings.VolumeOf(work);
+        var tree = weighed ?? work.Tree;
+        var pieces = work.Pieces * density;
+        var charge = charges.ChargeOf(tree, work.Alloy);
+        if (work.Line is not null)
+        {
+            Compare(work, weighed, pieces, charge);
+        }
+
+        var mix = powder.For(work.Size, work.Kind, tree);
+        var burnout = burnouts.For(work.Letter, work.Size, work.Kind, work.StonesIn);
+        var (coldest, hottest) = work.Bands;
+        return new FlaskPlan
+        {
+            Letter = work.Letter,
+            Size = work.Size.Size,
+            Alloy = work.Alloy.Name,
+            State = work.State,
+            Pieces = [.. work.Rows.Select(r => new PieceShare(r.Metal.Piece.Id, r.Count))],
+            Columns = work.Columns,
+            PiecesMetal = pieces,
+            TreeMetal = UnitMath.Max(Mass.Zero, (tree * density) - pieces),
+            Button = charges.ButtonOf(tree) * density,
+            Charge = charge,
+            Weighed = weighed is not null,
+            Powder = mix?.Powder,
+            Water = mix?.Water,
+            Burnout = burnout?.Total,
+            Schedule = burnout?.Name,
+            MetalTemperature = pours.Metal(work.Alloy),
+            FlaskTemperature = pours.Flask(work.Alloy, coldest, hottest),
+            QuenchAfter = work.StonesIn ? null : pours.Quench(work.Alloy, work.Size),
+            NoQuench = work.StonesIn,
+        };
+    }
+
+    private void Note(FlaskWork work)
+    {
+        charges.Note(work.Alloy, assumed);
+        foreach (var row in work.Rows)
+        {
+            if (work.Line is null)
+            {
+                hanging.Note(row.Metal.Piece, assumed);
+            }
+
+            if (row.Metal.Material.Kind is null)
+            {
+                var material = row.Metal.Material;
+                assumed.Once("kind " + material.Name, () => Catalogue.AssumedResin.At(material.AskTheSetting
+                    ? Subject.Setting(SettingName.PatternMaterial)
+                    : new Subject(SubjectKind.Material, material.Name, ShopField.Kind), material.Said));
+            }
+        }
+
+        var size = work.Size.Size;
+        if (size.Cup is null)
+        {
+            assumed.Once("cup " + size.Name, () => Catalogue.CupMissing.At(
+                new Subject(SubjectKind.FlaskSize, size.Name, ShopField.Cup), size.Name));
+        }
+    }
+
+    private void Compare(FlaskWork work, Volume? weighed, Mass pieces, Mass charge)
+    {
+        if (weighed is { } volume)
+        {
+            CompareWeighing(work, volume * work.Alloy.Density!.Value, pieces, charge);
+        }
+
+        if (work.State == FlaskState.Poured)
+        {
+            return;
+        }
+
+        var melt = charge / work.Alloy.Density!.Value;
+        if (crucibles.Largest(work.Alloy) is { } usable && melt > usable * (1 + PieceShape.Dust))
+        {
+            findings.Add(Catalogue.ChargeOverCrucible.At(
+                Subject.Flask(work.Letter), work.Letter, Say.Grams(charge), Say.Millilitres(melt), work.Alloy.Name, Say.Millilitres(usable)));
+        }
+
+        var button = charges.ButtonOf(weighed ?? work.Tree);
+        if (work.Size.Size.Cup is { } cup && !ChargeRules.Fits(button, cup))
+        {
+            findings.Add(Catalogue.ButtonOverCup.At(
+                Subject.Flask(work.Letter), work.Letter, Say.Millilitres(button), Say.Millilitres(cup)));
+        }
+    }
+
+    // One fault, one finding: a tree lighter than its pieces is not also said to differ.
+    private void CompareWeighing(FlaskWork work, Mass tree, Mass pieces, Mass charge)
+    {
+        var subject = Subject.Flask(work.Letter, ShopField.TreeOnBase);
+        var estimate = charges.ChargeOf(work.Tree, work.Alloy);
+        var lighter = work.Line is { OfItWax: null, Base: { } alone, TreeOnBase: { } onBase }
+            && work.Rows.All(r => r.Metal.PatternMass is not null)
+            && onBase - alone < work.Rows.Aggregate(Mass.Zero, (sum, r) => sum + (r.Metal.PatternMass!.Value * r.Count));
+        if (lighter)
+        {
+            return;
+        }
+
+        if (tree < pieces * (1 - PieceShape.Dust))
+        {
+            findings.Add(Catalogue.WeighedBelowPieces.At(subject, work.Letter, Say.Grams(tree), Say.Grams(pieces)));
+        }
+        else if (Math.Abs((charge / estimate) - 1) > FarApart)
+        {
+            findings.Add(Catalogue.WeighedTreeDiffers.At(subject, work.Letter, Say.Grams(charge), Say.Grams(estimate)));
+        }
+    }
+}

@@ -1,0 +1,88 @@
+using CastBook.Planning.Findings;
+using UnitsNet;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Says of each row whether one piece of it fits some flask of the shop at all, and if not, why.</summary>
+internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook crucibles, FindingList findings)
+{
+    /// <summary>Whether one piece fits a flask that the shop owns; if not, a finding says why.</summary>
+    /// <param name="piece">The row.</param>
+    public bool Fits(TreePiece piece)
+    {
+        var owned = sizes.Sizes.Where(s => s.Owned > 0).ToList();
+        if (owned.Count == 0)
+        {
+            // Every size has a finding of its own.
+            return false;
+        }
+
+        var by = owned.Where(piece.FitsIn).ToList();
+        if (by.Count == 0)
+        {
+            findings.Add(TooLarge(piece, owned));
+            return false;
+        }
+
+        if (crucibles.Largest(piece.Alloy) is not { } usable)
+        {
+            findings.Add(Catalogue.NoCrucibleForAlloy.At(new Subject(SubjectKind.Alloy, piece.Alloy.Name), piece.Alloy.Name));
+            return false;
+        }
+
+        if (by.Any(s => room.Ml(s, piece.Alloy) >= piece.MetalMl))
+        {
+            return true;
+        }
+
+        var pourable = by.Where(s => room.ByCrucibleMl(s, piece.Alloy) >= piece.MetalMl).ToList();
+        findings.Add(pourable.Count == 0 ? TooHeavy(piece, by, usable) : CupTooSmall(piece, pourable[^1]));
+        return false;
+    }
+
+    private static Finding TooLarge(TreePiece piece, List<UsableSize> owned)
+    {
+        var largest = owned.OrderByDescending(s => s.Inside).ThenBy(s => s.Index).First();
+        var subject = Subject.Piece(piece.Id, PieceField.Length);
+        if (piece.Shapes is null)
+        {
+            return Catalogue.PieceFitsNoFlask.At(
+                Subject.Piece(piece.Id, PieceField.PerTree), Say.Name(piece.Metal.Piece),
+                "\"Per tree\" names no flask size that the shop owns",
+                "Its sizes are not known, so the number per tree decides.");
+        }
+
+        var shape = piece.Shapes[largest.Index];
+        var name = Say.Name(piece.Metal.Piece);
+        if (shape.OutMm > largest.ReachMm)
+        {
+            return Catalogue.PieceFitsNoFlask.At(
+                subject, name,
+                $"it reaches {Millimetres(shape.OutMm)} out from the middle of the trunk, and the largest flask, \"{largest.Size.Name}\", leaves {Millimetres(largest.ReachMm)}",
+                $"{Millimetres(largest.WallMm)} of investment must stay between piece and wall.");
+        }
+
+        return Catalogue.PieceFitsNoFlask.At(
+            subject, name,
+            $"it needs {Millimetres(shape.AlongMm)} of trunk, and the largest flask, \"{largest.Size.Name}\", has {Millimetres(largest.RodMm)}",
+            "The rest of the height is the base and the investment above the tree.");
+    }
+
+    private Finding TooHeavy(TreePiece piece, List<UsableSize> by, Volume usable)
+    {
+        // The size with the smallest trunk asks least of the crucible.
+        var size = by.OrderBy(s => s.Trunk).ThenBy(s => s.Index).First();
+        var charge = room.Charge(size, piece.Alloy, piece.MetalMl);
+        return Catalogue.PieceOverCrucible.At(
+            Subject.Piece(piece.Id), Say.Name(piece.Metal.Piece), Say.Grams(charge),
+            Say.Millilitres(charge / piece.Alloy.Density!.Value), piece.Alloy.Name, Say.Millilitres(usable));
+    }
+
+    private Finding CupTooSmall(TreePiece piece, UsableSize size) =>
+        Catalogue.CupTooSmall.At(
+            new Subject(SubjectKind.FlaskSize, size.Size.Name, ShopField.Cup), size.Size.Name,
+            Say.Millilitres(size.Size.Cup!.Value),
+            Say.Millilitres(room.Button(size, piece.MetalMl)));
+
+    private static string Millimetres(double mm) => Say.Millimetres(Length.FromMillimeters(mm));
+}

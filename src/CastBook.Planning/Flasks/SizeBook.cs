@@ -1,0 +1,144 @@
+using CastBook.Casting.Investing;
+using CastBook.Casting.Pouring;
+using CastBook.Casting.Trees;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Which flask sizes can be planned with.</summary>
+/// <param name="Sizes">The sizes with all that a tree needs, in the shop's order; some may be owned none times.</param>
+/// <param name="Open">True while a question about flasks or the way of casting keeps every piece out.</param>
+internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
+{
+    /// <summary>The usable size of a name, or nothing.</summary>
+    /// <param name="name">The name as written.</param>
+    public UsableSize? Named(string? name) => name is null
+        ? null
+        : Sizes.FirstOrDefault(s => string.Equals(s.Size.Name.Trim(), name.Trim(), StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Reads the shop's sizes.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="ask">Whether questions are worth asking: some piece could otherwise be planned.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public static SizeBook Of(Shop shop, bool ask, FindingList findings)
+    {
+        var said = ask ? findings : new FindingList();
+        var noneOwned = !shop.FlaskSizes.Any(s => s.Owned >= 1);
+        if (noneOwned)
+        {
+            said.Add(Catalogue.FlasksNotKnown.At(new Subject(SubjectKind.FlaskSize, "")));
+        }
+
+        var noMethod = shop.FlaskSizes.Count == 0
+            ? shop.Settings.CastingMethod is null
+            : shop.FlaskSizes.Any(s => s.Method is null && shop.Settings.CastingMethod is null);
+        if (noMethod)
+        {
+            said.Add(Catalogue.CastingMethodUnknown.At(Subject.Setting(SettingName.CastingMethod)));
+        }
+
+        var sizes = new List<UsableSize>();
+        foreach (var size in shop.FlaskSizes)
+        {
+            if (IsComplete(size, noneOwned, said)
+                && (size.Method ?? shop.Settings.CastingMethod) is { } method
+                && Measure(size, method, sizes.Count, size.Owned >= 1 ? said : new FindingList()) is { } usable)
+            {
+                sizes.Add(usable);
+            }
+        }
+
+        return new(sizes, noneOwned || noMethod);
+    }
+
+    private static bool IsComplete(FlaskSize size, bool noneOwned, FindingList findings)
+    {
+        // Where no size is owned at all, one question says so; a size owned none times needs no measures.
+        if (size.Owned is null && !noneOwned)
+        {
+            findings.Add(Missing(size, ShopField.Owned, "number owned"));
+        }
+
+        var missing = new List<(string Field, string Words)>();
+        Want(size.InsideDiameter is not null, ShopField.InsideDiameter, "inside diameter");
+        Want(size.Height is not null, ShopField.Height, "height");
+        Want(size.SprueDiameter is not null, ShopField.SprueDiameter, "sprue diameter");
+        Want(size.BaseHeight is not null, ShopField.BaseHeight, "base height");
+        if (size.Owned >= 1)
+        {
+            missing.ForEach(m => findings.Add(Missing(size, m.Field, m.Words)));
+        }
+
+        return missing.Count == 0;
+
+        void Want(bool there, string field, string words)
+        {
+            if (!there)
+            {
+                missing.Add((field, words));
+            }
+        }
+    }
+
+    private static UsableSize? Measure(FlaskSize size, CastingMethod method, int index, FindingList findings)
+    {
+        if (Above(size, method, findings) is not { } above)
+        {
+            return null;
+        }
+
+        var diameter = size.InsideDiameter!.Value;
+        var sprue = size.SprueDiameter!.Value;
+        var wall = size.ToWall ?? WallClearance.Usual;
+        var rod = size.Height!.Value - above - size.BaseHeight!.Value;
+        var round = (diameter / 2) - wall - (sprue / 2);
+        if (rod <= Length.Zero || round <= Length.Zero)
+        {
+            var lacking = rod <= Length.Zero
+                ? $"{Say.Millimetres(size.Height.Value)} of height less {Say.Millimetres(size.BaseHeight.Value)} of base and {Say.Millimetres(above)} above the tree"
+                : $"{Say.Millimetres(diameter)} inside less {Say.Millimetres(wall)} to the wall and {Say.Millimetres(sprue)} of trunk";
+            findings.Add(Catalogue.FlaskSizeTooSmall.At(
+                About(size, rod <= Length.Zero ? ShopField.Height : ShopField.InsideDiameter), size.Name, lacking));
+            return null;
+        }
+
+        var inside = size.Holds ?? FlaskVolume.Compute(diameter, size.Height.Value);
+        return new UsableSize(size, index, inside, TrunkVolume.Compute(sprue, rod))
+        {
+            TrunkRadiusMm = sprue.Millimeters / 2,
+            ReachMm = (diameter / 2).Millimeters - wall.Millimeters,
+            RodMm = rod.Millimeters,
+            WallMm = wall.Millimeters,
+        };
+    }
+
+    private static Length? Above(FlaskSize size, CastingMethod method, FindingList findings)
+    {
+        var rule = TopClearance.Compute(method, size.InsideDiameter!.Value);
+        if (size.AboveTree is not { } own)
+        {
+            return rule;
+        }
+
+        if (own < TopClearance.Least)
+        {
+            findings.Add(Catalogue.AboveTreeTooSmall.At(About(size, ShopField.AboveTree), size.Name, Say.Millimetres(own)));
+            return null;
+        }
+
+        if (own < rule)
+        {
+            findings.Add(Catalogue.AboveTreeUnderRule.At(
+                About(size, ShopField.AboveTree), size.Name, Say.Millimetres(own), Say.Millimetres(rule)));
+        }
+
+        return own;
+    }
+
+    private static Finding Missing(FlaskSize size, string field, string words) =>
+        Catalogue.FlaskSizeIncomplete.At(About(size, field), size.Name, words);
+
+    private static Subject About(FlaskSize size, string field) => new(SubjectKind.FlaskSize, size.Name, field);
+}

@@ -1,0 +1,72 @@
+using CastBook.Casting.Pouring;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Metals;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Turns rows into pieces that can be hung, and says why a row cannot.</summary>
+internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList findings)
+{
+    /// <summary>The row as something to hang, or nothing where a number it needs is not known; that has a finding.</summary>
+    /// <param name="metal">The row's metal.</param>
+    /// <param name="quantity">How many are to be hung.</param>
+    public TreePiece? Of(PieceMetal metal, int quantity)
+    {
+        var piece = metal.Piece;
+        if (quantity <= 0 || metal.VolumeEach is not { } volume || metal.Alloy.Known is not { Density: not null, Refused: false })
+        {
+            return null;
+        }
+
+        var usable = sizes.Sizes;
+        if (piece.Box is null && piece.PerTree is not { Count: > 0 })
+        {
+            return null;
+        }
+
+        var stubs = rules.StubsMm(piece);
+        var gates = HungRow.GatesOf(piece, rules);
+        var (coldest, hottest) = HungRow.BandsOf(piece);
+        return new TreePiece
+        {
+            Metal = metal,
+            Quantity = quantity,
+            MetalMl = (volume + gates).Milliliters,
+            Coldest = coldest,
+            Hottest = hottest,
+            Shapes = piece.Box is { } box ? [.. usable.Select(s => PieceShape.Of(box, stubs, rules, s))] : null,
+            PerTree = [.. usable.Select(s => PerTree(piece, s.Size))],
+        };
+    }
+
+    /// <summary>Asks for the sizes of a row that says neither sizes nor a number per tree, and looks at its sections.</summary>
+    /// <param name="piece">The row.</param>
+    public void Ask(Piece piece)
+    {
+        string[] fields = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Shape, PieceField.PerTree];
+        if (piece.Box is null && piece.PerTree is not { Count: > 0 } && !fields.Any(piece.Unreadable.Contains))
+        {
+            findings.Add(Catalogue.SizesOrPerTreeMissing.At(Subject.Piece(piece.Id, PieceField.Length)));
+        }
+
+        if (SectionBands.Of(piece.FinestSection, piece.HeaviestSection) is null)
+        {
+            findings.Add(Catalogue.SectionsFarApart.At(
+                Subject.Piece(piece.Id, PieceField.FinestSection),
+                Say.Millimetres(piece.FinestSection!.Value),
+                Say.Millimetres(piece.HeaviestSection!.Value)));
+        }
+    }
+
+    private static int PerTree(Piece piece, FlaskSize size)
+    {
+        if (piece.PerTree is null)
+        {
+            return 0;
+        }
+
+        var named = piece.PerTree.FirstOrDefault(p => string.Equals(p.Key.Trim(), size.Name.Trim(), StringComparison.OrdinalIgnoreCase));
+        return Math.Max(0, named.Key is not null ? named.Value : piece.PerTree.GetValueOrDefault(""));
+    }
+}

@@ -1,0 +1,91 @@
+using CastBook.Casting.Patterns;
+using CastBook.Casting.Trees;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Takes the volume of a built tree from its weighing, wax and patterns apart.</summary>
+internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList findings)
+{
+    // Sprue wax where nobody says otherwise; waxes run from 0.92 to 1.00. Common practice.
+    private static readonly Density UsualWax = Density.FromGramsPerCubicCentimeter(0.95);
+
+    /// <summary>The metal volume of a weighed tree, without the button; nothing where the weighing cannot be used, which has a finding if it is there.</summary>
+    /// <param name="work">A flask under way.</param>
+    public Volume? VolumeOf(FlaskWork work)
+    {
+        if (work.Line is not { Base: { } alone, TreeOnBase: { } onBase } line)
+        {
+            return null;
+        }
+
+        var tree = onBase - alone;
+        if (tree <= Mass.Zero)
+        {
+            findings.Add(Catalogue.TreeNotOverBase.At(
+                Subject.Flask(work.Letter, ShopField.TreeOnBase), work.Letter, Say.Grams(onBase), Say.Grams(alone)));
+            return null;
+        }
+
+        if (line.OfItWax > tree)
+        {
+            findings.Add(Catalogue.WaxOverTree.At(
+                Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, Say.Grams(line.OfItWax.Value), Say.Grams(tree)));
+            return null;
+        }
+
+        return Parts(work, tree, line.OfItWax);
+    }
+
+    private Volume? Parts(FlaskWork work, Mass tree, Mass? said)
+    {
+        var masses = work.Rows.Select(r => r.Metal.PatternMass * r.Count).ToList();
+        var patterns = masses.Aggregate((Mass?)Mass.Zero, (sum, mass) => sum + mass);
+        if (patterns is not { } known || known <= Mass.Zero)
+        {
+            findings.Add(Catalogue.WaxShareUnknown.At(Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, Say.Grams(tree)));
+            return null;
+        }
+
+        // What the patterns weigh together over what they displace: each material counts by its share.
+        var density = known / work.Pieces;
+        if (said is null && known > tree)
+        {
+            findings.Add(Catalogue.TreeLighterThanPatterns.At(
+                Subject.Flask(work.Letter, ShopField.TreeOnBase), work.Letter, Say.Grams(tree), Say.Grams(known)));
+            return WeighedTree.MetalVolume(tree, Mass.Zero, SprueWax(needed: false), density);
+        }
+
+        if (said is null)
+        {
+            findings.Add(Catalogue.WaxFromWeighing.At(
+                Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, Say.Grams(tree - known)));
+        }
+
+        var wax = said ?? tree - known;
+        return WeighedTree.MetalVolume(tree, wax, SprueWax(needed: wax > Mass.Zero), density);
+    }
+
+    private Density SprueWax(bool needed)
+    {
+        if (shop.Settings.SprueWaxDensity is { } own)
+        {
+            return own;
+        }
+
+        var waxes = shop.Materials.Where(m => m.Kind == PatternKind.Wax && m.Density is not null).ToList();
+        if (waxes.Count == 1)
+        {
+            return waxes[0].Density!.Value;
+        }
+
+        if (needed)
+        {
+            assumed.Use(SettingName.SprueWaxDensity, Say.Dense(UsualWax));
+        }
+
+        return UsualWax;
+    }
+}

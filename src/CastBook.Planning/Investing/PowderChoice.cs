@@ -1,0 +1,126 @@
+using CastBook.Casting.Investing;
+using CastBook.Casting.Patterns;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Investing;
+
+/// <summary>The investment of the night, and how much powder and water a flask takes of it.</summary>
+internal sealed class PowderChoice
+{
+    private const double FarApart = 0.15;
+
+    private static readonly Mass UsualStep = Mass.FromGrams(5);
+
+    private readonly Settings settings;
+    private readonly Assumptions assumed;
+    private readonly FindingList findings;
+
+    /// <summary>Finds the powder in use.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="assumed">Takes the notes of what was assumed.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public PowderChoice(Shop shop, Assumptions assumed, FindingList findings)
+    {
+        settings = shop.Settings;
+        this.assumed = assumed;
+        this.findings = findings;
+        var wanted = settings.Investment?.Trim() ?? "";
+        Row = wanted.Length > 0
+            ? shop.Investments.FirstOrDefault(i => string.Equals(i.Name.Trim(), wanted, StringComparison.OrdinalIgnoreCase))
+            : shop.Investments.Count == 1 ? shop.Investments[0] : null;
+        var names = Say.Together([.. shop.Investments.Take(6).Select(i => $"\"{i.Name}\"")]);
+        Question = Row is not null || shop.Investments.Count == 0 ? null
+            : wanted.Length > 0
+                ? Catalogue.InvestmentUnknown.At(Subject.Setting(SettingName.Investment), wanted, names)
+                : Catalogue.InvestmentNotChosen.At(Subject.Setting(SettingName.Investment), names);
+    }
+
+    /// <summary>The shop's row, if one is in use.</summary>
+    public Investment? Row { get; }
+
+    /// <summary>The question that must be answered first, if any.</summary>
+    public Finding? Question { get; }
+
+    /// <summary>Whether the mould is gypsum-bonded; so counted where nobody says otherwise.</summary>
+    public bool IsGypsum => Row?.Kind is null or InvestmentKind.Gypsum;
+
+    /// <summary>The powder's name as a text says it.</summary>
+    public string Said => Row is null ? "the investment" : $"\"{Row.Name}\"";
+
+    /// <summary>Powder and water of one flask; nothing while the powder is not chosen.</summary>
+    /// <param name="size">The flask size.</param>
+    /// <param name="kind">What is in the mould; resin where there is any.</param>
+    /// <param name="tree">Volume of pieces, gates and trunk.</param>
+    public (Mass Powder, Volume Water)? For(UsableSize size, PatternKind kind, Volume tree)
+    {
+        if (Question is not null)
+        {
+            return null;
+        }
+
+        var displaced = UnitMath.Min(tree + (size.Size.Cup ?? Volume.Zero), size.Inside);
+        var ratio = Row?.WaterPer100 ?? PowderAndWater.UsualWaterPer100(kind);
+        var computed = PowderAndWater.Compute(
+            FillVolume.Compute(size.Inside, displaced), ratio,
+            Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity, settings.PowderStep ?? UsualStep);
+        if (size.Size.Powder is not { } chart)
+        {
+            Note(kind, withDensity: true);
+            return (computed.Powder, computed.Water);
+        }
+
+        if (Math.Abs((chart / computed.Powder) - 1) > FarApart)
+        {
+            assumed.Once("powder-chart " + size.Size.Name, () => Catalogue.PowderChartDiffers.At(
+                new Subject(SubjectKind.FlaskSize, size.Size.Name, ShopField.Powder),
+                size.Size.Name, Say.Grams(chart), Say.Grams(computed.Powder)));
+        }
+
+        if (size.Size.Water is { } water)
+        {
+            return (chart, water);
+        }
+
+        Note(kind, withDensity: false);
+        return (chart, Volume.FromMilliliters(chart.Grams * ratio / 100));
+    }
+
+    /// <summary>Says if the powder in stock is too little for the flasks still to be invested.</summary>
+    /// <param name="needed">Powder of those flasks.</param>
+    public void CompareStock(Mass needed)
+    {
+        if (Row?.InStock is { } stock && needed > stock)
+        {
+            findings.Add(Catalogue.PowderShort.At(
+                new Subject(SubjectKind.Investment, Row.Name, ShopField.InStock),
+                Row.Name, Say.Grams(needed), Say.Grams(stock), Say.Grams(needed - stock)));
+        }
+    }
+
+    private void Note(PatternKind kind, bool withDensity)
+    {
+        if (Row?.WaterPer100 is null)
+        {
+            var water = Say.Plain(PowderAndWater.UsualWaterPer100(kind));
+            var what = kind == PatternKind.Resin ? "flasks with resin in them" : "flasks of wax";
+            Once("water " + water, ShopField.WaterPer100, $"{water} parts of water to 100 of powder, for {what}", "Water per 100");
+        }
+
+        if (withDensity && Row?.PowderDensity is null)
+        {
+            Once("powder density", ShopField.PowderDensity, $"{Say.Dense(PowderAndWater.UsualPowderDensity)} for the powder's grains", "Powder density");
+        }
+
+        if (withDensity && settings.PowderStep is null)
+        {
+            assumed.Use(SettingName.PowderStep, "5 g");
+        }
+    }
+
+    private void Once(string key, string field, string value, string column) =>
+        assumed.Once("investment " + key, () => Catalogue.AssumedPowder.At(
+            new Subject(SubjectKind.Investment, Row?.Name ?? "", field), Row?.Name ?? "Investment", value, column));
+}

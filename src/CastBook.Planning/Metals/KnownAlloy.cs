@@ -1,0 +1,29 @@
+using CastBook.Casting.Metals;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Metals;
+
+/// <summary>An alloy of tonight: the shop's row and the built-in data put together.</summary>
+/// <param name="Name">The shop's name for it.</param>
+/// <param name="Alloy">What is known of it; the shop's values win.</param>
+/// <param name="Row">The shop's row, if it has one.</param>
+/// <param name="Order">Order of first appearance in the list.</param>
+internal sealed record KnownAlloy(string Name, Alloy Alloy, ShopAlloy? Row, int Order)
+{
+    /// <summary>Density; missing has a finding.</summary>
+    public Density? Density => Alloy.Density;
+
+    /// <summary>True when nothing of it may be cast, for a reason that has a finding.</summary>
+    public bool Refused { get; init; }
+}
+
+/// <summary>What a written alloy name came to.</summary>
+/// <param name="Known">The alloy, when the name means one.</param>
+/// <param name="Least">The least density it can have, while the name is not settled.</param>
+/// <param name="Most">The greatest density it can have, while the name is not settled.</param>
+internal sealed record AlloyAnswer(KnownAlloy? Known, Density? Least, Density? Most)
+{
+    /// <summary>A name that says nothing.</summary>
+    public static AlloyAnswer Nothing { get; } = new(null, null, null);
+}

@@ -1,0 +1,32 @@
+using CastBook.Planning.Patterns;
+using UnitsNet;
+
+namespace CastBook.Planning.Metals;
+
+/// <summary>What one piece of a row takes.</summary>
+/// <param name="Piece">The row.</param>
+/// <param name="Alloy">What its alloy came to.</param>
+/// <param name="Material">Its pattern material.</param>
+internal sealed record PieceMetal(Piece Piece, AlloyAnswer Alloy, KnownMaterial Material)
+{
+    /// <summary>Metal of one piece, without gates; missing where it cannot be known.</summary>
+    public Mass? Each { get; init; }
+
+    /// <summary>The least one piece can take, where it is not known exactly.</summary>
+    public Mass? Least { get; init; }
+
+    /// <summary>The most one piece can take, where it is not known exactly.</summary>
+    public Mass? Most { get; init; }
+
+    /// <summary>Volume of one piece; missing where it cannot be known.</summary>
+    public Volume? VolumeEach { get; init; }
+
+    /// <summary>Mass of one pattern; missing where it cannot be known.</summary>
+    public Mass? PatternMass { get; init; }
+
+    /// <summary>True when only the material's density is missing.</summary>
+    public bool WantsDensity { get; init; }
+
+    /// <summary>True when only the meaning of the weights is missing.</summary>
+    public bool WantsMeaning { get; init; }
+}

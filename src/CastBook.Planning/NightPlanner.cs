@@ -1,0 +1,45 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
+using CastBook.Planning.Metals;
+using CastBook.Planning.Patterns;
+using CastBook.Planning.Rows;
+
+namespace CastBook.Planning;
+
+/// <summary>Plans a casting night: which pieces share a flask, and what each flask takes.</summary>
+/// <remarks>The same night gives the same plan, on any machine: no clock, no culture, no chance.</remarks>
+public static class NightPlanner
+{
+    /// <summary>Plans a night.</summary>
+    /// <param name="night">The rows, the shop, and the trees in hand. <see cref="Piece.Id"/> must be the row's index.</param>
+    /// <returns>The plan; what could not be planned has a finding that says why.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="night"/> is null.</exception>
+    /// <exception cref="ArgumentException">A piece's id is not its index.</exception>
+    public static NightPlan Plan(Night night)
+    {
+        ArgumentNullException.ThrowIfNull(night);
+        for (var i = 0; i < night.Pieces.Count; i++)
+        {
+            if (night.Pieces[i].Id != i)
+            {
+                throw new ArgumentException($"Piece {i} has the id {night.Pieces[i].Id}; ids are the places in the list.", nameof(night));
+            }
+        }
+
+        var findings = new FindingList();
+        var rows = RowChoice.Of(night, findings);
+        var alloys = new AlloyBook(night.Shop, findings);
+        var metals = new MetalOfPieces(night, alloys, new MaterialBook(night.Shop), findings).Compute(rows.IsAsked);
+        var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan();
+        var asked = rows.NightIsOpen ? [] : metals.OfType<PieceMetal>().ToList();
+        var metal = MetalSums.Of(asked, flasks.Flasks, findings);
+        return new NightPlan
+        {
+            Pieces = [.. night.Pieces.Select(p => PieceAnswers.Of(p, rows.Standing[p.Id], metals[p.Id], flasks))],
+            Flasks = flasks.Flasks,
+            Metal = metal,
+            Bound = flasks.Bound,
+            Findings = FindingGroups.Fold(findings.All),
+        };
+    }
+}

@@ -1,0 +1,37 @@
+using CastBook.Planning.Findings;
+
+namespace CastBook.Planning.Patterns;
+
+/// <summary>Compares what was done to a printed piece with what its material wants.</summary>
+internal static class PrintLimits
+{
+    /// <summary>Adds a check for each step that is outside the material's limits.</summary>
+    /// <param name="piece">The row.</param>
+    /// <param name="material">Its material.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public static void Compare(Piece piece, KnownMaterial material, FindingList findings)
+    {
+        if (piece.Print is not { } print || material.Row is not { } row)
+        {
+            return;
+        }
+
+        if (print.PrintedAt is { } at && row.PrintAtLeast is { } least && at < least)
+        {
+            findings.Add(Catalogue.PrintedTooCold.At(
+                Subject.Piece(piece.Id, PieceField.PrintedAt), Say.Celsius(at), material.Said, Say.Celsius(least)));
+        }
+
+        if (print.Washed is { } washed && row.WashAtMost is { } most && washed > most)
+        {
+            findings.Add(Catalogue.WashedTooLong.At(
+                Subject.Piece(piece.Id, PieceField.Washed), Say.Minutes(washed), material.Said, Say.Minutes(most)));
+        }
+
+        if (print.Cured is { } cured && row.CureEachSide is { } wanted && cured < wanted)
+        {
+            findings.Add(Catalogue.CuredTooShort.At(
+                Subject.Piece(piece.Id, PieceField.Cured), Say.Minutes(cured), material.Said, Say.Minutes(wanted)));
+        }
+    }
+}

@@ -1,0 +1,79 @@
+using CastBook.Casting.Burnout;
+using CastBook.Casting.Metals;
+using CastBook.Casting.Pouring;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
+using CastBook.Planning.Metals;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Pouring;
+
+/// <summary>Metal and flask temperature and the wait before the quench: the alloy's own numbers, or a question.</summary>
+internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
+{
+    /// <summary>The metal temperature of an alloy; nothing where it is not known, which has a finding.</summary>
+    /// <param name="alloy">The alloy.</param>
+    public Temperature? Metal(KnownAlloy alloy)
+    {
+        if (alloy.Alloy.MetalTemperature is not { } metal)
+        {
+            Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureMissing.At(s, alloy.Name));
+            return null;
+        }
+
+        if (isGypsum && metal > KilnLimits.GypsumMetalCheckAbove)
+        {
+            Once("hot", alloy, ShopField.MetalTemperature, s => Catalogue.MetalHotForGypsum.At(s, alloy.Name, Say.Celsius(metal)));
+        }
+
+        return metal;
+    }
+
+    /// <summary>The flask temperature for pieces of a range of bands: the ordinary one where all allow it.</summary>
+    /// <param name="alloy">The alloy.</param>
+    /// <param name="coldest">The coldest band that all of its pieces allow.</param>
+    /// <param name="hottest">The hottest band that all of its pieces allow.</param>
+    public Temperature? Flask(KnownAlloy alloy, SectionBand coldest, SectionBand hottest)
+    {
+        var band = coldest == SectionBand.Fine ? SectionBand.Fine
+            : hottest == SectionBand.Heavy ? SectionBand.Heavy
+            : SectionBand.Ordinary;
+        var (value, field, work, column) = band switch
+        {
+            SectionBand.Fine => (alloy.Alloy.FlaskTemperatureFine, ShopField.FlaskTemperatureFine, "fine work", "fine"),
+            SectionBand.Heavy => (alloy.Alloy.FlaskTemperatureHeavy, ShopField.FlaskTemperatureHeavy, "heavy work", "heavy"),
+            _ => (alloy.Alloy.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureOrdinary, "ordinary work", "ordinary"),
+        };
+        if (value is null)
+        {
+            Once(field, alloy, field, s => Catalogue.FlaskTemperatureMissing.At(s, alloy.Name, work, column));
+        }
+
+        return value;
+    }
+
+    /// <summary>The wait before the quench in a flask size; nothing where it is not known, which has a finding.</summary>
+    /// <param name="alloy">The alloy.</param>
+    /// <param name="size">The flask size.</param>
+    public Duration? Quench(KnownAlloy alloy, UsableSize size)
+    {
+        QuenchWaits waits = alloy.Alloy.QuenchAfter;
+        var (value, sizeClass) = FlaskClasses.Of(size.Size.InsideDiameter!.Value, size.Size.Height!.Value) switch
+        {
+            FlaskClass.Small => (waits.Small, "small"),
+            FlaskClass.Medium => (waits.Medium, "medium"),
+            FlaskClass.Large => (waits.Large, "large"),
+            _ => (null, "very large"),
+        };
+        if (value is null)
+        {
+            Once("quench " + sizeClass, alloy, ShopField.QuenchAfter, s => Catalogue.QuenchMissing.At(s, alloy.Name, sizeClass));
+        }
+
+        return value;
+    }
+
+    private void Once(string what, KnownAlloy alloy, string field, Func<Subject, Finding> finding) =>
+        assumed.Once($"pour {what} {alloy.Name}", () => finding(new Subject(SubjectKind.Alloy, alloy.Name, field)));
+}

@@ -1,0 +1,30 @@
+using CastBook.Planning.Flasks;
+using CastBook.Planning.Metals;
+using UnitsNet;
+
+namespace CastBook.Planning.Rows;
+
+/// <summary>Turns the plan round: what became of each row.</summary>
+internal static class PieceAnswers
+{
+    /// <summary>A row's answer.</summary>
+    /// <param name="piece">The row.</param>
+    /// <param name="standing">How it stood before planning.</param>
+    /// <param name="metal">Its metal; nothing where it is not asked for.</param>
+    /// <param name="planned">The flasks.</param>
+    public static PiecePlan Of(Piece piece, PieceStatus standing, PieceMetal? metal, PlannedFlasks planned)
+    {
+        if (standing != PieceStatus.NotPlanned)
+        {
+            return new(piece.Id, standing, null, [], null);
+        }
+
+        IReadOnlyList<FlaskShare> shares = planned.SharesOf(piece.Id);
+        var placed = shares.Sum(s => s.Quantity);
+        var status = placed == 0 ? PieceStatus.NotPlanned
+            : piece.Quantity is { } quantity && placed >= quantity ? PieceStatus.Planned
+            : PieceStatus.PartlyPlanned;
+        var burnouts = shares.Select(s => planned.BurnoutOf(s.Flask)).OfType<Duration>().ToList();
+        return new(piece.Id, status, metal?.Each, shares, burnouts.Count == 0 ? null : burnouts.Max());
+    }
+}

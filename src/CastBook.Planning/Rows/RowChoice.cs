@@ -1,0 +1,84 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Planning.Rows;
+
+/// <summary>Which rows are tonight's.</summary>
+/// <param name="Standing">For each row: left out, done, another night's, or not planned yet, which means asked for.</param>
+/// <param name="NightIsOpen">True while the rows name several nights and none is chosen; then nothing is planned.</param>
+internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool NightIsOpen)
+{
+    /// <summary>Whether a row is asked for tonight.</summary>
+    /// <param name="id">The row.</param>
+    public bool IsAsked(int id) => Standing[id] == PieceStatus.NotPlanned;
+
+    /// <summary>Sorts the rows and says how many were left alone.</summary>
+    /// <param name="night">The night.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public static RowChoice Of(Night night, FindingList findings)
+    {
+        var standing = night.Pieces
+            .Select(p => p.LeaveOut ? PieceStatus.LeftOut : p.Done ? PieceStatus.Done : PieceStatus.NotPlanned)
+            .ToArray();
+        var open = night.Pieces.Where(p => standing[p.Id] == PieceStatus.NotPlanned).ToList();
+        var named = open.Select(p => Key(p.Night)).Where(n => n.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+
+        Count(findings, Catalogue.RowsLeftOut, standing, PieceStatus.LeftOut, PieceField.LeaveOut);
+        Count(findings, Catalogue.RowsDone, standing, PieceStatus.Done, PieceField.Done);
+        var wanted = Key(night.Shop.Settings.Night);
+        if (named.Count == 0)
+        {
+            return new(standing, NightIsOpen: false);
+        }
+
+        if (wanted.Length == 0 && named.Count > 1)
+        {
+            findings.Add(Catalogue.NightNotChosen.At(Subject.Setting(SettingName.Night), Say.Together([.. named.Take(6).Select(n => $"\"{n}\"")])));
+            return new(standing, NightIsOpen: true);
+        }
+
+        LeaveOthersAlone(wanted.Length == 0 ? named[0] : wanted, open, standing, named, findings);
+        return new(standing, NightIsOpen: false);
+    }
+
+    private static void LeaveOthersAlone(
+        string night, List<Piece> open, PieceStatus[] standing, List<string> named, FindingList findings)
+    {
+        if (!named.Contains(night, StringComparer.OrdinalIgnoreCase))
+        {
+            findings.Add(Catalogue.NightWithoutRows.At(
+                Subject.Setting(SettingName.Night), night, Say.Together([.. named.Take(6).Select(n => $"\"{n}\"")])));
+        }
+
+        var others = 0;
+        var blank = 0;
+        foreach (var piece in open.Where(p => !string.Equals(Key(p.Night), night, StringComparison.OrdinalIgnoreCase)))
+        {
+            standing[piece.Id] = PieceStatus.OtherNight;
+            _ = Key(piece.Night).Length == 0 ? blank++ : others++;
+        }
+
+        if (others > 0)
+        {
+            findings.Add(Catalogue.RowsOfOtherNights.At(
+                Subject.Column(PieceField.Night), Say.Count(others, "row belongs", "rows belong"), night));
+        }
+
+        if (blank > 0)
+        {
+            findings.Add(Catalogue.RowsWithoutNight.At(
+                Subject.Column(PieceField.Night), Say.Count(blank, "row names", "rows name"), night));
+        }
+    }
+
+    private static void Count(FindingList findings, FindingKind kind, PieceStatus[] standing, PieceStatus status, string field)
+    {
+        var count = standing.Count(s => s == status);
+        if (count > 0)
+        {
+            findings.Add(kind.At(Subject.Column(field), Say.Count(count, "row is", "rows are")));
+        }
+    }
+
+    private static string Key(string? night) => night?.Trim() ?? "";
+}
