@@ -30,6 +30,9 @@ internal sealed class BookEdits
     /// <summary>Sheets to splice, by part.</summary>
     public IReadOnlyDictionary<string, SheetEdits> Sheets => sheets;
 
+    /// <summary>The parts that may differ from before, once <see cref="Finish"/> has run.</summary>
+    public HashSet<string> TouchedParts => new(sheets.Keys.Concat(parts.Keys), StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The edits of a sheet part.</summary>
     /// <param name="part">The sheet's part.</param>
     public SheetEdits Sheet(string part)

@@ -37,13 +37,13 @@ internal sealed class BookWriter
     /// <param name="plan">The night as answered.</param>
     /// <param name="bookName">The book's name without its extension.</param>
     /// <param name="output">Where to; must be seekable.</param>
-    /// <returns>Everything found, writing included, repeats folded.</returns>
-    public static IReadOnlyList<Finding> Write(BookReading reading, NightPlan plan, string bookName, Stream output)
+    /// <returns>Everything found, writing included, repeats folded; and what was changed.</returns>
+    public static (IReadOnlyList<Finding> Findings, BookEdits Edits) Write(BookReading reading, NightPlan plan, string bookName, Stream output)
     {
         var writer = new BookWriter(reading, plan, bookName);
         var found = writer.Edit();
         PackageWriter.Write(reading.Package, writer.edits, output);
-        return found;
+        return (found, writer.edits);
     }
 
     private IReadOnlyList<Finding> Edit()

@@ -22,20 +22,14 @@ internal static class PackageWriter
             var entry = archive.CreateEntry(source.FullName, CompressionLevel.Optimal);
             entry.LastWriteTime = source.LastWriteTime;
             entry.ExternalAttributes = source.ExternalAttributes;
-            using var target = new BufferedStream(entry.Open(), 1 << 16);
+            using var target = entry.Open();
             if (parts.TryGetValue(source.FullName, out var bytes))
             {
                 target.Write(bytes);
             }
-            else if (edits.Sheets.TryGetValue(source.FullName, out var sheet) && !sheet.IsEmpty)
-            {
-                using var part = package.OpenPart(source.FullName);
-                SheetSplicer.Apply(part, target, sheet);
-            }
             else
             {
-                using var part = source.Open();
-                part.CopyTo(target);
+                WritePart(package, source.FullName, edits.Sheets.GetValueOrDefault(source.FullName), target);
             }
         }
 
@@ -46,5 +40,19 @@ internal static class PackageWriter
             using var target = entry.Open();
             target.Write(bytes);
         }
+    }
+
+    private static void WritePart(BookPackage package, string name, SheetEdits? edits, Stream target)
+    {
+        using var part = package.OpenPart(name);
+        if (edits is null or { IsEmpty: true })
+        {
+            part.CopyTo(target);
+            return;
+        }
+
+        // The splicer writes cell by cell; the deflater wants larger pieces.
+        using var pieces = new BufferedStream(target, 1 << 16);
+        SheetSplicer.Apply(part, pieces, edits);
     }
 }

@@ -128,9 +128,11 @@ internal sealed class StyleBook
         return part.ToBytes();
     }
 
-    private static string Frame(string style, string color) =>
-        string.Concat(new[] { "left", "right", "top", "bottom" }.Select(side => $"<~{side} style=\"{style}\"><~color rgb=\"{color}\"/></~{side}>"))
-            is var sides ? $"<~border>{sides}</~border>" : "";
+    private static string Frame(string style, string color)
+    {
+        string Side(string name) => $"<~{name} style=\"{style}\"><~color rgb=\"{color}\"/></~{name}>";
+        return $"<~border>{Side("left")}{Side("right")}{Side("top")}{Side("bottom")}</~border>";
+    }
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

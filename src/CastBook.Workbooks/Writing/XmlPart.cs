@@ -28,7 +28,7 @@ internal sealed class XmlPart
         bytes = XmlEncoding.ToUtf8(content);
         Root = ReadRoot();
         var name = bytes.AsSpan(Root.Start + 1, Root.TagEnd - Root.Start - 1);
-        name = name[..name.IndexOfAny(" \t\r\n/>"u8)];
+        name = name[..name.IndexOfAny(XmlScanner.NameEnds)];
         Prefix = Encoding.UTF8.GetString(name[..(name.IndexOf((byte)':') + 1)]);
     }
 

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>What kind of tag the scanner stands on.</summary>
@@ -23,6 +25,9 @@ internal enum TagKind
 /// </remarks>
 internal sealed class XmlScanner
 {
+    /// <summary>What ends a tag's name.</summary>
+    public static readonly SearchValues<byte> NameEnds = SearchValues.Create(" \t\r\n/>"u8);
+
     private readonly Stream? source;
     private byte[] buffer;
     private long offset;
@@ -73,7 +78,7 @@ internal sealed class XmlScanner
         get
         {
             var name = Tag[(Kind == TagKind.End ? 2 : 1)..];
-            return name[..name.IndexOfAny(" \t\r\n/>"u8)];
+            return name[..name.IndexOfAny(NameEnds)];
         }
     }
 
@@ -121,6 +126,14 @@ internal sealed class XmlScanner
     /// <param name="value">The raw value.</param>
     public bool TryGetAttribute(ReadOnlySpan<byte> name, out ReadOnlySpan<byte> value) =>
         TagAttributes.TryGet(Tag, name, out value);
+
+    /// <summary>The bytes between a place passed before and the tag, as far as they were not handed on or dropped yet.</summary>
+    /// <param name="from">The place in the part, an earlier <see cref="End"/>.</param>
+    public ReadOnlySpan<byte> TextSince(long from)
+    {
+        var start = Math.Max(mark, (int)(from - offset));
+        return buffer.AsSpan(start, tagStart - start);
+    }
 
     /// <summary>Hands on everything up to the end of the tag.</summary>
     /// <param name="output">Where to.</param>

@@ -22,7 +22,7 @@ internal static class XmlText
         for (var i = 0; i < text.Length; i++)
         {
             if (text[i] == '_' && i + 6 < text.Length && text[i + 1] == 'x' && text[i + 6] == '_'
-                && text.AsSpan(i + 2, 4).IndexOfAnyExcept("0123456789abcdefABCDEF") < 0)
+                && IsHex(text.AsSpan(i + 2, 4)))
             {
                 literal.Append("_x005F_");
                 continue;
@@ -58,6 +58,19 @@ internal static class XmlText
         }
 
         return text.ToString();
+    }
+
+    private static bool IsHex(ReadOnlySpan<char> text)
+    {
+        foreach (var c in text)
+        {
+            if (!char.IsAsciiHexDigit(c))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static string Entity(string name) => name switch

@@ -1,0 +1,47 @@
+using System.CommandLine;
+
+namespace CastBook.Cli;
+
+/// <summary>The commands and how words on the command line become one of them.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs a command line.</summary>
+    /// <param name="arguments">The words.</param>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="errors">Where everything else goes.</param>
+    /// <param name="clock">The clock.</param>
+    /// <returns>The exit code.</returns>
+    public static int Run(string[] arguments, TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        var root = new RootCommand("CastBook fills a casting shop's workbook: metal, flasks, powder and water, burnout, and what to check.")
+        {
+            FillCommand.Make(output, errors, clock),
+        };
+        if (arguments.Length == 0)
+        {
+            arguments = ["--help"];
+        }
+        else if (IsBarePath(arguments[0], root))
+        {
+            arguments = ["fill", .. arguments];
+        }
+
+        var parsed = root.Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors)
+            {
+                errors.WriteLine($"castbook: {error.Message}");
+            }
+
+            errors.WriteLine("castbook: see castbook fill --help");
+            return ExitCode.Usage;
+        }
+
+        return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors });
+    }
+
+    /// <summary>A file dropped on the program: the first word is no command and no option.</summary>
+    private static bool IsBarePath(string word, RootCommand root) =>
+        !word.StartsWith('-') && !root.Subcommands.Any(c => c.Name == word);
+}

@@ -1,0 +1,93 @@
+using System.CommandLine;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reports;
+using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Verifying;
+
+namespace CastBook.Cli;
+
+/// <summary><c>castbook fill BOOK</c>: the main job.</summary>
+internal static class FillCommand
+{
+    /// <summary>The command.</summary>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="errors">Where everything else goes.</param>
+    /// <param name="clock">The clock.</param>
+    public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        var book = new Argument<string>("BOOK") { Description = "The workbook to fill (.xlsx or .xlsm)." };
+        var to = new Option<string?>("--out") { Description = "Write the filled workbook here and leave BOOK as it is.", HelpName = "PATH" };
+        var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
+        var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
+        var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
+        var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
+        {
+            book, to, dryRun, json, strict,
+        };
+        command.SetAction(parsed => Run(
+            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict)),
+            output,
+            errors,
+            clock));
+        return command;
+    }
+
+    private static int Run(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        if (!File.Exists(request.Book))
+        {
+            errors.WriteLine($"castbook: there is no file '{request.Book}'. Type the workbook's path, in quotes if it has blanks.");
+            return ExitCode.Usage;
+        }
+
+        if (request.To is { } to && !Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(to))))
+        {
+            errors.WriteLine($"castbook: there is no folder for '{to}'.");
+            return ExitCode.Usage;
+        }
+
+        try
+        {
+            var settings = BookSettings.Load(request.Book);
+            var (result, backup) = BookFile.Fill(request.Book, request.To, request.DryRun, settings, clock);
+            Tell(request, result, backup, output);
+            return request.Strict && result.Findings.Any(f => f.Severity == Severity.Stop) ? ExitCode.Stops : ExitCode.Filled;
+        }
+        catch (BookRefusedException e)
+        {
+            errors.WriteLine($"castbook: {e.Message}");
+            return ExitCode.NotRead;
+        }
+        catch (Exception e) when (e is BookNotWrittenException or BrokenOutputException)
+        {
+            errors.WriteLine($"castbook: {e.Message}");
+            return ExitCode.NotWritten;
+        }
+    }
+
+    private static void Tell(Request request, FillResult result, string? backup, TextWriter output)
+    {
+        if (request.Json)
+        {
+            output.WriteLine(FillAnswerJson.Write(result));
+            return;
+        }
+
+        foreach (var line in Summary.Lines(Path.GetFileName(request.To ?? request.Book), result))
+        {
+            output.WriteLine(line);
+        }
+
+        output.WriteLine(request switch
+        {
+            { DryRun: true } => "dry run: nothing was written",
+            { To: { } to } => $"filled: {to}",
+            _ when backup is not null => $"filled in place; the book as it was: {Path.GetRelativePath(Path.GetDirectoryName(Path.GetFullPath(request.Book))!, backup)}",
+            _ => "nothing had changed, so the file was left as it is",
+        });
+    }
+
+    private sealed record Request(string Book, string? To, bool DryRun, bool Json, bool Strict);
+}

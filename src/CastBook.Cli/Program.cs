@@ -1,0 +1,3 @@
+using CastBook.Cli;
+
+return CommandLine.Run(args, Console.Out, Console.Error, TimeProvider.System);

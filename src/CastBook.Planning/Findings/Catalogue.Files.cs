@@ -1,0 +1,33 @@
+namespace CastBook.Planning.Findings;
+
+/// <content>What putting a file in its place can find.</content>
+public static partial class Catalogue
+{
+    /// <summary>The file cannot be opened for reading.</summary>
+    public static FindingKind BookCannotBeOpened { get; } = new(
+        "book-cannot-be-opened", Severity.Stop,
+        "{0} cannot be opened: {1}",
+        "Nothing was written.",
+        "Close it in other programs, or ask for the right to read it.");
+
+    /// <summary>Another program has the book open.</summary>
+    public static FindingKind BookIsOpen { get; } = new(
+        "book-is-open", Severity.Stop,
+        "{0} is open; {1} has it.",
+        "Filling it now would be lost when it is saved there, so nothing was written.",
+        "Close it and fill it again.");
+
+    /// <summary>The book was saved while it was being filled.</summary>
+    public static FindingKind BookChangedMeanwhile { get; } = new(
+        "book-changed-meanwhile", Severity.Stop,
+        "{0} was saved by somebody while it was being filled.",
+        "Nothing was written, so that nothing is lost.",
+        "Fill it again.");
+
+    /// <summary>The filled book could not be put in its place.</summary>
+    public static FindingKind BookNotWritten { get; } = new(
+        "book-not-written", Severity.Stop,
+        "{0} could not be written: {1}",
+        "The file is as it was.",
+        "Check that the disk is not full, that the folder may be written to, and that no other program holds the file.");
+}

@@ -1,0 +1,51 @@
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reports;
+using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Verifying;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks;
+
+/// <summary>The main job: a shop's workbook in, the same workbook filled.</summary>
+public static class BookFiller
+{
+    /// <summary>Fills a workbook.</summary>
+    /// <param name="book">The workbook; must be able to seek. It is only read.</param>
+    /// <param name="output">Where the filled workbook goes; must be able to read, write and seek.</param>
+    /// <param name="bookName">The book's file name with its extension, for titles and for telling a wrong extension.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <returns>What was answered, and whether any part of the book differs from before.</returns>
+    /// <exception cref="BookRefusedException">The workbook cannot be read. Nothing was written to it.</exception>
+    /// <exception cref="BrokenOutputException">A fault of CastBook: the filled book does not pass its own checks.</exception>
+    public static FillResult Fill(Stream book, Stream output, string bookName, BookSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(bookName);
+        ArgumentNullException.ThrowIfNull(settings);
+        var reading = BookReader.Read(book, settings, bookName);
+        using var package = reading.Package;
+        var plan = NightPlanner.Plan(reading.Night);
+        var (findings, edits) = BookWriter.Write(reading, plan, Path.GetFileNameWithoutExtension(bookName), output);
+        var changed = OutputCheck.Run(package, edits, output);
+        return new FillResult(reading.Night, plan, findings, [.. findings.Select(f => FindingPlace.Of(f, reading))], reading.Pieces.RowOf, changed);
+    }
+}
+
+/// <summary>What filling answered.</summary>
+/// <param name="Night">What was asked.</param>
+/// <param name="Plan">What was answered.</param>
+/// <param name="Findings">Everything found, repeats folded, stops first.</param>
+/// <param name="Places">Where each finding stands, in the same order.</param>
+/// <param name="Rows">The sheet row of each piece.</param>
+/// <param name="Changed">Whether any part of the book differs from before.</param>
+public sealed record FillResult(
+    Night Night,
+    NightPlan Plan,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<FindingPlace> Places,
+    IReadOnlyList<int> Rows,
+    bool Changed);

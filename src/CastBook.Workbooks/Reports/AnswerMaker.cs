@@ -1,0 +1,80 @@
+using CastBook.Planning;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Reports;
+
+/// <summary>Turns what filling answered into the answer for machines: units in the names, no more digits than a scale shows.</summary>
+internal static class AnswerMaker
+{
+    /// <summary>The answer.</summary>
+    /// <param name="result">What filling answered.</param>
+    public static FillAnswer Make(FillResult result) => new(
+        [.. result.Plan.Pieces.Select(p => Piece(p, result))],
+        [.. result.Plan.Flasks.Select(Flask)],
+        [.. result.Plan.Metal.Select(Metal)],
+        new BoundAnswer(result.Plan.Bound.LeastFlasks, result.Plan.Bound.ProvedFewest),
+        [.. result.Findings.Zip(result.Places).Select(f => new FindingAnswer(
+            f.First.Id, MarkRules.WordOf(f.First.Severity), f.Second.Cell?.Sheet, f.Second.Cell?.Address, f.Second.Text, f.First.Seen, f.First.Why, f.First.Remedy))]);
+
+    private static PieceAnswer Piece(PiecePlan plan, FillResult result)
+    {
+        var piece = result.Night.Pieces[plan.Id];
+        return new PieceAnswer(
+            result.Rows[plan.Id],
+            piece.Name,
+            piece.Quantity,
+            StatusOf(plan.Status),
+            CellNumbers.Grams(plan.MetalEach),
+            CellNumbers.Grams(plan.MetalEach * piece.Quantity),
+            [.. plan.Flasks.Select(s => new ShareAnswer(s.Flask, s.Quantity))]);
+    }
+
+    private static FlaskAnswer Flask(FlaskPlan flask) => new(
+        flask.Letter,
+        flask.Size.Name,
+        flask.Alloy,
+        StateOf(flask.State),
+        flask.Pieces.Sum(p => p.Quantity),
+        CellNumbers.Grams(flask.PiecesMetal)!.Value,
+        CellNumbers.Grams(flask.TreeMetal)!.Value,
+        CellNumbers.Grams(flask.Button)!.Value,
+        CellNumbers.Grams(flask.Charge)!.Value,
+        flask.Weighed,
+        CellNumbers.Grams(flask.Powder),
+        CellNumbers.Millilitres(flask.Water),
+        CellNumbers.Hours(flask.Burnout),
+        CellNumbers.Celsius(flask.FlaskTemperature),
+        CellNumbers.Celsius(flask.MetalTemperature),
+        CellNumbers.Minutes(flask.QuenchAfter),
+        flask.NoQuench);
+
+    private static MetalAnswer Metal(MetalPlan metal) => new(
+        metal.Alloy,
+        CellNumbers.Grams(metal.Pieces),
+        CellNumbers.Grams(metal.PiecesLeast),
+        CellNumbers.Grams(metal.PiecesMost),
+        CellNumbers.Grams(metal.Charges),
+        CellNumbers.Grams(metal.Fresh),
+        CellNumbers.Grams(metal.Remelt),
+        CellNumbers.Grams(metal.Buy));
+
+    private static string StatusOf(PieceStatus status) => status switch
+    {
+        PieceStatus.Planned => "planned",
+        PieceStatus.PartlyPlanned => "planned in part",
+        PieceStatus.LeftOut => "left out",
+        PieceStatus.OtherNight => "other night",
+        PieceStatus.Done => "done",
+        _ => "not planned",
+    };
+
+    private static string StateOf(FlaskState state) => state switch
+    {
+        FlaskState.Waxed => "waxed",
+        FlaskState.Invested => "invested",
+        FlaskState.InKiln => "in kiln",
+        FlaskState.Poured => "poured",
+        _ => "planned",
+    };
+}

@@ -1,0 +1,55 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace CastBook.Workbooks.Reports;
+
+#pragma warning disable CS1591 // Missing XML comment: the schema beside the program documents every member.
+
+/// <summary>The whole answer for machines; its JSON Schema is <c>fill-answer.schema.json</c>.</summary>
+public sealed record FillAnswer(
+    IReadOnlyList<PieceAnswer> Pieces,
+    IReadOnlyList<FlaskAnswer> Flasks,
+    IReadOnlyList<MetalAnswer> Metal,
+    BoundAnswer Bound,
+    IReadOnlyList<FindingAnswer> Findings);
+
+/// <summary>A row of the list.</summary>
+public sealed record PieceAnswer(
+    int Row, string Piece, int? Qty, string Status, double? MetalEachG, double? MetalG, IReadOnlyList<ShareAnswer> Flasks);
+
+/// <summary>So many pieces in a flask.</summary>
+public sealed record ShareAnswer(string Flask, int Qty);
+
+/// <summary>A flask.</summary>
+public sealed record FlaskAnswer(
+    string Flask, string Size, string Alloy, string State, int Pieces, double PiecesMetalG, double TreeMetalG, double ButtonG, double ChargeG,
+    bool Weighed, double? PowderG, double? WaterMl, double? BurnoutH, double? FlaskTempC, double? MetalTempC, double? QuenchMin, bool NoQuench);
+
+/// <summary>Metal of an alloy.</summary>
+public sealed record MetalAnswer(
+    string Alloy, double? PiecesG, double? PiecesLeastG, double? PiecesMostG, double? NeededG, double? FreshG, double? RemeltG, double? BuyG);
+
+/// <summary>What the plan is worth.</summary>
+public sealed record BoundAnswer(int LeastFlasks, bool ProvedFewest);
+
+/// <summary>A finding.</summary>
+public sealed record FindingAnswer(string Id, string Severity, string? Sheet, string? Cell, string Where, string Text, string Why, string Remedy);
+
+#pragma warning restore CS1591
+
+/// <summary>Writes the answer without reflection, which would cost start-up time.</summary>
+[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(FillAnswer))]
+internal sealed partial class FillAnswerContext : JsonSerializerContext;
+
+/// <summary>The answer as JSON.</summary>
+public static class FillAnswerJson
+{
+    /// <summary>The text.</summary>
+    /// <param name="result">What filling answered.</param>
+    public static string Write(FillResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return JsonSerializer.Serialize(AnswerMaker.Make(result), FillAnswerContext.Default.FillAnswer);
+    }
+}

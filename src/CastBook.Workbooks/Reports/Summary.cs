@@ -1,0 +1,84 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Sheets;
+using CastBook.Workbooks.Writing;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Reports;
+
+/// <summary>The answer in a few lines for a terminal: counts first, then what stops.</summary>
+public static class Summary
+{
+    private const int MostStops = 12;
+
+    /// <summary>The lines.</summary>
+    /// <param name="bookName">The book's file name.</param>
+    /// <param name="result">What filling answered.</param>
+    public static IReadOnlyList<string> Lines(string bookName, FillResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        var plan = result.Plan;
+        var lines = new List<string> { $"{bookName}: {RowCounts.Of(plan, result.Findings)}" };
+        if (plan.Flasks.Count > 0)
+        {
+            lines.Add(Flasks(plan));
+        }
+
+        if (plan.Metal.Count > 0)
+        {
+            lines.Add(string.Join(", ", plan.Metal.Select(Metal)));
+        }
+
+        if (plan.Flasks.Count > 0)
+        {
+            lines.Add(Investment(plan));
+        }
+
+        lines.AddRange(Stops(result));
+        return lines;
+    }
+
+    private static string Flasks(NightPlan plan)
+    {
+        var pieces = plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity));
+        var worth = plan.Bound.ProvedFewest ? "proved fewest" : string.Create(CultureInfo.InvariantCulture, $"no plan needs fewer than {plan.Bound.LeastFlasks}");
+        return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {plan.Flasks.Count} {(plan.Flasks.Count == 1 ? "flask" : "flasks")} ({worth})");
+    }
+
+    private static string Metal(MetalPlan metal)
+    {
+        var needed = metal.Charges is { } charges ? $"{CellNumbers.GramsText(charges)} g" : MetalWords.Pieces(metal);
+        var stock = MetalWords.Stock(metal) switch
+        {
+            null => "",
+            { } have when metal.Buy is { Grams: > 0 } buy => $" (have {CellNumbers.GramsText(have)}: buy {CellNumbers.GramsText(buy)})",
+            { } have => $" (have {CellNumbers.GramsText(have)})",
+        };
+        return $"{metal.Alloy} {needed}{stock}";
+    }
+
+    private static string Investment(NightPlan plan)
+    {
+        var powder = plan.Flasks.Sum(f => f.Powder?.Grams ?? 0);
+        var water = plan.Flasks.Sum(f => f.Water?.Milliliters ?? 0);
+        var mixed = string.Create(CultureInfo.InvariantCulture, $"powder {powder:#,##0} g, water {water:#,##0} ml");
+        var longest = plan.Flasks.Where(f => f.Burnout is not null).Select(f => f.Burnout!.Value).DefaultIfEmpty(Duration.Zero).Max();
+        return longest > Duration.Zero ? $"{mixed}; longest burnout {CellNumbers.HoursText(longest)}" : mixed;
+    }
+
+    private static IEnumerable<string> Stops(FillResult result)
+    {
+        var stops = result.Findings.Zip(result.Places).Where(f => f.First.Severity == Severity.Stop).ToList();
+        foreach (var (finding, place) in stops.Take(MostStops))
+        {
+            yield return $"{MarkRules.WordOf(finding.Severity)}  {place.Text}  {finding.Seen} {finding.Remedy}".TrimEnd();
+        }
+
+        if (stops.Count > MostStops)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"and {stops.Count - MostStops} more; all of them stand on the sheet Checks");
+        }
+    }
+}

@@ -1,0 +1,35 @@
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Verifying;
+
+/// <summary>Sheet names are unique and not too long; sheet ids are unique.</summary>
+internal sealed class SheetsRule : PackageRule
+{
+    private const int LongestName = 31;
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Faults(BookFacts book)
+    {
+        var part = new XmlPart(book.Package.Read(book.Package.WorkbookPart));
+        if (part.Child(part.Root, "sheets") is not { } sheets)
+        {
+            yield break;
+        }
+
+        var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var sheet in part.Children(sheets))
+        {
+            var name = part.Attribute(sheet, "name") ?? "";
+            if (name.Length is 0 or > LongestName || !names.Add(name))
+            {
+                yield return $"The sheet name \"{name}\" is too long or used twice.";
+            }
+
+            if (!ids.Add(part.Attribute(sheet, "sheetId") ?? ""))
+            {
+                yield return $"The sheet {name} has the id of another sheet.";
+            }
+        }
+    }
+}
