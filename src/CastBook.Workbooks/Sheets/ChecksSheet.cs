@@ -37,11 +37,11 @@ internal static class ChecksSheet
     {
         sheet.Set(row, 1, MarkRules.WordOf(finding.Severity), Look.Strong);
         sheet.Mark(row, 1, finding.Severity);
-        sheet.Set(row, 2, Places.Of(finding, context), Look.Text);
+        sheet.Set(row, 2, Places.Of(finding, context.Reading), Look.Text);
         if (finding.Subjects.Select(context.Cells.Find).FirstOrDefault(c => c is not null) is { } cell)
         {
             sheet.Link(row, 2, cell);
-            sheet.Set(row, 2, Places.Of(finding, context), Look.Link);
+            sheet.Set(row, 2, Places.Of(finding, context.Reading), Look.Link);
         }
 
         sheet.Set(row, 3, finding.Seen, Look.Text);
@@ -50,7 +50,7 @@ internal static class ChecksSheet
         sheet.Set(row, 6, finding.Id, Look.Small);
         var lines = Math.Max(
             Math.Max(Lines(finding.Seen, 46), Lines(finding.Why, 40)),
-            Math.Max(Lines(finding.Remedy, 44), Lines(Places.Of(finding, context), 26)));
+            Math.Max(Lines(finding.Remedy, 44), Lines(Places.Of(finding, context.Reading), 26)));
         sheet.Height(row, 15 * lines);
     }
 

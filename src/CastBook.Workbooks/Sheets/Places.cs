@@ -12,19 +12,19 @@ internal static class Places
 
     /// <summary>Such as <c>Pieces!C14 "Otter ring"</c>, <c>Pieces!C14 and rows 15, 17–20</c>, or <c>Shop: Weights are of</c>.</summary>
     /// <param name="finding">The finding.</param>
-    /// <param name="context">The book and its plan.</param>
-    public static string Of(Finding finding, SheetContext context)
+    /// <param name="reading">The book.</param>
+    public static string Of(Finding finding, BookReading reading)
     {
         var first = finding.Subjects[0];
-        var text = new StringBuilder(One(first, context));
+        var text = new StringBuilder(One(first, reading));
         var rows = finding.Subjects.Skip(1).Where(s => s.Kind == SubjectKind.Piece)
-            .Select(s => context.Cells.Find(s)?.Row ?? 0).Where(r => r > 0).Distinct().Order().ToList();
+            .Select(s => reading.Cells.Find(s)?.Row ?? 0).Where(r => r > 0).Distinct().Order().ToList();
         if (rows.Count > 0)
         {
             text.Append(" and ").Append(rows.Count == 1 ? "row " : "rows ").Append(Ranges(rows));
         }
 
-        var others = finding.Subjects.Skip(1).Where(s => s.Kind != SubjectKind.Piece).Select(s => One(s, context)).Distinct().ToList();
+        var others = finding.Subjects.Skip(1).Where(s => s.Kind != SubjectKind.Piece).Select(s => One(s, reading)).Distinct().ToList();
         foreach (var other in others.Take(MostNames))
         {
             text.Append(", ").Append(other);
@@ -35,13 +35,13 @@ internal static class Places
             : text.ToString();
     }
 
-    private static string One(Subject subject, SheetContext context)
+    private static string One(Subject subject, BookReading reading)
     {
-        var cell = context.Cells.Find(subject);
+        var cell = reading.Cells.Find(subject);
         return subject.Kind switch
         {
             SubjectKind.Book => "the book",
-            SubjectKind.Piece => cell is { } at ? $"{at}{Name(subject, context)}" : "a piece",
+            SubjectKind.Piece => cell is { } at ? $"{at}{Name(subject, reading)}" : "a piece",
             SubjectKind.Flask => cell is { } at ? $"{at}, flask {subject.Key}" : $"flask {subject.Key}",
             SubjectKind.Column => cell is { } at ? at.ToString() : "the list",
             _ => cell is { } at ? $"{at} {subject.Key}" : $"{SheetOf(subject.Kind)}: {subject.Key}".TrimEnd(' ', ':'),
@@ -61,9 +61,9 @@ internal static class Places
         _ => "",
     };
 
-    private static string Name(Subject piece, SheetContext context)
+    private static string Name(Subject piece, BookReading reading)
     {
-        var name = context.Reading.Night.Pieces[int.Parse(piece.Key, CultureInfo.InvariantCulture)].Name;
+        var name = reading.Night.Pieces[int.Parse(piece.Key, CultureInfo.InvariantCulture)].Name;
         return name.Length == 0 ? "" : $" {name}";
     }
 

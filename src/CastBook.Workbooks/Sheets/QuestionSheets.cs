@@ -129,12 +129,12 @@ internal static class QuestionSheets
         return sheet;
     }
 
-    private static OwnedSheet Begin(string name, string how, IReadOnlyList<(string Heading, string Field, double Width)> columns)
+    private static OwnedSheet Begin(string name, string how, (string Heading, string Field, double Width)[] columns)
     {
         var sheet = new OwnedSheet(name) { HeadingRow = HeadingRow, Landscape = true, Widths = [.. columns.Select(c => c.Width)] };
         sheet.Set(1, 1, name, Look.Title);
         sheet.Set(2, 1, how, Look.Small);
-        for (var column = 1; column <= columns.Count; column++)
+        for (var column = 1; column <= columns.Length; column++)
         {
             sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 || columns[column - 1].Field.Length == 0 ? Look.Heading : Look.NumberHeading);
         }
