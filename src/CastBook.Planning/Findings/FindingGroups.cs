@@ -8,18 +8,18 @@ public static class FindingGroups
     public static IReadOnlyList<Finding> Fold(IEnumerable<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
-        var groups = new Dictionary<(string, string, string, string), List<Subject>>();
+        var groups = new Dictionary<(string, string, string, string), (List<Subject> Subjects, HashSet<Subject> Known)>();
         var firsts = new List<(Finding Finding, List<Subject> Subjects)>();
         foreach (var finding in findings)
         {
             var words = (finding.Id, finding.Seen, finding.Why, finding.Remedy);
-            if (!groups.TryGetValue(words, out var subjects))
+            if (!groups.TryGetValue(words, out var group))
             {
-                groups[words] = subjects = [];
-                firsts.Add((finding, subjects));
+                groups[words] = group = ([], []);
+                firsts.Add((finding, group.Subjects));
             }
 
-            subjects.AddRange(finding.Subjects.Where(s => !subjects.Contains(s)));
+            group.Subjects.AddRange(finding.Subjects.Where(group.Known.Add));
         }
 
         return [.. firsts.Select(f => f.Finding with { Subjects = f.Subjects }).OrderByDescending(f => f.Severity)];

@@ -67,8 +67,8 @@ internal sealed class FlaskPlanning
     // A row that lacks no number of its own; open questions about the shop do not count.
     private static bool MayBePlanned(PieceMetal metal) =>
         metal.Piece.Quantity > 0
-        && metal.Alloy.Known is { Refused: false, Density: not null }
-        && (metal.VolumeEach is not null || metal.WantsDensity || metal.WantsMeaning);
+        && (metal.Alloy.IsQuestion || metal.Alloy.Known is { Refused: false, Density: not null })
+        && (metal.VolumeEach is not null || metal.Each is not null || metal.WantsDensity || metal.WantsMeaning);
 
     private List<TreePiece> Pieces(IReadOnlyDictionary<int, List<FlaskShare>> built)
     {
@@ -79,7 +79,7 @@ internal sealed class FlaskPlanning
         {
             var hanging = built.TryGetValue(metal.Piece.Id, out var shares) ? shares.Sum(s => s.Quantity) : 0;
             var left = metal.Piece.Quantity!.Value - hanging;
-            if (left <= 0 || !Castable(metal.Alloy.Known!))
+            if (left <= 0 || !Castable(metal.Alloy.Known))
             {
                 continue;
             }
@@ -94,9 +94,9 @@ internal sealed class FlaskPlanning
         return pieces;
     }
 
-    private bool Castable(KnownAlloy alloy)
+    private bool Castable(KnownAlloy? alloy)
     {
-        if (!alloy.Alloy.NeedsHighTemperatureInvestment || !powder.IsGypsum)
+        if (alloy is null || !alloy.Alloy.NeedsHighTemperatureInvestment || !powder.IsGypsum)
         {
             return true;
         }

@@ -121,7 +121,9 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
     private static AlloyAnswer Undecided(IReadOnlyList<Alloy> choices)
     {
         var densities = choices.Where(c => c.Density is not null).Select(c => c.Density!.Value).ToList();
-        return densities.Count < choices.Count ? AlloyAnswer.Nothing : new(null, densities.Min(), densities.Max());
+        return densities.Count < choices.Count
+            ? AlloyAnswer.Nothing with { IsQuestion = true }
+            : new(null, densities.Min(), densities.Max()) { IsQuestion = true };
     }
 
     private AlloyAnswer Keep(string key, string written, Alloy alloy, ShopAlloy? row)

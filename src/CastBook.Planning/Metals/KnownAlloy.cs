@@ -24,6 +24,9 @@ internal sealed record KnownAlloy(string Name, Alloy Alloy, ShopAlloy? Row, int 
 /// <param name="Most">The greatest density it can have, while the name is not settled.</param>
 internal sealed record AlloyAnswer(KnownAlloy? Known, Density? Least, Density? Most)
 {
+    /// <summary>True when the name has several meanings and the shop has only to choose.</summary>
+    public bool IsQuestion { get; init; }
+
     /// <summary>A name that says nothing.</summary>
     public static AlloyAnswer Nothing { get; } = new(null, null, null);
 }

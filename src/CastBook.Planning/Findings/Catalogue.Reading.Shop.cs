@@ -1,0 +1,31 @@
+namespace CastBook.Planning.Findings;
+
+/// <content>What can be wrong with the shop's own sheets and settings.</content>
+public static partial class Catalogue
+{
+    /// <summary>A value of a shop sheet that cannot be read.</summary>
+    public static FindingKind ShopValueUnreadable => new(
+        "shop-value-unreadable", Severity.Stop,
+        "\"{0}\" under {1} is not {2}.", "For {3} it counts as not given.", "Type {2}, or leave the cell empty.");
+
+    /// <summary>The same name twice on a shop sheet.</summary>
+    public static FindingKind ShopNameTwice => new(
+        "shop-name-twice", Severity.Check,
+        "The {0} stands twice on sheet {1}.", "Only the first line of it was read.", "Rename or delete the other line.");
+
+    /// <summary>A stage without target or hold.</summary>
+    public static FindingKind ScheduleStageIncomplete => new(
+        "schedule-stage-incomplete", Severity.Stop,
+        "Schedule {0} has no {2} in row {1}.", "A burnout is never guessed, so the schedule is not used.",
+        "Type the {2}, or delete the schedule's lines.");
+
+    /// <summary>A setting whose name is not known.</summary>
+    public static FindingKind SettingUnknown => new(
+        "setting-unknown", Severity.Check,
+        "No setting is called \"{0}\".", "It was left alone.", "The nearest is \"{1}\".");
+
+    /// <summary>A setting whose value cannot be read.</summary>
+    public static FindingKind SettingUnreadable => new(
+        "setting-unreadable", Severity.Stop,
+        "{0} says \"{1}\", which is not {2}.", "It counts as not answered.", "Type {2}.");
+}
