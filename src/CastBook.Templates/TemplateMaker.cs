@@ -74,7 +74,7 @@ public static class TemplateMaker
         text.Append("The settings:\n\n| Setting | Unit | What it is for |\n| --- | --- | --- |\n");
         foreach (var setting in SettingsSheet.Settings)
         {
-            text.Append($"| {setting.Name} | {setting.Unit} | {setting.Meaning} |\n");
+            text.Append($"| {setting.Name} | {setting.Unit} | {setting.WhatFor} |\n");
         }
     }
 }

@@ -23,9 +23,14 @@ public class FillBenchmarks
     {
         book = LargeBook.Make(LargeBook.UsualRows, Flasks);
         SavedCells.RequireEqual(SavedCells.Of(book), SavedCells.Of(Rezip.Run(book)));
+        FilledCheck.Require(book, Filling.Run(book), Flasks);
     }
 
     /// <summary>The floor.</summary>
     [Benchmark(Baseline = true)]
     public int UnzipAndRezip() => Rezip.Run(book).Length;
+
+    /// <summary>The job.</summary>
+    [Benchmark]
+    public int Fill() => Filling.Run(book).Length;
 }

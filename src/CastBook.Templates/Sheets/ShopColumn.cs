@@ -29,6 +29,9 @@ internal sealed record ShopColumn(string Heading, double Width, CellKind Kind, s
     /// <summary>The drop-down list, where the column has one.</summary>
     public Choices? Choices { get; init; }
 
+    /// <summary>Whether long words go on in the line below.</summary>
+    public bool Wraps { get; init; }
+
     /// <summary>Whether a line says nothing without it.</summary>
     public bool Needed { get; init; }
 }

@@ -70,6 +70,13 @@ internal static class Look
         headings.FirstRow().WorksheetRow().Height = (lines * LineHeight) + 2;
     }
 
+    /// <summary>A row of which a cell goes on in a second line.</summary>
+    public static void TwoLines(IXLRow row)
+    {
+        row.Height = (2 * LineHeight) + 2;
+        row.Cells().Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
+    }
+
     /// <summary>A line above a list.</summary>
     public static void Title(IXLCell cell, bool first)
     {

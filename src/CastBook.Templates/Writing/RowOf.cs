@@ -32,6 +32,6 @@ internal static class RowOf
     public static IReadOnlyList<IReadOnlyList<object?>> Settings(IReadOnlyDictionary<string, object>? answers) =>
     [
         .. SettingsSheet.Settings.Select(s => (IReadOnlyList<object?>)
-            [s.Name, answers is not null && answers.TryGetValue(s.Name, out var value) ? value : null, s.Unit, s.Meaning]),
+            [s.Name, answers is not null && answers.TryGetValue(s.Name, out var value) ? value : null, s.Unit, s.WhatFor]),
     ];
 }

@@ -1,3 +1,4 @@
+using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
 using ClosedXML.Excel;
 
@@ -29,19 +30,19 @@ internal static class Rules
     /// <summary>Says what to type for a setting.</summary>
     /// <param name="cell">The cell of its value.</param>
     /// <param name="setting">The setting.</param>
-    public static void Apply(IXLRange cell, ShopSetting setting)
+    public static void Apply(IXLRange cell, SettingGuide setting)
     {
         var rule = cell.SetDataValidation();
-        if (setting.Choices is not null)
+        if (SettingsSheet.ChoicesOf(setting) is { } choices)
         {
-            Choose(rule, setting.Choices);
+            Choose(rule, choices);
         }
         else
         {
             Accept(rule, setting.Unit.Length > 0 ? CellKind.Number : CellKind.Words);
         }
 
-        Say(rule, setting.Name, setting.Meaning);
+        Say(rule, setting.Name, setting.WhatFor);
     }
 
     private static void Choose(IXLDataValidation rule, Choices choices)

@@ -9,6 +9,9 @@ internal static class SheetWriter
     private const int PieceRows = 2_000;
     private const int ShopRows = 200;
 
+    /// <summary>A width counts digits; letters are narrower on the whole.</summary>
+    private const double LettersToDigits = 1.1;
+
     /// <summary>Writes the sheet.</summary>
     /// <param name="sheet">An empty sheet of the right name.</param>
     /// <param name="content">What it shows.</param>
@@ -85,7 +88,12 @@ internal static class SheetWriter
         CellWriter.Write(sheet.Cell(content.HeadingRow, index + 1), column.Heading);
         for (var row = 0; row < content.Rows.Count; row++)
         {
-            CellWriter.Write(sheet.Cell(content.HeadingRow + 1 + row, index + 1), content.Rows[row][index]);
+            var cell = sheet.Cell(content.HeadingRow + 1 + row, index + 1);
+            CellWriter.Write(cell, content.Rows[row][index]);
+            if (column.Wraps && content.Rows[row][index] is string words && words.Length > column.Width * LettersToDigits)
+            {
+                Look.TwoLines(cell.WorksheetRow());
+            }
         }
 
     }
@@ -93,6 +101,7 @@ internal static class SheetWriter
     private static void Cells(IXLStyle style, ShopColumn column)
     {
         Look.List(style, right: column.Kind is CellKind.Number or CellKind.Day);
+        style.Alignment.WrapText = column.Wraps;
         Look.Format(style, column.Kind == CellKind.Words ? Formats.Words : column.Format);
     }
 

@@ -87,7 +87,7 @@ public sealed class HeadingTests
 
         foreach (var setting in SettingsSheet.Settings)
         {
-            text.ShouldContain($"| {setting.Name} | {setting.Unit} | {setting.Meaning} |");
+            text.ShouldContain($"| {setting.Name} | {setting.Unit} | {setting.WhatFor} |");
         }
     }
 }
