@@ -1,4 +1,3 @@
-using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Columns;

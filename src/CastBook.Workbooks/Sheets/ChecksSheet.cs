@@ -1,7 +1,6 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
-using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -17,11 +16,11 @@ internal static class ChecksSheet
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
-        var sheet = new OwnedSheet("Checks") { Landscape = true, HeadingRow = HeadingRow, Widths = [8, 26, 46, 40, 44, 24] };
+        var sheet = new OwnedSheet("Checks") { Landscape = true, HeadingRow = HeadingRow, Widths = [10, 38, 46, 40, 44, 24] };
         sheet.Set(1, 1, RowCounts.Of(context.Plan, context.Findings), Look.Title);
         for (var column = 1; column <= Headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], Look.Heading);
+            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : Look.Heading);
         }
 
         var row = HeadingRow;
@@ -50,7 +49,7 @@ internal static class ChecksSheet
         sheet.Set(row, 6, finding.Id, Look.Small);
         var lines = Math.Max(
             Math.Max(Lines(finding.Seen, 46), Lines(finding.Why, 40)),
-            Math.Max(Lines(finding.Remedy, 44), Lines(Places.Of(finding, context.Reading), 26)));
+            Math.Max(Lines(finding.Remedy, 44), Lines(Places.Of(finding, context.Reading), 36)));
         sheet.Height(row, 15 * lines);
     }
 

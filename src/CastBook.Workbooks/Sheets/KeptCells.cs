@@ -1,4 +1,3 @@
-using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Writing;
 

@@ -32,10 +32,10 @@ internal static class NightPlanSheet
             Widths = [7, 12, 22, 8, 11, 10, 10, 10, 10, 9, 9, 11, 8, 9, 8, 26],
         };
         sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
-        sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}. Times are hours from the start of each burnout.", Look.Small);
+        sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}.", Look.Small);
         for (var column = 1; column <= Headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], column is >= 4 and <= 12 and not 6 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, Headings[column - 1], HeadingLook(column));
         }
 
         sheet.Height(HeadingRow, 32);
@@ -55,6 +55,13 @@ internal static class NightPlanSheet
 
         return sheet;
     }
+
+    private static Look HeadingLook(int column) => column switch
+    {
+        1 => Look.FirstHeading,
+        >= 4 and <= 12 and not 6 => Look.NumberHeading,
+        _ => Look.Heading,
+    };
 
     private static string Counts(SheetContext context)
     {
@@ -100,7 +107,7 @@ internal static class NightPlanSheet
         string[] headings = ["Alloy", "", "", "", "Charges (g)", "", "In stock (g)", "", "To buy (g)"];
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(row, column, headings[column - 1], column >= 4 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(row, column, headings[column - 1], HeadingLook(column));
         }
 
         foreach (var metal in plan.Metal)

@@ -136,7 +136,7 @@ internal static class QuestionSheets
         sheet.Set(2, 1, how, Look.Small);
         for (var column = 1; column <= columns.Length; column++)
         {
-            sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 || columns[column - 1].Field.Length == 0 ? Look.Heading : Look.NumberHeading);
+            sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 ? Look.FirstHeading : columns[column - 1].Field.Length == 0 ? Look.Heading : Look.NumberHeading);
         }
 
         sheet.Height(HeadingRow, 32);

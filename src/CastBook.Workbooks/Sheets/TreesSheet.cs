@@ -34,7 +34,7 @@ internal static class TreesSheet
         sheet.Set(2, 1, "Weigh the sprue base alone, then with the tree on it, and type both; State from waxed on keeps the tree as it is.", Look.Small);
         for (var column = 1; column <= Headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);
         }
 
         sheet.Height(HeadingRow, 32);

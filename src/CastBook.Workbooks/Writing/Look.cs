@@ -43,7 +43,10 @@ internal sealed record Look(
     public static Look Small { get; } = new(9, Color: "FF4A575E");
 
     /// <summary>A heading over words.</summary>
-    public static Look Heading { get; } = new(11, Bold: true, Fill: Band, Border: Line.Accent, Wrap: true);
+    public static Look Heading { get; } = new(11, Bold: true, Fill: Band, Wrap: true);
+
+    /// <summary>The first heading of a list, with our line at its left.</summary>
+    public static Look FirstHeading { get; } = Heading with { Border = Line.Accent };
 
     /// <summary>A heading over numbers.</summary>
     public static Look NumberHeading { get; } = Heading with { Horizontal = "right" };
@@ -75,7 +78,10 @@ internal sealed record Look(
     public static Look BoxNumber { get; } = new(14, Horizontal: "right", NumberFormat: "0.0#", Border: Line.Frame);
 
     /// <summary>Where text stands in its row.</summary>
-    public string Vertical => Size == 9 || Fill is not null ? "bottom" : "center";
+    public string Vertical => Fill is not null ? "bottom" : "center";
+
+    /// <summary>Words stand a little off what is left of them, and off a line.</summary>
+    public int Indent => Horizontal == "left" && (Fill is not null || Border != Line.None) ? 1 : 0;
 
     /// <summary>The font element, <c>~</c> where the prefix belongs.</summary>
     public string FontXml

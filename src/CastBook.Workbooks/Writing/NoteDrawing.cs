@@ -40,8 +40,11 @@ internal static partial class NoteDrawing
             xml.Append(CultureInfo.InvariantCulture, $"<v:shape id=\"_x0000_s{++id}\" type=\"#_x0000_t202\" style='position:absolute;margin-left:60pt;margin-top:2pt;width:240pt;height:96pt;z-index:1;visibility:hidden' fillcolor=\"#ffffff\" o:insetmode=\"auto\"><v:fill color2=\"#ffffff\"/><v:path o:connecttype=\"none\"/><v:textbox><div style='text-align:left'></div></v:textbox><x:ClientData ObjectType=\"Note\"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>{column}, 15, {row - 1}, 2, {column + 4}, 15, {row + 5}, 4</x:Anchor><x:AutoFill>False</x:AutoFill><x:Row>{row - 1}</x:Row><x:Column>{column - 1}</x:Column></x:ClientData></v:shape>");
         }
 
-        var end = kept.LastIndexOf("</xml>", StringComparison.Ordinal);
-        return end < 0 ? kept : kept.Insert(end, xml.ToString());
+        // Before the first shape: LibreOffice stops reading at markup such as a button's <br></br>, and would lose what follows.
+        var place = kept.IndexOf("<v:shape ", StringComparison.Ordinal) is >= 0 and var first
+            ? first
+            : kept.LastIndexOf("</xml>", StringComparison.Ordinal);
+        return place < 0 ? kept : kept.Insert(place, xml.ToString());
     }
 
     private static bool IsNoteOf(string shape, (int Row, int Column) cell) =>

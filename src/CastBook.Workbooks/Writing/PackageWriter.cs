@@ -22,6 +22,12 @@ internal static class PackageWriter
             var entry = archive.CreateEntry(source.FullName, CompressionLevel.Optimal);
             entry.LastWriteTime = source.LastWriteTime;
             entry.ExternalAttributes = source.ExternalAttributes;
+            if (source.FullName.EndsWith('/'))
+            {
+                // A folder's entry has no content.
+                continue;
+            }
+
             using var target = entry.Open();
             if (parts.TryGetValue(source.FullName, out var bytes))
             {

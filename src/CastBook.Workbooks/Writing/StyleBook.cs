@@ -92,9 +92,10 @@ internal sealed class StyleBook
             : 0;
         var border = Add("borders", Xml(look.BorderXml));
         var number = look.NumberFormat is { } code ? NumberFormat(code) : 0;
+        var indent = look.Indent > 0 ? $" indent=\"{look.Indent}\"" : "";
         var wrap = look.Wrap ? " wrapText=\"1\"" : "";
         var format = Add("cellXfs", Xml(
-            $"<~xf numFmtId=\"{number}\" fontId=\"{font}\" fillId=\"{fill}\" borderId=\"{border}\" xfId=\"0\" applyNumberFormat=\"1\" applyFont=\"1\" applyFill=\"1\" applyBorder=\"1\" applyAlignment=\"1\"><~alignment horizontal=\"{look.Horizontal}\" vertical=\"{look.Vertical}\"{wrap}/></~xf>"));
+            $"<~xf numFmtId=\"{number}\" fontId=\"{font}\" fillId=\"{fill}\" borderId=\"{border}\" xfId=\"0\" applyNumberFormat=\"1\" applyFont=\"1\" applyFill=\"1\" applyBorder=\"1\" applyAlignment=\"1\"><~alignment horizontal=\"{look.Horizontal}\" vertical=\"{look.Vertical}\"{indent}{wrap}/></~xf>"));
         return looks[look] = format;
     }
 
