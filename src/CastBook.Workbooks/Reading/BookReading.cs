@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Package;
@@ -33,6 +34,7 @@ public sealed record BookReading
 public sealed class CellMap
 {
     private readonly Dictionary<Subject, CellRef> cells = [];
+    private PieceSheet? pieces;
 
     /// <summary>Says where a subject stands; the last word wins.</summary>
     /// <param name="subject">The subject.</param>
@@ -42,5 +44,38 @@ public sealed class CellMap
     /// <summary>The cell of a subject, else the cell of the whole it is a field of; null where neither has one.</summary>
     /// <param name="subject">The subject.</param>
     public CellRef? Find(Subject subject) =>
-        cells.TryGetValue(subject, out var cell) || cells.TryGetValue(subject with { Field = "" }, out cell) ? cell : null;
+        cells.TryGetValue(subject, out var cell) || TryPiece(subject, out cell) || cells.TryGetValue(subject with { Field = "" }, out cell)
+            ? cell
+            : null;
+
+    /// <summary>Says where the list stands: its fields, rows and columns then need no entry each.</summary>
+    /// <param name="list">The list.</param>
+    internal void AddList(PieceSheet list) => pieces = list;
+
+    private bool TryPiece(Subject subject, out CellRef cell)
+    {
+        cell = default;
+        if (pieces is null)
+        {
+            return false;
+        }
+
+        if (subject.Kind == SubjectKind.Column && pieces.Columns.TryGetValue(subject.Key, out var heading))
+        {
+            cell = new CellRef(pieces.Sheet.Name, pieces.HeadingRow, heading);
+            return true;
+        }
+
+        if (subject.Kind != SubjectKind.Piece
+            || !int.TryParse(subject.Key, NumberStyles.None, CultureInfo.InvariantCulture, out var id) || id >= pieces.RowOf.Count)
+        {
+            return false;
+        }
+
+        var column = pieces.Columns.TryGetValue(subject.Field, out var own) ? own
+            : pieces.Columns.TryGetValue(PieceField.Piece, out var name) ? name
+            : pieces.FirstColumn;
+        cell = new CellRef(pieces.Sheet.Name, pieces.RowOf[id], column);
+        return true;
+    }
 }

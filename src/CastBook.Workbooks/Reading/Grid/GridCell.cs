@@ -1,7 +1,7 @@
 namespace CastBook.Workbooks.Reading.Grid;
 
 /// <summary>What kind of value a cell holds.</summary>
-public enum CellKind : byte
+public enum CellKind
 {
     /// <summary>Nothing, or only a format.</summary>
     Empty,

@@ -1,0 +1,80 @@
+using CastBook.Planning;
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Reading.Pieces;
+using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Settings;
+
+namespace CastBook.Workbooks.Reading;
+
+/// <summary>Reads a workbook; the only way in.</summary>
+public static class BookReader
+{
+    /// <summary>Reads a workbook.</summary>
+    /// <param name="book">Its bytes; the caller keeps the stream open as long as the reading's package, and closes it. A stream that cannot seek is copied to memory first.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <param name="fileName">The file's name, by which a wrong extension is recognised; empty to leave that out.</param>
+    /// <returns>The reading; its <see cref="BookReading.Package"/> is the caller's to dispose.</returns>
+    /// <exception cref="BookRefusedException">The file is no workbook this program can read, or has no list of pieces.</exception>
+    public static BookReading Read(Stream book, BookSettings settings, string fileName = "")
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(settings);
+        var bytes = Seekable(book);
+        BookGate.Admit(bytes, fileName);
+        var package = BookPackage.Open(bytes);
+        try
+        {
+            return Read(package, settings);
+        }
+        catch
+        {
+            package.Dispose();
+            throw;
+        }
+    }
+
+    private static BookReading Read(BookPackage package, BookSettings settings)
+    {
+        var strings = SharedStrings.Read(package);
+        var values = new CellValues(NumberFormats.Read(package), package.Date1904);
+        var marks = OwnMarks.Of(package);
+        var cells = new CellMap();
+        var shop = new ShopReader(package, strings, values, marks, settings, cells).Read();
+        var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
+        var found = new ListFinder(package, strings, settings, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))]);
+        var list = ListReader.Read(package, strings, values, marks, found);
+        cells.AddList(list.Sheet);
+        return new BookReading
+        {
+            Package = package,
+            Pieces = list.Sheet,
+            Night = new Night
+            {
+                Pieces = list.Pieces,
+                Shop = shop.Shop,
+                WeightsAreOf = list.WeightsAreOf != WeightMeaning.Unknown ? list.WeightsAreOf : shop.Shop.Settings.WeightsAreOf,
+                Trees = shop.Trees,
+            },
+            Cells = cells,
+            OwnSheets = marks.Sheets,
+            ShopSheets = shop.Sheets,
+            Findings = [.. list.Findings, .. shop.Findings],
+        };
+    }
+
+    private static Stream Seekable(Stream book)
+    {
+        if (book.CanSeek)
+        {
+            return book;
+        }
+
+        var copy = new MemoryStream();
+        book.CopyTo(copy);
+        return copy;
+    }
+}

@@ -1,0 +1,115 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using CastBook.Workbooks.Reading.Package;
+
+namespace CastBook.Workbooks.Reading.Grid;
+
+/// <summary>What the book's cell formats show: a date, a percentage, or a plain number.</summary>
+public sealed class NumberFormats
+{
+    private static readonly SearchValues<char> DateLetters = SearchValues.Create("dmyhsDMYHS");
+
+    private readonly List<int> formatOf = [];
+    private readonly Dictionary<int, string> codes = [];
+
+    private NumberFormats()
+    {
+    }
+
+    /// <summary>No formats: a book without styles.</summary>
+    public static NumberFormats None { get; } = new();
+
+    /// <summary>Reads the formats of a book.</summary>
+    /// <param name="package">The book.</param>
+    /// <exception cref="Files.BookRefusedException">The styles part cannot be read.</exception>
+    public static NumberFormats Read(BookPackage package)
+    {
+        ArgumentNullException.ThrowIfNull(package);
+        if (package.StylesPart is not { } part)
+        {
+            return None;
+        }
+
+        var formats = new NumberFormats();
+        var inCellFormats = false;
+        PackageXml.EachElement(package.OpenPart(part), part, element =>
+        {
+            if (element.Depth == 1)
+            {
+                inCellFormats = element.LocalName == "cellXfs";
+            }
+            else if (element.LocalName == "numFmt" && element.Depth == 2)
+            {
+                formats.codes[Id(element.GetAttribute("numFmtId"))] = element.GetAttribute("formatCode") ?? "";
+            }
+            else if (inCellFormats && element.LocalName == "xf" && element.Depth == 2)
+            {
+                formats.formatOf.Add(Id(element.GetAttribute("numFmtId")));
+            }
+        });
+        return formats;
+    }
+
+    /// <summary>Whether a cell of this format shows a date or a time.</summary>
+    /// <param name="style">Index of the cell format.</param>
+    public bool IsDate(int style)
+    {
+        var format = FormatOf(style);
+        return codes.TryGetValue(format, out var code)
+            ? Plain(code).AsSpan().ContainsAny(DateLetters)
+            : format is (>= 14 and <= 22) or (>= 27 and <= 36) or (>= 45 and <= 47) or (>= 50 and <= 58);
+    }
+
+    /// <summary>Whether a cell of this format shows a percentage, so that 0.02 in it reads 2 %.</summary>
+    /// <param name="style">Index of the cell format.</param>
+    public bool IsPercent(int style)
+    {
+        var format = FormatOf(style);
+        return codes.TryGetValue(format, out var code) ? Plain(code).Contains('%', StringComparison.Ordinal) : format is 9 or 10;
+    }
+
+    private int FormatOf(int style) => style >= 0 && style < formatOf.Count ? formatOf[style] : 0;
+
+    private static int Id(string? text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var id) ? id : 0;
+
+    // A code without its literal parts: quoted text, escaped characters, and brackets other than elapsed time.
+    private static string Plain(string code)
+    {
+        var plain = new StringBuilder(code.Length);
+        for (var at = 0; at < code.Length; at++)
+        {
+            switch (code[at])
+            {
+                case '"':
+                    at = Closing(code, at, '"');
+                    break;
+                case '\\' or '_' or '*':
+                    at++;
+                    break;
+                case '[':
+                    var end = Closing(code, at, ']');
+                    var inside = code.AsSpan(at + 1, Math.Max(0, end - at - 1));
+                    if (inside.Length > 0 && inside.Trim("hHmMsS").Length == 0)
+                    {
+                        plain.Append(inside);
+                    }
+
+                    at = end;
+                    break;
+                default:
+                    plain.Append(code[at]);
+                    break;
+            }
+        }
+
+        return plain.Replace("General", "").ToString();
+    }
+
+    private static int Closing(string code, int from, char close)
+    {
+        var end = code.IndexOf(close, from + 1);
+        return end < 0 ? code.Length : end;
+    }
+}

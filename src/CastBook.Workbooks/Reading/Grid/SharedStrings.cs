@@ -1,0 +1,30 @@
+using CastBook.Workbooks.Reading.Package;
+
+namespace CastBook.Workbooks.Reading.Grid;
+
+/// <summary>The book's shared strings, as plain text.</summary>
+public sealed class SharedStrings
+{
+    private readonly List<string> texts;
+
+    private SharedStrings(List<string> texts) => this.texts = texts;
+
+    /// <summary>No strings: a book without the part.</summary>
+    public static SharedStrings None { get; } = new([]);
+
+    /// <summary>How many there are.</summary>
+    public int Count => texts.Count;
+
+    /// <summary>A string; null where the book has none of this index.</summary>
+    /// <param name="index">Index, from 0.</param>
+    public string? this[int index] => index >= 0 && index < texts.Count ? texts[index] : null;
+
+    /// <summary>Reads the strings of a book.</summary>
+    /// <param name="package">The book.</param>
+    /// <exception cref="Files.BookRefusedException">The part cannot be read.</exception>
+    public static SharedStrings Read(BookPackage package)
+    {
+        ArgumentNullException.ThrowIfNull(package);
+        return package.SharedStringsPart is { } part ? new SharedStrings(StringItems.ReadAll(package.OpenPart(part), part)) : None;
+    }
+}

@@ -1,0 +1,71 @@
+namespace CastBook.Workbooks.Reading.Grid;
+
+/// <summary>The cells of a sheet, sparse: only what the file has is stored, in flat arrays.</summary>
+public sealed class SheetGrid
+{
+    private const byte FormulaFlag = 0x80;
+
+    private readonly SheetCells cells;
+    private readonly SharedStrings strings;
+
+    internal SheetGrid(SheetCells cells, SharedStrings strings, SheetFrame frame)
+    {
+        this.cells = cells;
+        this.strings = strings;
+        Merges = frame.Merges;
+        AutoFilter = frame.AutoFilter;
+        TablePartIds = frame.TablePartIds;
+        HighestPriority = frame.HighestPriority;
+        LegacyDrawingId = frame.LegacyDrawingId;
+    }
+
+    /// <summary>The rows that have cells, ascending, from 1.</summary>
+    public IReadOnlyList<int> Rows => cells.Rows;
+
+    /// <summary>The last row that has cells; 0 where none has.</summary>
+    public int LastRow => cells.Rows.Count == 0 ? 0 : cells.Rows[^1];
+
+    /// <summary>Merged ranges.</summary>
+    public IReadOnlyList<CellRange> Merges { get; }
+
+    /// <summary>The sheet's plain filter, where it has one.</summary>
+    public CellRange? AutoFilter { get; }
+
+    /// <summary>Relationship ids of the sheet's tables, in order.</summary>
+    public IReadOnlyList<string> TablePartIds { get; }
+
+    /// <summary>The highest priority number among the shop's conditional formatting rules of the sheet; 0 where it has none.</summary>
+    public int HighestPriority { get; }
+
+    /// <summary>Relationship id of the drawing behind the sheet's notes, where it has one.</summary>
+    public string? LegacyDrawingId { get; }
+
+    /// <summary>A cell; empty where the file has none.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    public GridCell Cell(int row, int column)
+    {
+        var at = cells.Find(row, column);
+        if (at < 0)
+        {
+            return default;
+        }
+
+        var kind = (CellKind)(cells.Kinds[at] & ~FormulaFlag);
+        var formula = (cells.Kinds[at] & FormulaFlag) != 0;
+        var value = cells.Values[at];
+        return kind is CellKind.Text or CellKind.Error
+            ? new GridCell(kind, 0, cells.TextOf((int)value, strings), cells.Styles[at], formula)
+            : new GridCell(kind, value, null, cells.Styles[at], formula);
+    }
+
+    /// <summary>The last column of a row that has a cell, an empty formatted one too; 0 where the row has none.</summary>
+    /// <param name="row">Row, from 1.</param>
+    public int LastColumnOf(int row) => cells.LastColumnOf(row);
+
+    /// <summary>Whether the row is hidden, by hand or by a filter.</summary>
+    /// <param name="row">Row, from 1.</param>
+    public bool IsRowHidden(int row) => cells.HiddenRows.Contains(row);
+
+    internal static byte Pack(CellKind kind, bool formula) => (byte)((byte)kind | (formula ? FormulaFlag : 0));
+}

@@ -1,0 +1,86 @@
+using System.Collections.Frozen;
+
+namespace CastBook.Workbooks.Reading.Headings;
+
+/// <summary>A unit as a heading or a cell writes it.</summary>
+/// <param name="Name">Its usual sign.</param>
+/// <param name="Dimension">What it measures.</param>
+/// <param name="Factor">Times the value, plus <paramref name="Offset"/>, gives the base unit of the dimension.</param>
+/// <param name="Offset">Added after the factor; only temperatures have one.</param>
+internal sealed record CellUnit(string Name, Dimension Dimension, double Factor, double Offset = 0)
+{
+    // Exact by definition: NIST Handbook 44, Appendix C (grain, ounces, inch).
+    private const double GramsPerGrain = 64.79891e-3;
+    private const double MillimetresPerInch = 25.4;
+    private const double CelsiusPerFahrenheit = 5.0 / 9.0;
+
+    private static readonly FrozenDictionary<string, CellUnit> ByText = Table();
+
+    /// <summary>Grams or grains: nobody can tell from the sign alone, and the two are 15-fold apart.</summary>
+    public bool IsGramOrGrain => Name == "gr";
+
+    /// <summary>Ounces that may be meant as troy ounces.</summary>
+    public bool IsPlainOunce => Name == "oz";
+
+    /// <summary>The value in the base unit of the dimension.</summary>
+    public double ToBase(double value) => (value * Factor) + Offset;
+
+    /// <summary>Reads a unit; false where the text is none.</summary>
+    public static bool TryParse(ReadOnlySpan<char> text, out CellUnit unit)
+    {
+        var lookup = ByText.GetAlternateLookup<ReadOnlySpan<char>>();
+        return lookup.TryGetValue(text.Trim().TrimEnd('.'), out unit!);
+    }
+
+    private static FrozenDictionary<string, CellUnit> Table()
+    {
+        var table = new Dictionary<string, CellUnit>(StringComparer.OrdinalIgnoreCase);
+        void Add(CellUnit unit, params string[] spellings)
+        {
+            table[unit.Name] = unit;
+            foreach (var spelling in spellings)
+            {
+                table[spelling] = unit;
+            }
+        }
+
+        AddMasses(Add);
+        Add(new CellUnit("mm", Dimension.Length, 1), "millimetre", "millimetres", "millimeter", "millimeters");
+        Add(new CellUnit("cm", Dimension.Length, 10), "centimetre", "centimetres", "centimeter", "centimeters");
+        Add(new CellUnit("in", Dimension.Length, MillimetresPerInch), "inch", "inches", "\"", "″", "”");
+        Add(new CellUnit("ml", Dimension.Volume, 1), "cm3", "cm³", "cc", "ccm", "cm^3", "millilitre", "millilitres", "milliliter", "milliliters");
+        Add(new CellUnit("l", Dimension.Volume, 1000), "litre", "litres", "liter", "liters");
+        Add(new CellUnit("in³", Dimension.Volume, MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000), "in3", "in^3", "cu in", "cubic inch", "cubic inches");
+        Add(new CellUnit("°C", Dimension.Temperature, 1), "C", "deg C", "degC", "Celsius", "º C", "ºC", "° C");
+        Add(new CellUnit("°F", Dimension.Temperature, CelsiusPerFahrenheit, -32 * CelsiusPerFahrenheit), "F", "deg F", "degF", "Fahrenheit", "ºF", "° F");
+        Add(new CellUnit("min", Dimension.Time, 1), "mins", "minute", "minutes");
+        Add(new CellUnit("h", Dimension.Time, 60), "hr", "hrs", "hour", "hours", "std");
+        Add(new CellUnit("s", Dimension.Time, 1.0 / 60), "sec", "secs", "second", "seconds");
+        Add(new CellUnit("g/cm³", Dimension.Density, 1), "g/cm3", "g/cm^3", "g/cc", "g/ml", "kg/l");
+        Add(new CellUnit("kg/m³", Dimension.Density, 0.001), "kg/m3", "kg/m^3");
+        Add(new CellUnit("%", Dimension.Percent, 1), "percent", "per cent", "pct");
+        Add(new CellUnit("°C/h", Dimension.Rate, 1), "C/h", "°C/hr", "C/hr", "deg C/h", "°C per hour");
+        Add(new CellUnit("°F/h", Dimension.Rate, CelsiusPerFahrenheit), "F/h", "°F/hr", "F/hr", "°F per hour");
+        Add(new CellUnit("kW", Dimension.Power, 1));
+        Add(new CellUnit("W", Dimension.Power, 0.001), "watt", "watts");
+        Add(new CellUnit("per g", Dimension.Price, 1), "/g", "per gram");
+        Add(new CellUnit("per kg", Dimension.Price, 0.001), "/kg");
+        Add(new CellUnit("per ozt", Dimension.Price, 1 / (480 * GramsPerGrain)), "/ozt", "per troy ounce", "per troy oz");
+        Add(new CellUnit("°", Dimension.Angle, 1), "deg", "degree", "degrees");
+        return table.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+    }
+
+    private static void AddMasses(Action<CellUnit, string[]> add)
+    {
+        add(new CellUnit("g", Dimension.Mass, 1), ["gm", "gms", "gram", "grams", "gramme", "grammes", "gramm"]);
+        add(new CellUnit("mg", Dimension.Mass, 0.001), []);
+        add(new CellUnit("kg", Dimension.Mass, 1000), []);
+        add(new CellUnit("oz", Dimension.Mass, 437.5 * GramsPerGrain), ["ounce", "ounces"]);
+        add(new CellUnit("ozt", Dimension.Mass, 480 * GramsPerGrain), ["oz t", "troy oz", "oz troy", "troy ounce", "troy ounces", "t oz"]);
+        add(new CellUnit("dwt", Dimension.Mass, 24 * GramsPerGrain), ["pennyweight", "pennyweights", "pwt"]);
+        add(new CellUnit("grain", Dimension.Mass, GramsPerGrain), ["grains"]);
+        add(new CellUnit("gr", Dimension.Mass, double.NaN), []);
+        add(new CellUnit("ct", Dimension.Mass, 0.2), ["carat", "carats", "cts"]);
+        add(new CellUnit("lb", Dimension.Mass, 7000 * GramsPerGrain), ["lbs", "pound", "pounds"]);
+    }
+}

@@ -1,0 +1,125 @@
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Reading.Values;
+
+namespace CastBook.Workbooks.Reading.Pieces;
+
+/// <summary>The list as read.</summary>
+/// <param name="Sheet">Where it stands.</param>
+/// <param name="Pieces">Its pieces.</param>
+/// <param name="WeightsAreOf">What its heading says the weights are of.</param>
+/// <param name="Findings">What was found.</param>
+internal sealed record ListReading(PieceSheet Sheet, IReadOnlyList<Piece> Pieces, WeightMeaning WeightsAreOf, IReadOnlyList<Finding> Findings);
+
+/// <summary>Reads the list that was found.</summary>
+internal static class ListReader
+{
+    /// <summary>Reads the list; one without rows refuses the book.</summary>
+    public static ListReading Read(BookPackage package, SharedStrings strings, CellValues values, OwnMarks marks, FoundList list)
+    {
+        var grid = SheetReader.Read(package, list.Sheet, strings);
+        var anyColumn = list.Match.Fields.Values.Min(f => f.Column);
+        var table = TableReader.At(package, list.Sheet, grid, list.Row, anyColumn);
+        var (fields, headingFindings) = HeadingFindings.Of(list);
+        var rows = ListRows.Sort(grid, fields, list.Row, table);
+        if (rows.Pieces.Count == 0)
+        {
+            throw BookRefusedException.For(Catalogue.ListEmpty, list.Sheet.Name, RowText(list.Row));
+        }
+
+        var sheet = Place(grid, list, fields, table, marks, rows);
+        var cells = new PieceCells(grid, values, fields, Signs(grid, fields, rows.Pieces));
+        var weight = fields.GetValueOrDefault(PieceField.PatternMass);
+        var material = (weight ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
+        var reader = new PieceReader(cells, material, grid, sheet.OwnColumns.TryGetValue(OwnName.Flask, out var flask) ? flask : null);
+        var pieces = new Piece[rows.Pieces.Count];
+        for (var id = 0; id < pieces.Length; id++)
+        {
+            pieces[id] = reader.Read(rows.Pieces[id], id);
+        }
+
+        return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, [.. headingFindings, .. cells.Findings, .. RowFindings(rows, grid)]);
+    }
+
+    private static PieceSheet Place(
+        SheetGrid grid, FoundList list, IReadOnlyDictionary<string, FieldColumn> fields, SheetTable? table, OwnMarks marks, ListRows rows)
+    {
+        var own = marks.ColumnsOn(list.Sheet);
+        var lastField = fields.Values.Max(f => f.Column);
+        if (own.Count == 0 && marks.DeletedColumns.Count == 0)
+        {
+            own = OwnHeadings.Find(list.Headings, lastField);
+        }
+
+        var (first, last) = table is null
+            ? ListExtent.AroundHeadings(list.Headings, fields.Values.Min(f => f.Column), Math.Max(lastField, own.Values.DefaultIfEmpty(0).Max()))
+            : (table.Range.FirstColumn, Math.Max(table.Range.LastColumn, own.Values.DefaultIfEmpty(0).Max()));
+        var lastRow = table is null ? rows.Pieces[^1] : table.Range.LastRow - (table.HasTotalsRow ? 1 : 0);
+        return new PieceSheet
+        {
+            Sheet = list.Sheet,
+            Grid = grid,
+            HeadingRow = list.Row,
+            RowOf = rows.Pieces,
+            Columns = fields.ToDictionary(f => f.Key, f => f.Value.Column, StringComparer.Ordinal),
+            OwnColumns = own,
+            DeletedOwnColumns = marks.DeletedColumns,
+            FirstColumn = first,
+            LastColumn = last,
+            LastRow = lastRow,
+            Table = table,
+            OccupiedFrom = ListExtent.OccupiedFrom(grid, list.Row, lastRow, last),
+            AutoFilter = grid.AutoFilter,
+        };
+    }
+
+    private static Dictionary<string, DecimalSign> Signs(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, List<int> rows)
+    {
+        var signs = new Dictionary<string, DecimalSign>(StringComparer.Ordinal);
+        foreach (var field in fields.Values)
+        {
+            foreach (var row in rows)
+            {
+                if (grid.Cell(row, field.Column) is { Kind: CellKind.Text, Text: { } text } && NumberText.SignOf(text) is var sign and not DecimalSign.Unknown)
+                {
+                    signs[field.Field] = sign;
+                    break;
+                }
+            }
+        }
+
+        return signs;
+    }
+
+    private static IEnumerable<Finding> RowFindings(ListRows rows, SheetGrid grid)
+    {
+        Finding About(FindingKind kind, IReadOnlyList<int> which) => kind.At(Subject.Column(PieceField.Piece), RowNumbers.Text(which));
+        var hidden = rows.Pieces.Where(grid.IsRowHidden).ToList();
+        if (rows.Outside.Count > 0)
+        {
+            yield return About(Catalogue.RowsOutsideList, rows.Outside);
+        }
+
+        if (rows.Unclear.Count > 0)
+        {
+            yield return About(Catalogue.RowsWithoutPiece, rows.Unclear);
+        }
+
+        if (rows.Sections.Count > 0)
+        {
+            yield return About(Catalogue.RowsSections, rows.Sections);
+        }
+
+        if (hidden.Count > 0)
+        {
+            yield return About(Catalogue.RowsHidden, hidden);
+        }
+    }
+
+    private static string RowText(int row) => row.ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,40 @@
+namespace CastBook.Workbooks.Reading.Values;
+
+/// <summary>What came of reading a cell as a number.</summary>
+internal enum ReadOutcome
+{
+    /// <summary>The cell is empty or says so with a dash.</summary>
+    Missing,
+
+    /// <summary>It is a number.</summary>
+    Read,
+
+    /// <summary>It is no number.</summary>
+    NotANumber,
+
+    /// <summary>It may be one of two numbers.</summary>
+    Undecided,
+
+    /// <summary>It shows an error such as <c>#N/A</c>.</summary>
+    Error,
+
+    /// <summary>It has a formula and no value saved with it.</summary>
+    NoValue,
+
+    /// <summary>It names a unit of something else.</summary>
+    WrongUnit,
+
+    /// <summary>It names a unit that may be one of two.</summary>
+    AmbiguousUnit,
+}
+
+/// <summary>A cell read as a number, in the base unit of its dimension.</summary>
+/// <param name="Outcome">What came of it.</param>
+/// <param name="Value">The number, where it was read; always finite.</param>
+/// <param name="Typed">The cell as a person sees it.</param>
+/// <param name="UsedComma">Whether a comma was read as the decimal sign.</param>
+internal readonly record struct NumberReading(ReadOutcome Outcome, double Value, string Typed, bool UsedComma = false)
+{
+    /// <summary>The value, where there is one.</summary>
+    public double? ValueOrNull => Outcome == ReadOutcome.Read ? Value : null;
+}

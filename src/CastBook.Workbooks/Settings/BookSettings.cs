@@ -1,0 +1,19 @@
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>What <c>castbook.json</c> and the environment say: more words for headings, and settings by name.</summary>
+public sealed record BookSettings
+{
+    /// <summary>Nothing said.</summary>
+    public static BookSettings None { get; } = new();
+
+    /// <summary>More headings by field (<see cref="CastBook.Planning.Findings.PieceField"/>); they win over the built-in ones.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> Columns { get; init; } =
+        new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Settings as text, by their <see cref="CastBook.Planning.Shops.SettingName"/>; the workbook's Shop sheet wins.</summary>
+    public IReadOnlyDictionary<string, string> Values { get; init; } =
+        new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Path of a workbook whose shop sheets fill the ones a book lacks.</summary>
+    public string? ShopFile { get; init; }
+}

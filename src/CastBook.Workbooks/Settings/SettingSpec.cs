@@ -1,0 +1,51 @@
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Reading.Headings;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>A setting: its name, what it measures or may say, and where it goes.</summary>
+/// <param name="Name">The name in the Shop sheet.</param>
+/// <param name="Dimension">What it measures; <see cref="Dimension.None"/> for words.</param>
+/// <param name="Wanted">What it should be, as a sentence names it.</param>
+/// <param name="Number">Takes a number in the base unit; missing for words.</param>
+/// <param name="Words">Takes words; gives null where they are none it knows; missing for numbers.</param>
+internal sealed record SettingSpec(
+    string Name,
+    Dimension Dimension,
+    string Wanted,
+    Func<Planning.Shops.Settings, double, Planning.Shops.Settings>? Number = null,
+    Func<Planning.Shops.Settings, string, Planning.Shops.Settings?>? Words = null)
+{
+    public static IReadOnlyList<SettingSpec> All { get; } =
+    [
+        Said(SettingName.WeightsAreOf, ShopWords.Meanings, (s, w) => ShopWords.Meaning(w) is { } m ? s with { WeightsAreOf = m } : null),
+        Said(SettingName.PatternMaterial, "a name", (s, w) => s with { PatternMaterial = w }),
+        Measured(SettingName.PatternDensity, Dimension.Density, "g/cm³", (s, v) => s with { PatternDensity = Dense(v) }),
+        Measured(SettingName.SprueWaxDensity, Dimension.Density, "g/cm³", (s, v) => s with { SprueWaxDensity = Dense(v) }),
+        Said(SettingName.CastingMethod, ShopWords.Methods, (s, w) => ShopWords.Method(w) is { } m ? s with { CastingMethod = m } : null),
+        Measured(SettingName.CrucibleHolds, Dimension.Volume, "ml", (s, v) => s with { CrucibleHolds = Volume.FromMilliliters(v) }),
+        Said(SettingName.Investment, "a name", (s, w) => s with { Investment = w }),
+        Measured(SettingName.ButtonShare, Dimension.Percent, "%", (s, v) => s with { ButtonShare = Ratio.FromPercent(v) }),
+        Measured(SettingName.ButtonAtLeast, Dimension.Volume, "ml", (s, v) => s with { ButtonAtLeast = Volume.FromMilliliters(v) }),
+        Measured(SettingName.MeltLoss, Dimension.Percent, "%", (s, v) => s with { MeltLoss = Ratio.FromPercent(v) }),
+        Measured(SettingName.ChargeStep, Dimension.Mass, "g", (s, v) => s with { ChargeStep = Mass.FromGrams(v) }),
+        Measured(SettingName.PowderStep, Dimension.Mass, "g", (s, v) => s with { PowderStep = Mass.FromGrams(v) }),
+        Measured(SettingName.GapBetweenPieces, Dimension.Length, "mm", (s, v) => s with { GapBetweenPieces = Length.FromMillimeters(v) }),
+        Measured(SettingName.GateLength, Dimension.Length, "mm", (s, v) => s with { GateLength = Length.FromMillimeters(v) }),
+        Measured(SettingName.GateDiameter, Dimension.Length, "mm", (s, v) => s with { GateDiameter = Length.FromMillimeters(v) }),
+        Measured(SettingName.GateAngle, Dimension.Angle, "degrees", (s, v) => s with { GateAngle = Angle.FromDegrees(v) }),
+        Said(SettingName.Night, "a name", (s, w) => s with { Night = w }),
+    ];
+
+    /// <summary>Whether zero is an answer: no share, no loss, no gap.</summary>
+    public bool MayBeZero => Dimension is Dimension.Percent or Dimension.Length or Dimension.Angle || Name == SettingName.ButtonAtLeast;
+
+    private static SettingSpec Said(string name, string wanted, Func<Planning.Shops.Settings, string, Planning.Shops.Settings?> words) =>
+        new(name, Dimension.None, wanted, Words: words);
+
+    private static SettingSpec Measured(string name, Dimension dimension, string unit, Func<Planning.Shops.Settings, double, Planning.Shops.Settings> number) =>
+        new(name, dimension, $"a number in {unit}", Number: number);
+
+    private static Density Dense(double gramsPerCubicCentimetre) => Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimetre);
+}

@@ -1,0 +1,148 @@
+using System.Globalization;
+using CastBook.Casting.Metals;
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>Rows of the shop's sheets turned into what they are.</summary>
+internal static class ShopRecords
+{
+    public static FlaskSize Flask(ShopRow row) => new()
+    {
+        Name = row.Name,
+        InsideDiameter = row.Length(ShopField.InsideDiameter),
+        Height = row.Length(ShopField.Height),
+        Owned = row.Count(ShopField.Owned),
+        Method = row.Choice(ShopField.Method, ShopWords.Method, ShopWords.Methods),
+        Holds = row.Volume(ShopField.Holds),
+        Powder = row.Mass(ShopField.Powder),
+        Water = row.Volume(ShopField.Water),
+        SprueDiameter = row.Length(ShopField.SprueDiameter),
+        BaseHeight = row.Length(ShopField.BaseHeight),
+        Cup = row.Volume(ShopField.Cup),
+        AboveTree = row.Length(ShopField.AboveTree),
+        ToWall = row.Length(ShopField.ToWall),
+    };
+
+    public static Crucible Crucible(ShopRow row) => new()
+    {
+        Name = row.Name,
+        Holds = row.Volume(ShopField.Holds),
+        Rated = row.Mass(ShopField.Rated),
+        RatedFor = row.Text(ShopField.RatedFor),
+        Alloys = Names(row.Text(ShopField.Alloys)),
+        Owned = row.Count(ShopField.Owned),
+    };
+
+    public static Kiln Kiln(ShopRow row) => new()
+    {
+        Name = row.Name,
+        Shape = row.Text(ShopField.Shape),
+        InsideWidth = row.Length(ShopField.InsideWidth),
+        InsideDepth = row.Length(ShopField.InsideDepth),
+        InsideDiameter = row.Length(ShopField.InsideDiameter),
+        Power = row.Number(ShopField.Power) is { } kilowatts ? Power.FromKilowatts(kilowatts) : null,
+        CoolsDegreesPerHour = row.Number(ShopField.Cools),
+        ReadsHighBy = row.Step(ShopField.ReadsHighBy),
+    };
+
+    public static ShopAlloy Alloy(ShopRow row) => new()
+    {
+        Alloy = new Alloy
+        {
+            Name = row.Name,
+            Composition = Composition(row),
+            Density = row.Density(ShopField.Density),
+            Solidus = row.Temperature(ShopField.Solidus),
+            Liquidus = row.Temperature(ShopField.Liquidus),
+            MetalTemperature = row.Temperature(ShopField.MetalTemperature),
+            FlaskTemperatureFine = row.Temperature(ShopField.FlaskTemperatureFine),
+            FlaskTemperatureOrdinary = row.Temperature(ShopField.FlaskTemperatureOrdinary),
+            FlaskTemperatureHeavy = row.Temperature(ShopField.FlaskTemperatureHeavy),
+            QuenchAfter = Quench(row),
+        },
+        Loss = row.Percent(ShopField.Loss),
+        Fresh = row.Mass(ShopField.Fresh),
+        Remelt = row.Mass(ShopField.Remelt),
+        PricePerGram = row.Number(ShopField.Price),
+    };
+
+    public static Material Material(ShopRow row) => new()
+    {
+        Name = row.Name,
+        Kind = row.Choice(ShopField.Kind, ShopWords.Kind, ShopWords.Kinds),
+        Density = row.Density(ShopField.Density),
+        PrintAtLeast = row.Temperature(ShopField.PrintAtLeast),
+        WashAtMost = row.Minutes(ShopField.WashAtMost),
+        CureEachSide = row.Minutes(ShopField.CureEachSide),
+    };
+
+    public static Investment Investment(ShopRow row) => new()
+    {
+        Name = row.Name,
+        Kind = row.Choice(ShopField.Kind, ShopWords.Binder, ShopWords.Binders),
+        WaterPer100 = row.Number(ShopField.WaterPer100),
+        PowderDensity = row.Density(ShopField.PowderDensity),
+        WorkingTime = row.Minutes(ShopField.WorkingTime),
+        SetAtLeast = row.Minutes(ShopField.SetAtLeast),
+        NeverAbove = row.Temperature(ShopField.NeverAbove),
+        InStock = row.Mass(ShopField.InStock),
+    };
+
+    public static TreeInHand Tree(ShopRow row) => new(
+        row.Name,
+        row.Text(ShopField.Size),
+        row.Mass(ShopField.Base),
+        row.Mass(ShopField.TreeOnBase),
+        row.Mass(ShopField.OfItWax),
+        row.Choice(ShopField.State, ShopWords.State, ShopWords.States) ?? FlaskState.Planned);
+
+    private static string[] Names(string? text) =>
+        text is null ? [] : text.Split([',', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    private static Composition? Composition(ShopRow row)
+    {
+        if (row.Text(ShopField.Composition) is not { } text)
+        {
+            return null;
+        }
+
+        if (!CastBook.Casting.Metals.Composition.TryParse(text, out var composition, out var why))
+        {
+            row.Fail(ShopField.Composition, text, $"a composition such as Au 583 Ag 104 Cu 313 ({why.TrimEnd('.')})");
+        }
+
+        return composition;
+    }
+
+    // One wait for every flask, or three for small, medium and large ones: 8/15/20.
+    private static QuenchWaits Quench(ShopRow row)
+    {
+        var text = row.Text(ShopField.QuenchAfter);
+        if (text is null || !text.Contains('/', StringComparison.Ordinal))
+        {
+            var wait = text is null ? null : row.Minutes(ShopField.QuenchAfter);
+            return new QuenchWaits(wait, wait, wait);
+        }
+
+        var waits = new List<Duration>();
+        foreach (var part in text.Split('/', StringSplitOptions.TrimEntries))
+        {
+            if (double.TryParse(part, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var minutes) && minutes < 1000)
+            {
+                waits.Add(Duration.FromMinutes(minutes));
+            }
+        }
+
+        if (waits.Count != 3)
+        {
+            row.Fail(ShopField.QuenchAfter, text, "one number of minutes, or three such as 8/15/20");
+            return QuenchWaits.None;
+        }
+
+        return new QuenchWaits(waits[0], waits[1], waits[2]);
+    }
+}

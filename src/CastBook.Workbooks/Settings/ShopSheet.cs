@@ -1,0 +1,114 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading.Headings;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>A sheet of the shop's: its usual name, what its rows are, and its columns.</summary>
+/// <param name="Name">Its usual name.</param>
+/// <param name="Kind">What a row of it is.</param>
+/// <param name="Called">What a sentence calls a row.</param>
+/// <param name="Columns">Its columns; the first one names the row.</param>
+internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, IReadOnlyList<FieldWords> Columns)
+{
+    public static ShopSheet Flasks { get; } = new("Flasks", SubjectKind.FlaskSize, "flask size",
+    [
+        new(ShopField.Name, Dimension.None, "size", "flask size", "flask", "name"),
+        new(ShopField.InsideDiameter, Dimension.Length, "inside diameter", "diameter inside", "inside dia", "diameter"),
+        new(ShopField.Height, Dimension.Length, "height"),
+        new(ShopField.Owned, Dimension.None, "owned", "we own", "how many", "count", "qty", "number"),
+        new(ShopField.Method, Dimension.None, "method", "casting method"),
+        new(ShopField.Holds, Dimension.Volume, "holds", "volume"),
+        new(ShopField.Powder, Dimension.Mass, "powder", "investment"),
+        new(ShopField.Water, Dimension.Volume, "water"),
+        new(ShopField.SprueDiameter, Dimension.Length, "sprue diameter", "sprue dia", "trunk diameter"),
+        new(ShopField.BaseHeight, Dimension.Length, "base height", "sprue base height"),
+        new(ShopField.Cup, Dimension.Volume, "cup", "cup volume", "button cup"),
+        new(ShopField.AboveTree, Dimension.Length, "above tree", "above the tree"),
+        new(ShopField.ToWall, Dimension.Length, "to wall", "to the wall"),
+    ]);
+
+    public static ShopSheet Crucibles { get; } = new("Crucibles", SubjectKind.Crucible, "crucible",
+    [
+        new(ShopField.Name, Dimension.None, "crucible", "name"),
+        new(ShopField.Holds, Dimension.Volume, "holds", "volume"),
+        new(ShopField.Rated, Dimension.Mass, "rated", "rating"),
+        new(ShopField.RatedFor, Dimension.None, "rated for"),
+        new(ShopField.Alloys, Dimension.None, "alloys", "for alloys", "alloy"),
+        new(ShopField.Owned, Dimension.None, "owned", "we own", "how many", "count", "qty"),
+    ]);
+
+    public static ShopSheet Kilns { get; } = new("Kilns", SubjectKind.Kiln, "kiln",
+    [
+        new(ShopField.Name, Dimension.None, "kiln", "name"),
+        new(ShopField.Shape, Dimension.None, "shape"),
+        new(ShopField.InsideWidth, Dimension.Length, "inside width", "width"),
+        new(ShopField.InsideDepth, Dimension.Length, "inside depth", "depth"),
+        new(ShopField.InsideDiameter, Dimension.Length, "inside diameter", "diameter"),
+        new(ShopField.Power, Dimension.Power, "power"),
+        new(ShopField.Cools, Dimension.Rate, "cools", "cooling"),
+        new(ShopField.ReadsHighBy, Dimension.Temperature, "reads high by", "reads high"),
+    ]);
+
+    public static ShopSheet Alloys { get; } = new("Alloys", SubjectKind.Alloy, "alloy",
+    [
+        new(ShopField.Name, Dimension.None, "alloy", "name", "metal"),
+        new(ShopField.Composition, Dimension.None, "composition"),
+        new(ShopField.Density, Dimension.Density, "density"),
+        new(ShopField.Solidus, Dimension.Temperature, "solidus"),
+        new(ShopField.Liquidus, Dimension.Temperature, "liquidus"),
+        new(ShopField.MetalTemperature, Dimension.Temperature, "metal temp", "metal temperature", "pouring temperature"),
+        new(ShopField.FlaskTemperatureFine, Dimension.Temperature, "flask temp fine", "flask temperature fine"),
+        new(ShopField.FlaskTemperatureOrdinary, Dimension.Temperature, "flask temp ordinary", "flask temperature ordinary"),
+        new(ShopField.FlaskTemperatureHeavy, Dimension.Temperature, "flask temp heavy", "flask temperature heavy"),
+        new(ShopField.QuenchAfter, Dimension.Time, "quench after", "quench"),
+        new(ShopField.Loss, Dimension.Percent, "loss", "melt loss"),
+        new(ShopField.Fresh, Dimension.Mass, "fresh", "fresh metal"),
+        new(ShopField.Remelt, Dimension.Mass, "re-melt", "remelt"),
+        new(ShopField.Price, Dimension.Price, "price"),
+    ]);
+
+    public static ShopSheet Materials { get; } = new("Materials", SubjectKind.Material, "material",
+    [
+        new(ShopField.Name, Dimension.None, "material", "name"),
+        new(ShopField.Kind, Dimension.None, "kind", "type"),
+        new(ShopField.Density, Dimension.Density, "density"),
+        new(ShopField.PrintAtLeast, Dimension.Temperature, "print at least", "print at"),
+        new(ShopField.WashAtMost, Dimension.Time, "wash at most", "wash"),
+        new(ShopField.CureEachSide, Dimension.Time, "cure each side", "cure"),
+    ]);
+
+    public static ShopSheet Investments { get; } = new("Investments", SubjectKind.Investment, "investment",
+    [
+        new(ShopField.Name, Dimension.None, "investment", "powder", "name"),
+        new(ShopField.Kind, Dimension.None, "kind", "type"),
+        new(ShopField.WaterPer100, Dimension.None, "water per 100", "water to 100 powder"),
+        new(ShopField.PowderDensity, Dimension.Density, "powder density", "density"),
+        new(ShopField.WorkingTime, Dimension.Time, "working time"),
+        new(ShopField.SetAtLeast, Dimension.Time, "set at least", "set"),
+        new(ShopField.NeverAbove, Dimension.Temperature, "never above"),
+        new(ShopField.InStock, Dimension.Mass, "in stock", "stock"),
+    ]);
+
+    public static ShopSheet Schedules { get; } = new("Schedules", SubjectKind.Schedule, "schedule",
+    [
+        new(ShopField.Name, Dimension.None, "schedule", "name"),
+        new(ShopField.For, Dimension.None, "for"),
+        new(ShopField.UpToDiameter, Dimension.Length, "up to diameter"),
+        new(ShopField.UpToHeight, Dimension.Length, "up to height"),
+        new(ShopField.LoadAt, Dimension.Temperature, "load at"),
+        new(ShopField.Stage, Dimension.None, "stage", "step"),
+        new(ShopField.Target, Dimension.Temperature, "target"),
+        new(ShopField.Rate, Dimension.Rate, "rate"),
+        new(ShopField.Hold, Dimension.Time, "hold"),
+    ]);
+
+    public static ShopSheet Trees { get; } = new("Trees", SubjectKind.Flask, "flask",
+    [
+        new(ShopField.Name, Dimension.None, "flask"),
+        new(ShopField.Size, Dimension.None, "size"),
+        new(ShopField.Base, Dimension.Mass, "base"),
+        new(ShopField.TreeOnBase, Dimension.Mass, "tree on base"),
+        new(ShopField.OfItWax, Dimension.Mass, "of it wax"),
+        new(ShopField.State, Dimension.None, "state"),
+    ]);
+}

@@ -1,0 +1,115 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Reading.Values;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>One of the shop's sheets, its headings found.</summary>
+internal sealed class ShopTable
+{
+    private static readonly Dictionary<string, IReadOnlyList<string>> NoMoreWords = [];
+
+    private readonly int headingRow;
+    private readonly Dictionary<string, DecimalSign> signs = new(StringComparer.Ordinal);
+
+    private ShopTable(ShopSheet sheet, SheetPart part, SheetGrid grid, CellValues values, int headingRow, HeadingMatch match)
+    {
+        (Sheet, Part, Grid, Values, this.headingRow) = (sheet, part, grid, values, headingRow);
+        Fields = match.Fields;
+        foreach (var tie in match.Ties)
+        {
+            var heading = Heading.Parse(grid.Cell(headingRow, tie.First).Text ?? "").Text;
+            Findings.Add(Catalogue.HeadingAmbiguous.At(
+                new Subject(sheet.Kind, "", tie.Field), $"{part.Name}!{CellRef.ColumnName(tie.First)}", CellRef.ColumnName(tie.Second), heading));
+        }
+    }
+
+    public ShopSheet Sheet { get; }
+
+    public SheetPart Part { get; }
+
+    public SheetGrid Grid { get; }
+
+    public CellValues Values { get; }
+
+    public IReadOnlyDictionary<string, FieldColumn> Fields { get; }
+
+    public List<Finding> Findings { get; } = [];
+
+    /// <summary>Finds the headings of a sheet; null where it has none of its kind.</summary>
+    public static ShopTable? Find(ShopSheet sheet, SheetPart part, SheetGrid grid, CellValues values)
+    {
+        ShopTable? best = null;
+        foreach (var row in grid.Rows.TakeWhile(r => r <= HeadingRow.Last))
+        {
+            var match = HeadingMatch.Of(HeadingRow.Read(grid, row), sheet.Columns, NoMoreWords);
+            if (match.Fields.ContainsKey(ShopField.Name) && match.Fields.Count >= 2 && match.Fields.Count > (best?.Fields.Count ?? 0))
+            {
+                best = new ShopTable(sheet, part, grid, values, row, match);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>The unit meant where a heading names none and the trade does not count in the base unit.</summary>
+    public static CellUnit? UsualUnit(string field) =>
+        field is ShopField.SetAtLeast or ShopField.Hold && CellUnit.TryParse("h", out var hours) ? hours : null;
+
+    public Dimension DimensionOf(string field) => Sheet.Columns.First(c => c.Field == field).Dimension;
+
+    /// <summary>The decimal sign that the texts of a column settle.</summary>
+    public DecimalSign SignOf(string field)
+    {
+        if (!signs.TryGetValue(field, out var sign))
+        {
+            var column = Fields[field].Column;
+            signs[field] = sign = Grid.Rows.Where(r => r > headingRow)
+                .Select(r => Grid.Cell(r, column))
+                .Where(c => c is { Kind: CellKind.Text, Text: not null })
+                .Select(c => NumberText.SignOf(c.Text!))
+                .FirstOrDefault(s => s != DecimalSign.Unknown);
+        }
+
+        return sign;
+    }
+
+    /// <summary>The rows that have a name; with <paramref name="continued"/>, rows without one that say anything belong to the name above.</summary>
+    public IEnumerable<ShopRow> Rows(bool continued = false)
+    {
+        var nameColumn = Fields[ShopField.Name].Column;
+        string? above = null;
+        foreach (var row in Grid.Rows.Where(r => r > headingRow))
+        {
+            var name = Values.Text(Grid.Cell(row, nameColumn));
+            if (name is null && !(continued && above is not null && Fields.Values.Any(f => !CellValues.IsBlank(Grid.Cell(row, f.Column)))))
+            {
+                continue;
+            }
+
+            above = name ?? above;
+            yield return new ShopRow(this, row, above!);
+        }
+    }
+
+    /// <summary>The rows by name, each name once; a name that stands twice is said.</summary>
+    public IEnumerable<ShopRow> NamedRows(CellMap cells)
+    {
+        cells.Add(new Subject(Sheet.Kind, ""), new CellRef(Part.Name, headingRow, Fields[ShopField.Name].Column));
+        var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var row in Rows())
+        {
+            if (seen.Add(row.Name))
+            {
+                row.Map(cells);
+                yield return row;
+            }
+            else
+            {
+                Findings.Add(Catalogue.ShopNameTwice.At(new Subject(Sheet.Kind, row.Name, ShopField.Name), $"{Sheet.Called} {row.Name}", Part.Name));
+            }
+        }
+    }
+}

@@ -1,0 +1,59 @@
+using CastBook.Casting.Investing;
+using CastBook.Casting.Patterns;
+using CastBook.Casting.Pouring;
+using CastBook.Planning;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>The words a shop may type where there is a choice, and what they mean.</summary>
+internal static class ShopWords
+{
+    public const string Methods = "vacuum perforated, vacuum solid or spin";
+    public const string Kinds = "wax or resin";
+    public const string Binders = "gypsum or high temperature";
+    public const string Meanings = "pattern or finished metal";
+    public const string States = "planned, waxed, invested, in kiln or poured";
+
+    public static CastingMethod? Method(string text) => Key(text) switch
+    {
+        "VACUUMPERFORATED" or "PERFORATED" or "PERFORATEDVACUUM" => CastingMethod.VacuumPerforated,
+        "VACUUMSOLID" or "SOLID" or "SOLIDVACUUM" => CastingMethod.VacuumSolid,
+        "SPIN" or "SPINNING" or "CENTRIFUGAL" or "CENTRIFUGE" => CastingMethod.Spin,
+        _ => null,
+    };
+
+    public static PatternKind? Kind(string text) => Key(text) switch
+    {
+        "WAX" or "WACHS" => PatternKind.Wax,
+        "RESIN" or "HARZ" or "CASTABLERESIN" => PatternKind.Resin,
+        _ => null,
+    };
+
+    public static InvestmentKind? Binder(string text) => Key(text) switch
+    {
+        "GYPSUM" or "GYPSUMBONDED" or "PLASTER" => InvestmentKind.Gypsum,
+        "HIGHTEMPERATURE" or "PHOSPHATE" or "PHOSPHATEBONDED" or "PLATINUM" => InvestmentKind.HighTemperature,
+        _ => null,
+    };
+
+    public static WeightMeaning? Meaning(string text) => Key(text) switch
+    {
+        "PATTERN" or "PATTERNS" or "THEPATTERN" or "WAX" or "RESIN" or "WAXORRESIN" => WeightMeaning.Pattern,
+        "FINISHEDMETAL" or "FINISHED" or "METAL" or "CASTMETAL" or "THEFINISHEDMETAL" => WeightMeaning.FinishedMetal,
+        _ => null,
+    };
+
+    public static FlaskState? State(string text) => Key(text) switch
+    {
+        "PLANNED" => FlaskState.Planned,
+        "WAXED" => FlaskState.Waxed,
+        "INVESTED" => FlaskState.Invested,
+        "INKILN" or "KILN" or "INTHEKILN" => FlaskState.InKiln,
+        "POURED" or "CAST" => FlaskState.Poured,
+        _ => null,
+    };
+
+    /// <summary>Letters only, all capitals: what tells words apart, and not how they are spaced.</summary>
+    public static string Key(string text) => string.Concat(text.Where(char.IsLetterOrDigit)).ToUpperInvariant();
+}
