@@ -23,28 +23,28 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
     /// <summary>How much of the trunk's length it needs alone, in millimetres.</summary>
     public double AlongMm { get; private init; }
 
-    /// <summary>The way of hanging a piece that takes least of the unrolled trunk; if none fits, the one that lacks least.</summary>
+    /// <summary>The least of the unrolled trunk, angle times pitch, that any way of hanging takes; for bounds.</summary>
+    public long LeastArea { get; private init; }
+
+    /// <summary>The way of hanging of which a tree takes most, then that takes least of the unrolled trunk; if none fits, the one that lacks least.</summary>
     /// <param name="box">The piece's outer sizes.</param>
     /// <param name="stubsMm">The gate lengths it may hang on.</param>
     /// <param name="rules">How pieces hang.</param>
     /// <param name="size">The flask size.</param>
     public static PieceShape Of(PieceBox box, IReadOnlyList<double> stubsMm, HangingRules rules, UsableSize size)
     {
-        var best = default(PieceShape);
-        var found = false;
+        PieceShape? best = null;
+        var leastArea = long.MaxValue;
         foreach (var shape in Ways(box, stubsMm, rules, size))
         {
-            var better = !found || (shape.Fits
-                ? !best.Fits || (long)shape.Theta * shape.Pitch < (long)best.Theta * best.Pitch
-                : !best.Fits && shape.Lack(size) < best.Lack(size));
-            if (better)
+            leastArea = shape.Fits ? Math.Min(leastArea, shape.Area) : leastArea;
+            if (best is not { } other || shape.IsBetterThan(other, size))
             {
                 best = shape;
-                found = true;
             }
         }
 
-        return best;
+        return best!.Value with { LeastArea = leastArea };
     }
 
     /// <summary>The longest gate that any way of hanging gives the piece, in millimetres.</summary>
@@ -114,12 +114,28 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
     {
         var gapAngle = Math.Min(1, rules.GapMm / 2 / double.Hypot(innerMm, widthMm / 2));
         var turns = (Math.Atan(widthMm / 2 / innerMm) + Math.Asin(gapAngle)) / Math.PI;
-        var theta = Up(turns * Turn);
-        var pitch = Up(pitchMm * 2);
+        var theta = Math.Max(1, Up(turns * Turn));
+        var pitch = Math.Max(1, Up(pitchMm * 2));
         var tail = Math.Max(0, Up(tailMm * 2));
         var fits = outerMm <= size.ReachMm + Dust && pitch + tail <= size.Rod && theta <= Turn;
         return new(theta, pitch, tail, fits) { OutMm = outerMm, AlongMm = pitchMm + Math.Max(0, tailMm) };
     }
+
+    private long Area => (long)Theta * Pitch;
+
+    private bool IsBetterThan(PieceShape other, UsableSize size)
+    {
+        if (!Fits || !other.Fits)
+        {
+            return Fits || (!other.Fits && Lack(size) < other.Lack(size));
+        }
+
+        // Least area alone would hang two round the trunk where another gate lets as many hang and more above.
+        var (mine, theirs) = (Alone(size), other.Alone(size));
+        return mine != theirs ? mine > theirs : Area < other.Area;
+    }
+
+    private int Alone(UsableSize size) => Turn / Theta * ((size.Rod - Tail) / Pitch);
 
     private double Lack(UsableSize size) => Math.Max(0, OutMm - size.ReachMm) + Math.Max(0, AlongMm - size.RodMm);
 

@@ -51,7 +51,7 @@ internal sealed class TreePiece
     /// <param name="band">The band.</param>
     public bool Allows(SectionBand band) => Coldest <= band && band <= Hottest;
 
-    /// <summary>The share of a tree of a size that one piece takes.</summary>
+    /// <summary>The share of a tree of a size that one piece takes at least.</summary>
     /// <param name="size">A size it fits.</param>
     public double Share(UsableSize size)
     {
@@ -60,7 +60,6 @@ internal sealed class TreePiece
             return 1.0 / PerTree[size.Index];
         }
 
-        var shape = Shapes[size.Index];
-        return (double)shape.Theta * shape.Pitch / ((double)PieceShape.Turn * size.Rod);
+        return Shapes[size.Index].LeastArea / ((double)PieceShape.Turn * size.Rod);
     }
 }
