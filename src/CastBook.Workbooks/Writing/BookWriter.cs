@@ -37,13 +37,12 @@ internal sealed class BookWriter
     /// <param name="plan">The night as answered.</param>
     /// <param name="bookName">The book's name without its extension.</param>
     /// <param name="output">Where to; must be seekable.</param>
-    /// <returns>Everything found, writing included, repeats folded; and what was changed.</returns>
-    public static (IReadOnlyList<Finding> Findings, BookEdits Edits) Write(BookReading reading, NightPlan plan, string bookName, Stream output)
+    public static WrittenBook Write(BookReading reading, NightPlan plan, string bookName, Stream output)
     {
         var writer = new BookWriter(reading, plan, bookName);
         var found = writer.Edit();
         PackageWriter.Write(reading.Package, writer.edits, output);
-        return (found, writer.edits);
+        return new WrittenBook(found, writer.edits, writer.sheets.Any(s => s.OwnName is null));
     }
 
     private IReadOnlyList<Finding> Edit()
@@ -193,3 +192,9 @@ internal sealed class BookWriter
 
     private SheetGrid Grid(SheetPart sheet) => SheetReader.Read(reading.Package, sheet, strings.Value);
 }
+
+/// <summary>A book as written.</summary>
+/// <param name="Findings">Everything found, writing included, repeats folded.</param>
+/// <param name="Edits">What was changed.</param>
+/// <param name="Asks">Whether sheets with questions were added.</param>
+internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, BookEdits Edits, bool Asks);
