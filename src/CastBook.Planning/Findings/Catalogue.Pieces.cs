@@ -41,22 +41,22 @@ public static partial class Catalogue
     /// <summary>Rows the shop leaves out.</summary>
     public static FindingKind RowsLeftOut { get; } = new(
         "rows-left-out", Severity.Note,
-        "{0} marked to be left out.", "", "Clear \"Leave out\" to plan them.");
+        "Left alone: {0} marked to be left out.", "", "Clear \"Leave out\" to plan them.");
 
     /// <summary>Rows that are done.</summary>
     public static FindingKind RowsDone { get; } = new(
         "rows-done", Severity.Note,
-        "{0} marked done and left alone.", "", "Clear \"Done\" to plan them again.");
+        "Left alone: {0} marked done.", "", "Clear \"Done\" to plan them again.");
 
     /// <summary>Rows of another night.</summary>
     public static FindingKind RowsOfOtherNights { get; } = new(
         "rows-of-other-nights", Severity.Note,
-        "{0} to another night than \"{1}\" and left alone.", "", "Change the Night column or \"Night\" on the Shop sheet to plan them.");
+        "Left alone: {0} of another night than \"{1}\".", "", "Change the Night column or \"Night\" on the Shop sheet to plan them.");
 
     /// <summary>Rows without a night while a night is planned.</summary>
     public static FindingKind RowsWithoutNight { get; } = new(
         "rows-without-night", Severity.Note,
-        "{0} no night and left alone while \"{1}\" is planned.", "", "Type the night into the Night column to plan them.");
+        "Left alone: {0} without a night, while \"{1}\" is planned.", "", "Type the night into the Night column to plan them.");
 
     /// <summary>Nobody has said what the weights weigh.</summary>
     public static FindingKind WeightMeaningUnknown { get; } = new(

@@ -31,7 +31,7 @@ internal sealed class MaterialBook(Shop shop)
             : shop.Materials.FirstOrDefault(m => string.Equals(m.Name.Trim(), name, StringComparison.OrdinalIgnoreCase));
         var isUsual = written.Length == 0 || string.Equals(written, usual, StringComparison.OrdinalIgnoreCase);
         var density = row?.Density ?? (isUsual ? settings.PatternDensity : null);
-        return new(name, row?.Kind ?? KindIn(name), density, row, AskTheSetting: isUsual && row is null);
+        return new(row?.Name.Trim() ?? name, row?.Kind ?? KindIn(name), density, row, AskTheSetting: isUsual && row is null);
     }
 
     private static PatternKind? KindIn(string name)

@@ -61,13 +61,13 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool Night
         if (others > 0)
         {
             findings.Add(Catalogue.RowsOfOtherNights.At(
-                Subject.Column(PieceField.Night), Say.Count(others, "row belongs", "rows belong"), night));
+                Subject.Column(PieceField.Night), Say.Count(others, "row", "rows"), night));
         }
 
         if (blank > 0)
         {
             findings.Add(Catalogue.RowsWithoutNight.At(
-                Subject.Column(PieceField.Night), Say.Count(blank, "row names", "rows name"), night));
+                Subject.Column(PieceField.Night), Say.Count(blank, "row", "rows"), night));
         }
     }
 
@@ -76,7 +76,7 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool Night
         var count = standing.Count(s => s == status);
         if (count > 0)
         {
-            findings.Add(kind.At(Subject.Column(field), Say.Count(count, "row is", "rows are")));
+            findings.Add(kind.At(Subject.Column(field), Say.Count(count, "row", "rows")));
         }
     }
 

@@ -1,0 +1,174 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Tests.Flasks;
+
+public sealed class FlaskAssignmentTests
+{
+    [Fact]
+    public void Of_TwoAlloys_NeverShareAFlask()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Stud(3), Wrenmoor.Stud(2) with { Alloy = "Bell bronze" }));
+
+        plan.Flasks.Select(f => (f.Letter, f.Alloy)).ShouldBe([("A", "Bench silver"), ("B", "Bell bronze")]);
+        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true));
+    }
+
+    // Five rows whose bands are heavy, heavy to ordinary, ordinary to fine, fine and any: heavy and fine can never share, and two
+    // temperatures serve all.
+    [Fact]
+    public void Of_SectionsThatShareNoBand_TakeTwoFlasks()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(
+            Sections(6, 9), Sections(2, 6), Sections(1, 2), Sections(0.5, 2), Wrenmoor.Stud()));
+
+        plan.Flasks.Count.ShouldBe(2);
+        plan.Flasks.ShouldAllBe(f => !(f.Pieces.Any(p => p.PieceId == 0) && f.Pieces.Any(p => p.PieceId == 3)));
+        plan.Flasks.Single(f => f.Count(0) > 0).FlaskTemperature!.Value.DegreesCelsius.ShouldBe(450, 1e-9);
+        plan.Flasks.Single(f => f.Count(3) > 0).FlaskTemperature!.Value.DegreesCelsius.ShouldBe(590, 1e-9);
+        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true));
+    }
+
+    // A large flask takes 36, a small one 10; one large and three small are owned. Fewest flasks first, then least investment.
+    [Theory]
+    [InlineData(36, "large")]
+    [InlineData(10, "small")]
+    [InlineData(20, "large")]
+    [InlineData(37, "large+small")]
+    [InlineData(47, "large+small+small")]
+    [InlineData(67, "large+small+small+small")]
+    public void Of_TwoSizes_TakesFewestThenSmallest(int rings, string sizes)
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(LargeAndSmall, PerTree(rings)));
+
+        string.Join('+', plan.Flasks.Select(f => f.Size.Name)).ShouldBe(sizes);
+        plan.Pieces[0].Flasks.Sum(f => f.Quantity).ShouldBe(Math.Min(rings, 66));
+        plan.Flasks.ShouldAllBe(f => f.Columns.Count == 0);
+    }
+
+    [Fact]
+    public void Of_MoreThanAllFlasksTake_SaysHowManyWait()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(LargeAndSmall, PerTree(60), PerTree(9)));
+
+        plan.The("no-flask-left").Text().ShouldBe(
+            "3 pieces of Bench silver found no flask. All flasks that could take them are used tonight. "
+            + "Leave something out, cast it another night, or raise \"Owned\" on the Flasks sheet.");
+        plan.The("no-flask-left").Subjects.ShouldBe([Subject.Piece(1)]);
+        plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.Planned, PieceStatus.PartlyPlanned]);
+        plan.Bound.ProvedFewest.ShouldBeFalse();
+        plan.Metal[0].Pieces!.Value.Grams.ShouldBe(69 * 20.8, 1e-6);
+    }
+
+    // The crucible leaves room for 100 g of pieces beside trunk, gate, button and loss; space is for twenty. 3 × 45 = 135 g.
+    [Fact]
+    public void Of_HeavyPieces_AreSplitByTheCrucible()
+    {
+        var piece = Wrenmoor.Ring(3) with { Weight = Mass.FromGrams(45 / 10.4 * 0.95) };
+        var holds = ((100 / 10.4) + 3.18 + 0.15) * 1.2 * 1.01 / 0.8;
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(WithCrucible(holds), piece));
+
+        plan.Flasks.Select(f => f.Count(0)).ShouldBe([2, 1]);
+        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true));
+    }
+
+    // By hand: 2 ml + 0.05 gate + 3.18 trunk = 5.23 ml, × 1.2 × 10.4 × 1.01 = 65.9, up to 66 g or 6.3 ml; four fifths of 7 ml are 5.6.
+    [Fact]
+    public void Of_PieceOverTheCrucible_StopsWithBothNumbers()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(WithCrucible(7), Wrenmoor.Ring(2), Wrenmoor.Stud()));
+
+        plan.The("piece-over-crucible").Text().ShouldBe(
+            "One piece of \"Signet\" alone needs a charge of 66.0 g, which is 6.3 ml. The largest crucible for Bench silver takes 5.6 ml of melt, "
+            + "filled to four fifths. Cast it elsewhere, or add a larger crucible to the Crucibles sheet.");
+        plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.NotPlanned, PieceStatus.Planned]);
+    }
+
+    [Fact]
+    public void Of_StonesIn_ShareOnlyWithStonesIn()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Stud(), Wrenmoor.Stud() with { StonesIn = true }, Wrenmoor.Stud() with { StonesIn = true }));
+
+        plan.Flasks.Select(f => f.Pieces.Select(p => p.PieceId).ToArray()).ShouldBe([[0], [1, 2]]);
+        plan.Flasks.Select(f => f.NoQuench).ShouldBe([false, true]);
+        plan.Flasks[1].QuenchAfter.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Of_KeepInFlask_GivesThatLetterAndFillsItUp()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Stud(), Wrenmoor.Stud(2) with { KeepInFlask = " c" }));
+
+        plan.Flasks.ShouldHaveSingleItem().Letter.ShouldBe("C");
+        plan.Pieces[0].Flasks.ShouldBe([new FlaskShare("C", 1)]);
+    }
+
+    [Fact]
+    public void Of_KeepInFlaskOfAnotherAlloy_ChecksAndPlansElsewhere()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(
+            Wrenmoor.Stud() with { KeepInFlask = "B" }, Wrenmoor.Stud(2) with { KeepInFlask = "B", Alloy = "Bell bronze" }));
+
+        plan.Pieces.Select(p => p.Flasks[0].Flask).ShouldBe(["B", "A"]);
+        plan.The("keep-in-flask-not-possible").Text().ShouldBe(
+            "2 of \"Stud\" cannot go into flask B. That flask is for Bench silver. Change or clear \"Keep in flask\".");
+    }
+
+    [Fact]
+    public void Of_KeepInFlaskWithoutRoom_SaysHowManyGoElsewhere()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(LargeAndSmall, PerTree(40) with { KeepInFlask = "D" }));
+
+        plan.Pieces[0].Flasks.ShouldBe([new FlaskShare("A", 4), new FlaskShare("D", 36)]);
+        plan.The("keep-in-flask-not-possible").Seen.ShouldBe("4 of \"Signet\" cannot go into flask D.");
+    }
+
+    [Fact]
+    public void Of_PerTreeNamesNoOwnedSize_FitsNoFlask()
+    {
+        var piece = PerTree(3) with { PerTree = new Dictionary<string, int> { ["huge"] = 12 } };
+
+        NightPlanner.Plan(Wrenmoor.Night(LargeAndSmall, piece)).The("piece-fits-no-flask").Seen
+            .ShouldBe("\"Signet\" fits no flask: \"Per tree\" names no flask size that the shop owns.");
+    }
+
+    [Fact]
+    public void Of_LongPiece_SaysHowMuchTrunkItNeeds()
+    {
+        // By hand, 90 mm long on a 7 mm gate at 50 degrees under a trunk that ends early: out 4 + 97 × 0.766 + 0.96 = 79.3 mm.
+        var piece = Wrenmoor.Ring() with { Box = new PieceBox(false, Wrenmoor.Mm(90), Wrenmoor.Mm(3), Wrenmoor.Mm(3)) };
+
+        NightPlanner.Plan(Wrenmoor.Night(piece)).The("piece-fits-no-flask").Text().ShouldBe(
+            "\"Signet\" fits no flask: it reaches 79.3 mm out from the middle of the trunk, and the largest flask, \"100 × 150\", leaves 42 mm. "
+            + "8 mm of investment must stay between piece and wall. Check its sizes, or add a larger flask to the Flasks sheet.");
+    }
+
+    private static Shop LargeAndSmall => Wrenmoor.Shop with
+    {
+        FlaskSizes =
+        [
+            Wrenmoor.Size("large", 100, 150, 1) with { Cup = null },
+            Wrenmoor.Size("small", 75, 100, 3) with { Cup = null },
+        ],
+    };
+
+    private static Shop WithCrucible(double ml) => Wrenmoor.Shop with
+    {
+        FlaskSizes = [Wrenmoor.Small],
+        Crucibles = [new Crucible { Name = "Graphite 1", Holds = Wrenmoor.Ml(ml) }],
+    };
+
+    private static Piece PerTree(int quantity) => Wrenmoor.Ring(quantity) with
+    {
+        Box = null,
+        PerTree = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase) { ["Large"] = 36, ["small"] = 10 },
+    };
+
+    private static Piece Sections(double finest, double heaviest) => Wrenmoor.Stud() with
+    {
+        FinestSection = Wrenmoor.Mm(finest),
+        HeaviestSection = Wrenmoor.Mm(heaviest),
+    };
+}

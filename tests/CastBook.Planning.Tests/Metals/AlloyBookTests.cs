@@ -1,0 +1,139 @@
+using CastBook.Casting.Metals;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Tests.Metals;
+
+public sealed class AlloyBookTests
+{
+    [Fact]
+    public void Resolve_SeveralMeanings_StopsOnceWithTheChoices()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("sterling"), Ring("Sterling"), Ring("Bench silver")));
+
+        var finding = plan.The("alloy-ambiguous");
+        finding.Subjects.ShouldBe(
+            [Subject.Setting("Alloy \"sterling\" is"), Subject.Piece(0, PieceField.Alloy), Subject.Piece(1, PieceField.Alloy)]);
+        finding.Text().ShouldBe(
+            "\"sterling\" can mean \"sterling silver\" or \"deoxidised sterling\". They differ in density, pour temperature or quench. "
+            + "Type one of these names in the list, or answer 'Alloy \"sterling\" is' on the Shop sheet.");
+        plan.Pieces[0].MetalEach.ShouldBeNull();
+        plan.Pieces[2].Status.ShouldBe(PieceStatus.Planned);
+    }
+
+    [Fact]
+    public void Resolve_AnsweredMeaning_IsTaken()
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            Settings = Wrenmoor.Answered with
+            {
+                AlloyMeanings = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase) { ["Sterling"] = "deoxidised sterling" },
+            },
+        };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Ring("sterling")));
+
+        plan.Stops().ShouldNotContain("alloy-ambiguous");
+        plan.Flasks[0].Alloy.ShouldBe("deoxidised sterling");
+        plan.Flasks[0].MetalTemperature!.Value.DegreesCelsius.ShouldBe(1010, 1e-9);
+    }
+
+    [Fact]
+    public void Resolve_OneOfTheMeaningsOnTheShopsSheet_IsTaken()
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            Alloys = [new ShopAlloy { Alloy = new Alloy { Name = "Deoxidised Sterling" }, Fresh = Mass.FromGrams(900) }],
+        };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Ring("sterling")));
+
+        plan.Stops().ShouldBe(["flask-temperature-missing"]);
+        plan.Metal.ShouldHaveSingleItem().Alloy.ShouldBe("Deoxidised Sterling");
+        plan.Metal[0].Fresh!.Value.Grams.ShouldBe(900, 1e-9);
+        plan.Flasks[0].MetalTemperature!.Value.DegreesCelsius.ShouldBe(1010, 1e-9);
+    }
+
+    [Fact]
+    public void Resolve_ShopsRow_WinsOverBuiltInValues()
+    {
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Sterling silver", Density = Density.FromGramsPerCubicCentimeter(10) } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("sterling-silver")));
+
+        plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(20, 1e-9);
+        plan.Flasks[0].MetalTemperature!.Value.DegreesCelsius.ShouldBe(960, 1e-9);
+    }
+
+    [Fact]
+    public void Resolve_TwoSpellingsOfOneAlloy_ShareAFlask()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("bench silver"), Ring("Bench-Silver")));
+
+        plan.Flasks.ShouldHaveSingleItem();
+        plan.Metal.ShouldHaveSingleItem().Alloy.ShouldBe("Bench silver");
+    }
+
+    [Fact]
+    public void Resolve_UnknownName_StopsWithTheNearest()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("Bel bronz"), Ring("Bel bronz")));
+
+        var finding = plan.The("alloy-unknown");
+        finding.Subjects.Count.ShouldBe(2);
+        finding.Seen.ShouldBe("No alloy is called \"Bel bronz\".");
+        finding.Why.ShouldStartWith("The nearest names are \"Bell bronze\", ");
+    }
+
+    // By hand: 1 / (0.9/10.49 + 0.1/8.96) with pure metals near 10.49 and 8.96 is about 10.3 g/cm³; silver and copper mix by it.
+    [Fact]
+    public void Resolve_CompositionOnly_GivesTheDensity()
+    {
+        Composition.TryParse("Ag 900 Cu 100", out var composition, out _).ShouldBeTrue();
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Coin", Composition = composition } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("coin")));
+
+        plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(20.6, 0.1);
+        plan.Ids().ShouldNotContain("alloy-density-from-composition");
+    }
+
+    [Fact]
+    public void Resolve_ZincInTheComposition_IsChecked()
+    {
+        Composition.TryParse("Cu 850 Zn 150", out var composition, out _).ShouldBeTrue();
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Bell brass", Composition = composition } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("Bell brass")));
+
+        plan.The("alloy-density-from-composition").Why.ShouldBe(
+            "With zinc, tin, silicon or cobalt in the alloy that can be 2 to 4 % low, and the charge with it.");
+    }
+
+    [Fact]
+    public void Resolve_NoDensity_StopsAtTheAlloysRow()
+    {
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Mystery" } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("Mystery"), Ring("Mystery")));
+
+        plan.Stops().ShouldBe(["alloy-density-missing"]);
+        plan.The("alloy-density-missing").Subjects.ShouldBe([new Subject(SubjectKind.Alloy, "Mystery", ShopField.Density)]);
+        plan.Flasks.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Resolve_PlatinumInGypsum_IsNotPlanned()
+    {
+        var platinum = BuiltInAlloys.All.First(a => a.NeedsHighTemperatureInvestment).Name;
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring(platinum), Ring("Bench silver")));
+
+        plan.Stops().ShouldBe(["needs-high-temperature-investment"]);
+        plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.NotPlanned, PieceStatus.Planned]);
+    }
+
+    private static Piece Ring(string alloy) => Wrenmoor.Ring() with { Alloy = alloy };
+}
