@@ -28,4 +28,14 @@ public static partial class Catalogue
     public static FindingKind SettingUnreadable => new(
         "setting-unreadable", Severity.Stop,
         "{0} says \"{1}\", which is not {2}.", "It counts as not answered.", "Type {2}.");
+
+    /// <summary>A settings file that is no valid JSON.</summary>
+    public static FindingKind SettingsFileUnreadable => new(
+        "settings-file-unreadable", Severity.Stop,
+        "The settings file {0} cannot be read.", NothingWritten, "Mend it, or take it away.");
+
+    /// <summary>The shop file that the settings name cannot be read.</summary>
+    public static FindingKind ShopFileUnreadable => new(
+        "shop-file-unreadable", Severity.Stop,
+        "The shop file {0} cannot be opened.", NothingWritten, "Put it there, or take \"shop\" out of castbook.json.");
 }

@@ -148,7 +148,7 @@ public static partial class Catalogue
     /// <summary>An alloy has no wait before the quench.</summary>
     public static FindingKind QuenchMissing { get; } = new(
         "quench-missing", Severity.Check,
-        "No wait before the quench is known for {0} in {1} flasks.",
+        "The wait before the quench is not known for {0} in all flasks in use.",
         "Too early is dangerous and cracks the casting; too late makes some alloys brittle.",
         "Type the minutes under \"Quench after\" on the Alloys sheet; whatever the clock says, wait until the button shows no red in shade.");
 

@@ -44,10 +44,18 @@ public static partial class Catalogue
         "Copy what you need, then delete {1}.");
 
     /// <summary>A typed value in a computed column.</summary>
-    public static FindingKind TypedValueReplaced { get; } = new(
-        "typed-value-replaced",
+    public static FindingKind TypedValueKept { get; } = new(
+        "typed-value-kept",
+        Severity.Check,
+        "Somebody typed \"{1}\" under {0}; it was kept, CastBook's own value is {2}.",
+        "The rest of the plan goes by CastBook's value.",
+        "Delete the typed value to get CastBook's.");
+
+    /// <summary>Values in a computed column of a book without a record.</summary>
+    public static FindingKind ValuesReplaced { get; } = new(
+        "values-replaced",
         Severity.Note,
-        "{0} held \"{1}\"; CastBook wrote its own value there.",
-        "The cell is in a column that CastBook fills.",
-        "Keep your own numbers in a column of your own.");
+        "The column {0} held other values, and nothing in the book tells whether CastBook or a person wrote them: {1}.",
+        "They were replaced.",
+        "Keep numbers of your own in a column of your own.");
 }

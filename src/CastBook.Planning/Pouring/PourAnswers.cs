@@ -59,16 +59,16 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
     public Duration? Quench(KnownAlloy alloy, UsableSize size)
     {
         QuenchWaits waits = alloy.Alloy.QuenchAfter;
-        var (value, sizeClass) = FlaskClasses.Of(size.Size.InsideDiameter!.Value, size.Size.Height!.Value) switch
+        var value = FlaskClasses.Of(size.Size.InsideDiameter!.Value, size.Size.Height!.Value) switch
         {
-            FlaskClass.Small => (waits.Small, "small"),
-            FlaskClass.Medium => (waits.Medium, "medium"),
-            FlaskClass.Large => (waits.Large, "large"),
-            _ => (null, "very large"),
+            FlaskClass.Small => waits.Small,
+            FlaskClass.Medium => waits.Medium,
+            FlaskClass.Large => waits.Large,
+            _ => null,
         };
         if (value is null)
         {
-            Once("quench " + sizeClass, alloy, ShopField.QuenchAfter, s => Catalogue.QuenchMissing.At(s, alloy.Name, sizeClass));
+            Once("quench", alloy, ShopField.QuenchAfter, s => Catalogue.QuenchMissing.At(s, alloy.Name));
         }
 
         return value;

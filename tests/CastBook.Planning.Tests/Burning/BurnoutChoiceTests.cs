@@ -1,0 +1,130 @@
+using CastBook.Casting.Burnout;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Tests.Burning;
+
+public sealed class BurnoutChoiceTests
+{
+    // Published supplier table: 8 h for flasks up to 3½ × 4 in, 12 h up to 4 × 8 in.
+    [Theory]
+    [InlineData("75 × 100", 8)]
+    [InlineData("100 × 150", 12)]
+    public void For_WaxWithoutShopSchedule_TakesTheShippedOne(string size, double hours) =>
+        Plan(Wrenmoor.Shop with { FlaskSizes = [.. Wrenmoor.Shop.FlaskSizes.Where(s => s.Name == size)] }, Wrenmoor.Ring())
+            .Pieces[0].Burnout!.Value.Hours.ShouldBe(hours, 1e-9);
+
+    [Fact]
+    public void For_ResinWithoutShopSchedule_ChecksOnce()
+    {
+        var plan = Plan(Wrenmoor.Shop, Resin, Resin with { Alloy = "Bell bronze" });
+
+        plan.Flasks.Select(f => f.Burnout!.Value.Hours).ShouldBe([10, 10]);
+        plan.The("schedule-of-maker-missing").Text().ShouldBe(
+            "Resin is burnt out by a usual schedule and not by its maker's. Resin does not melt out; it needs the times its maker has tried. "
+            + "Add your maker's schedule to the Schedules sheet with \"resin\" under For.");
+    }
+
+    [Fact]
+    public void For_MaterialKindUnknown_IsBurntOutAsResin()
+    {
+        var shop = Wrenmoor.Shop with { Materials = [Wrenmoor.Wax with { Kind = null, Name = "Blue" }], Settings = Wrenmoor.Answered with { PatternMaterial = "Blue" } };
+
+        var plan = Plan(shop, Wrenmoor.Ring());
+
+        plan.Flasks[0].Burnout!.Value.Hours.ShouldBe(10, 1e-9);
+        plan.The("assumed-resin").Seen.ShouldBe("Nothing says whether \"Blue\" is wax or resin; it is burnt out as resin, the longer way.");
+    }
+
+    [Fact]
+    public void For_ShopSchedules_TakesTheClosestThatFits()
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            FlaskSizes = [Wrenmoor.Small],
+            Schedules =
+            [
+                Schedule("any", null, null, 5), Schedule("wide", "wax", 120, 9), Schedule("close", "Wax", 80, 7), Schedule("narrow", "wax", 70, 4), Schedule("resin", "resin", 80, 11),
+            ],
+        };
+
+        Plan(shop, Wrenmoor.Ring()).Flasks[0].Schedule.ShouldBe("close");
+        Plan(shop, Resin).Flasks[0].Schedule.ShouldBe("resin");
+        Plan(shop, Resin).Ids().ShouldNotContain("schedule-of-maker-missing");
+    }
+
+    [Fact]
+    public void For_TwoEquallyClose_TakesTheLonger()
+    {
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("short", "wax", 120, 6), Schedule("long", "wax", 120, 9)] };
+
+        Plan(shop, Wrenmoor.Ring()).Flasks[0].Burnout!.Value.Hours.ShouldBe(9, 1e-9);
+    }
+
+    [Fact]
+    public void For_FlaskLargerThanTheClasses_Stops()
+    {
+        var plan = Plan(Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Size("125 × 250", 125, 250, 1)] }, Wrenmoor.Ring());
+
+        plan.The("schedule-missing").Text().ShouldBe(
+            "No burnout is known for flask A: \"125 × 250\" is larger than the usual schedules serve. "
+            + "A mould that is not burnt out to its core spits metal or casts full of gas. Add the schedule of your investment's maker to the Schedules sheet.");
+        plan.Flasks[0].Burnout.ShouldBeNull();
+        plan.The("quench-missing").Seen.ShouldBe("The wait before the quench is not known for Bench silver in all flasks in use.");
+    }
+
+    [Fact]
+    public void For_StonesWithoutTheirSchedule_StopsEvenBesideOneForAnything()
+    {
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("any", null, null, 8)] };
+
+        Plan(shop, Wrenmoor.Ring() with { StonesIn = true }).The("schedule-missing").Seen
+            .ShouldBe("No burnout is known for flask A: stones are in it and the Schedules sheet has nothing for stones.");
+    }
+
+    [Theory]
+    [InlineData(732.2, null)]
+    [InlineData(745, "schedule-above-limit")]
+    [InlineData(760, "schedule-above-limit")]
+    [InlineData(762, "schedule-too-hot")]
+    public void For_TopOverTheLimits_ChecksOrStops(double top, string? id)
+    {
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("own", "wax", null, 8, top)] };
+
+        Plan(shop, Wrenmoor.Ring()).StopsAndChecks().ShouldBe(id is null ? [] : [id]);
+    }
+
+    [Fact]
+    public void For_TopOverTheMakersLimit_Checks()
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            Investments = [Wrenmoor.Shop.Investments[0] with { NeverAbove = Wrenmoor.Celsius(700) }],
+            Schedules = [Schedule("own", "wax", null, 8, 720)],
+        };
+
+        Plan(shop, Wrenmoor.Ring()).The("schedule-above-limit").Seen
+            .ShouldBe("The schedule \"own\" goes to 720 °C; \"White powder\" should not go above 700 °C.");
+    }
+
+    [Fact]
+    public void For_StonesAboveTheirLimit_Stops()
+    {
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("low", "stones", null, 15, 480)] };
+
+        Plan(shop, Wrenmoor.Ring() with { StonesIn = true }).The("stones-schedule-too-hot").Seen
+            .ShouldBe("The schedule \"low\" goes to 480 °C with stones in the mould.");
+    }
+
+    private static Piece Resin => Wrenmoor.Ring() with { Material = "Castable resin" };
+
+    private static NightPlan Plan(Shop shop, params Piece[] pieces) => NightPlanner.Plan(Wrenmoor.Night(shop, pieces));
+
+    private static ShopSchedule Schedule(string name, string? use, double? upTo, double hours, double top = 730) => new()
+    {
+        Name = name,
+        For = use,
+        UpToDiameter = upTo is { } mm ? Wrenmoor.Mm(mm) : null,
+        Stages = [new BurnoutStage(Wrenmoor.Celsius(top), null, Duration.FromHours(hours))],
+    };
+}

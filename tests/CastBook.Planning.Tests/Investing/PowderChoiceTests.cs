@@ -1,0 +1,93 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Tests.Investing;
+
+public sealed class PowderChoiceTests
+{
+    // By hand: 75 × 100 holds 441.79 ml; pieces 2, gate 0.05, trunk 3.18 and the base's cup 25 displace 30.23;
+    // 411.56 + 30 waste = 441.56 ml / (1/2.6 + 0.40) = 562.9, up to 565 g, and 226 ml of water.
+    [Fact]
+    public void For_OneRing_FillsTheFlaskAndTheWaste()
+    {
+        var flask = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Ring())).Flasks[0];
+
+        flask.Powder!.Value.Grams.ShouldBe(565, 1e-9);
+        flask.Water!.Value.Milliliters.ShouldBe(226, 1e-9);
+    }
+
+    [Fact]
+    public void For_ChartOfTheShop_WinsAndFarApartIsChecked()
+    {
+        var near = Plan(Wrenmoor.Small with { Powder = Mass.FromGrams(600), Water = Wrenmoor.Ml(240) });
+        var far = Plan(Wrenmoor.Small with { Powder = Mass.FromGrams(450), Water = Wrenmoor.Ml(180) });
+
+        near.Flasks[0].Powder!.Value.Grams.ShouldBe(600, 1e-9);
+        near.Flasks[0].Water!.Value.Milliliters.ShouldBe(240, 1e-9);
+        near.StopsAndChecks().ShouldBeEmpty();
+        far.Flasks[0].Powder!.Value.Grams.ShouldBe(450, 1e-9);
+        far.The("powder-chart-differs").Seen.ShouldBe("The chart gives 450 g of powder for flask size \"75 × 100\", 565 g are worked out.");
+    }
+
+    [Fact]
+    public void For_NoInvestmentRow_NotesTheUsualValues()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Investments = [] }, Wrenmoor.Ring()));
+
+        plan.Flasks[0].Powder!.Value.Grams.ShouldBe(565, 1e-9);
+        plan.Findings.Where(f => f.Id == "assumed-powder").Select(f => f.Seen).ShouldBe(
+            ["Investment: 40 parts of water to 100 of powder, for flasks of wax.", "Investment: 2.60 g/cm³ for the powder's grains."]);
+    }
+
+    // 441.56 / (1/2.6 + 0.38) = 577.5, up to 580 g; × 0.38 = 220.4 ml.
+    [Fact]
+    public void For_ResinAmongWax_TakesTheResinsWater()
+    {
+        var stud = Wrenmoor.Ring() with { Weight = null, PatternVolume = Wrenmoor.Ml(1) };
+        var shop = Wrenmoor.Shop with { Investments = [] };
+
+        var flask = NightPlanner.Plan(Wrenmoor.Night(shop, stud, stud with { Material = "Castable resin" })).Flasks.ShouldHaveSingleItem();
+
+        flask.Powder!.Value.Grams.ShouldBe(580, 1e-9);
+        flask.Water!.Value.Milliliters.ShouldBe(220.4, 1e-9);
+    }
+
+    [Fact]
+    public void For_SeveralAndNoneChosen_AsksAndSaysNoPowder()
+    {
+        var shop = Wrenmoor.Shop with { Investments = [new Investment { Name = "White" }, new Investment { Name = "Grey" }] };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring()));
+
+        plan.The("investment-not-chosen").Text().ShouldBe(
+            "The Investments sheet has \"White\" and \"Grey\". Powder and water are worked out once one of them is chosen. "
+            + "Type its name as \"Investment\" on the Shop sheet.");
+        plan.Flasks[0].Powder.ShouldBeNull();
+        plan.Flasks[0].Charge.Grams.ShouldBeGreaterThan(0);
+    }
+
+    [Fact]
+    public void For_ChosenOneNotOnTheSheet_Asks()
+    {
+        var shop = Wrenmoor.Shop with { Settings = Wrenmoor.Answered with { Investment = "Pink" } };
+
+        NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring())).The("investment-unknown").Seen
+            .ShouldBe("The Shop sheet names the investment \"Pink\", but the Investments sheet has \"White powder\".");
+    }
+
+    [Fact]
+    public void CompareStock_TooLittle_Stops()
+    {
+        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { InStock = Mass.FromGrams(500) }] };
+
+        var finding = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring())).The("powder-short");
+
+        finding.Text().ShouldBe(
+            "White powder: 565 g of powder needed, 500 g in stock. A mix cannot wait for powder. Buy 65.0 g, or correct \"In stock\" on the Investments sheet.");
+        finding.Subjects.ShouldBe([new Subject(SubjectKind.Investment, "White powder", ShopField.InStock)]);
+    }
+
+    private static NightPlan Plan(FlaskSize size) =>
+        NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { FlaskSizes = [size] }, Wrenmoor.Ring()));
+}
