@@ -2,8 +2,10 @@ using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reports;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Sheets;
 using CastBook.Workbooks.Verifying;
 using CastBook.Workbooks.Writing;
 
@@ -45,12 +47,19 @@ public static class BookFiller
     {
         var reading = BookReader.Read(book, settings, bookName);
         using var package = reading.Package;
+        var record = FillRecord.Read(Checks(reading), ChecksSheet.RecordColumn);
+        var typed = TypedCells.Find(reading, record);
+        reading = reading with { Night = typed.Wishes(reading) };
         var plan = NightPlanner.Plan(reading.Night);
-        var written = BookWriter.Write(reading, plan, Path.GetFileNameWithoutExtension(bookName), output);
+        var written = BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output);
         var changed = OutputCheck.Run(package, written.Edits, output);
         var places = written.Findings.Select(f => FindingPlace.Of(f, reading)).ToList();
         return (new FillResult(reading.Night, plan, written.Findings, places, reading.Pieces.RowOf, changed), written.Asks);
     }
+
+    private static SheetGrid? Checks(BookReading reading) => reading.OwnSheets.TryGetValue(OwnName.ChecksSheet, out var sheet)
+        ? SheetReader.Read(reading.Package, sheet, SharedStrings.Read(reading.Package))
+        : null;
 }
 
 /// <summary>What filling answered.</summary>

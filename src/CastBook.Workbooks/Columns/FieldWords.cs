@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading;
 
 namespace CastBook.Workbooks.Columns;
 
@@ -33,6 +34,11 @@ internal static class FieldWords
         PieceField.Done => "done",
         PieceField.KeepInFlask => "keep in flask",
         PieceField.LeaveOut => "leave out",
+        OwnName.MetalEach => "metal each",
+        OwnName.Metal => "metal",
+        OwnName.Flask => "flask",
+        OwnName.Mix => "mix",
+        OwnName.Burnout => "burnout",
         _ => "piece",
     };
 }

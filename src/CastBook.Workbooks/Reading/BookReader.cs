@@ -1,4 +1,5 @@
 using CastBook.Planning;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Grid;
@@ -43,7 +44,13 @@ public static class BookReader
         var values = new CellValues(NumberFormats.Read(package), package.Date1904);
         var marks = OwnMarks.Of(package);
         var cells = new CellMap();
-        var shop = new ShopReader(package, strings, values, marks, settings, cells).Read();
+        var file = ShopFile.Read(settings);
+        var shop = new ShopReader(package, strings, values, marks, settings, cells).Read(file?.Shop.Settings);
+        if (file is not null)
+        {
+            shop = shop with { Shop = ShopFile.Under(shop, file), Findings = [.. shop.Findings, .. file.Findings] };
+        }
+
         var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
         var found = new ListFinder(package, strings, settings, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))]);
         var list = ListReader.Read(package, strings, values, marks, found);
@@ -62,8 +69,16 @@ public static class BookReader
             Cells = cells,
             OwnSheets = marks.Sheets,
             ShopSheets = shop.Sheets,
-            Findings = [.. list.Findings, .. shop.Findings],
+            Findings = [.. list.Findings, .. shop.Findings, .. UnknownColumns(settings)],
         };
+    }
+
+    private static IEnumerable<Finding> UnknownColumns(BookSettings settings)
+    {
+        var known = HeadingWords.Piece.Select(f => f.Field).ToList();
+        return settings.Columns.Keys
+            .Where(k => !known.Contains(k, StringComparer.OrdinalIgnoreCase))
+            .Select(k => Catalogue.SettingUnknown.At(Subject.Book, k, Nearest.To(k, known)));
     }
 
     private static Stream Seekable(Stream book)

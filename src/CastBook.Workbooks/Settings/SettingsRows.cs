@@ -8,13 +8,13 @@ using CastBook.Workbooks.Reading.Values;
 namespace CastBook.Workbooks.Settings;
 
 /// <summary>Puts settings together: first what <c>castbook.json</c> and the environment say, then the Shop sheet, which wins.</summary>
-internal sealed class SettingsRows(CellValues values, CellMap cells, List<Finding> findings)
+internal sealed class SettingsRows(CellValues values, CellMap cells, List<Finding> findings, Planning.Shops.Settings below)
 {
     private const string AlloyBefore = "Alloy \"";
     private const string AlloyAfter = "\" is";
 
-    private readonly Dictionary<string, string> alloys = new(StringComparer.OrdinalIgnoreCase);
-    private Planning.Shops.Settings settings = new();
+    private readonly Dictionary<string, string> alloys = new(below.AlloyMeanings, StringComparer.OrdinalIgnoreCase);
+    private Planning.Shops.Settings settings = below;
 
     /// <summary>The settings taken so far.</summary>
     public Planning.Shops.Settings Settings => alloys.Count == 0 ? settings : settings with { AlloyMeanings = alloys };

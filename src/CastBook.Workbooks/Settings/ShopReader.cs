@@ -18,7 +18,8 @@ internal sealed class ShopReader(
     private readonly List<Finding> findings = [];
 
     /// <summary>Reads all there is.</summary>
-    public ShopReading Read()
+    /// <param name="below">The shop file's settings, which all others win over; missing where there is none.</param>
+    public ShopReading Read(Planning.Shops.Settings? below)
     {
         var shop = new Shop
         {
@@ -29,7 +30,7 @@ internal sealed class ShopReader(
             Materials = Rows(ShopSheet.Materials, ShopRecords.Material),
             Investments = Rows(ShopSheet.Investments, ShopRecords.Investment),
             Schedules = Schedules(),
-            Settings = Settings(),
+            Settings = Settings(below),
         };
         return new ShopReading(shop, Trees(), sheets, findings);
     }
@@ -58,9 +59,9 @@ internal sealed class ShopReader(
         return schedules;
     }
 
-    private Planning.Shops.Settings Settings()
+    private Planning.Shops.Settings Settings(Planning.Shops.Settings? below)
     {
-        var rows = new SettingsRows(values, cells, findings);
+        var rows = new SettingsRows(values, cells, findings, below ?? new Planning.Shops.Settings());
         rows.Take(settings.Values);
         if (SheetNamed(ShopSheetName) is { } sheet)
         {

@@ -8,6 +8,9 @@ namespace CastBook.Workbooks.Sheets;
 /// <summary>Everything to stop for, check or note, with a link to the cell, why it matters and what to type.</summary>
 internal static class ChecksSheet
 {
+    /// <summary>The hidden column of the record.</summary>
+    public const int RecordColumn = 8;
+
     private const int HeadingRow = 3;
 
     private static readonly string[] Headings = ["", "Where", "What was seen", "Why it matters", "What to type or do", "id"];
@@ -16,7 +19,7 @@ internal static class ChecksSheet
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
-        var sheet = new OwnedSheet("Checks") { Landscape = true, HeadingRow = HeadingRow, Widths = [10, 38, 46, 40, 44, 24] };
+        var sheet = new OwnedSheet("Checks") { Landscape = true, HeadingRow = HeadingRow, HiddenColumns = [RecordColumn], Widths = [10, 38, 46, 40, 44, 24] };
         sheet.Set(1, 1, RowCounts.Of(context.Plan, context.Findings), Look.Title);
         for (var column = 1; column <= Headings.Length; column++)
         {

@@ -78,6 +78,19 @@ internal sealed class BookEdits
         return name;
     }
 
+    /// <summary>Keeps a sheet part as it stands under another name, with all it leads to; the old name is then free for new content.</summary>
+    /// <param name="part">The sheet's part.</param>
+    /// <param name="copy">The part that takes its content; already added.</param>
+    public void HandOver(string part, string copy)
+    {
+        var name = RelationshipsPartOf(part);
+        if (package.Has(name))
+        {
+            parts[RelationshipsPartOf(copy)] = package.Read(name);
+            parts[name] = EmptyRelationships();
+        }
+    }
+
     /// <summary>Makes sure an extension has a content type.</summary>
     /// <param name="extension">The extension, without a dot.</param>
     /// <param name="contentType">The content type.</param>
@@ -111,7 +124,7 @@ internal sealed class BookEdits
             var name = RelationshipsPartOf(group.Key);
             var content = package.Has(name)
                 ? package.Read(name)
-                : Encoding.UTF8.GetBytes($"<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n<Relationships xmlns=\"{RelationshipsNamespace}\"></Relationships>");
+                : EmptyRelationships();
             var part = new XmlPart(content);
             foreach (var (_, id, type, target) in group)
             {
@@ -124,6 +137,9 @@ internal sealed class BookEdits
         FinishContentTypes();
         return parts;
     }
+
+    private static byte[] EmptyRelationships() => Encoding.UTF8.GetBytes(
+        $"<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n<Relationships xmlns=\"{RelationshipsNamespace}\"></Relationships>");
 
     private static string RelationshipsPartOf(string part)
     {

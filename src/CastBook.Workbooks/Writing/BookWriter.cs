@@ -14,6 +14,9 @@ internal sealed class BookWriter
     private readonly BookReading reading;
     private readonly NightPlan plan;
     private readonly string bookName;
+    private readonly FillRecord before;
+    private readonly FillRecord after = new();
+    private readonly TypedCells typed;
     private readonly BookEdits edits;
     private readonly WorkbookEdits workbook;
     private readonly StyleBook styles;
@@ -21,10 +24,12 @@ internal sealed class BookWriter
     private readonly List<Finding> findings = [];
     private readonly List<(OwnedSheet Sheet, string? OwnName)> sheets = [];
 
-    private BookWriter(BookReading reading, NightPlan plan, string bookName)
+    private BookWriter(BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName)
     {
         this.reading = reading;
         this.plan = plan;
+        this.before = before;
+        this.typed = typed;
         this.bookName = bookName;
         edits = new BookEdits(reading.Package);
         workbook = new WorkbookEdits(reading.Package, edits);
@@ -35,11 +40,14 @@ internal sealed class BookWriter
     /// <summary>Writes the book.</summary>
     /// <param name="reading">The book as read; cells of new sheets are added to its map.</param>
     /// <param name="plan">The night as answered.</param>
+    /// <param name="before">What CastBook wrote last.</param>
+    /// <param name="typed">Cells of computed columns in which a person typed.</param>
     /// <param name="bookName">The book's name without its extension.</param>
     /// <param name="output">Where to; must be seekable.</param>
-    public static WrittenBook Write(BookReading reading, NightPlan plan, string bookName, Stream output)
+    public static WrittenBook Write(
+        BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName, Stream output)
     {
-        var writer = new BookWriter(reading, plan, bookName);
+        var writer = new BookWriter(reading, plan, before, typed, bookName);
         var found = writer.Edit();
         PackageWriter.Write(reading.Package, writer.edits, output);
         return new WrittenBook(found, writer.edits, writer.sheets.Any(s => s.OwnName is null));
@@ -55,12 +63,15 @@ internal sealed class BookWriter
 
         findings.AddRange([.. reading.Findings, .. plan.Findings, .. columns.Findings]);
         AskWhatIsOpen();
+        findings.AddRange(typed.Say(reading, Lines()));
         var lines = Lines();
-        findings.AddRange(new ListWriter(reading.Pieces, edits, styles, workbook).Write(columns, lines));
+        findings.AddRange(new ListWriter(reading.Pieces, edits, styles, workbook, before, typed).Write(columns, lines, after));
         var context = new SheetContext(bookName, reading, plan, FindingGroups.Fold(findings));
         MakeSheets(context, columns, lines);
+        KeepIfTyped(OwnName.ChecksSheet, new OwnedSheet(""));
         context = context with { Findings = FindingGroups.Fold(findings) };
-        Own(ChecksSheet.Make(context), OwnName.ChecksSheet);
+        var checks = Own(ChecksSheet.Make(context), OwnName.ChecksSheet);
+        after.Write(checks, ChecksSheet.RecordColumn);
         new MarkWriter(reading, edits, styles, columns.Checks, Grid).Write(context.Findings);
         WriteSheets(context.Findings);
         Finish();
@@ -103,16 +114,19 @@ internal sealed class BookWriter
 
     private void MakeSheets(SheetContext context, ListColumns columns, List<PieceLine> lines)
     {
-        Own(NightPlanSheet.Make(context, Kept(OwnName.NightPlanSheet, NightPlanSheet.ShopHeadings)), OwnName.NightPlanSheet);
+        var night = Own(NightPlanSheet.Make(context, Kept(OwnName.NightPlanSheet, NightPlanSheet.ShopHeadings)), OwnName.NightPlanSheet);
+        KeepIfTyped(OwnName.NightPlanSheet, night);
         if (plan.Flasks.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.TreesSheet))
         {
             var trees = Own(TreesSheet.Make(context, Kept(OwnName.TreesSheet, TreesSheet.ShopHeadings)), OwnName.TreesSheet);
             TreesSheet.Map(trees, context);
+            KeepIfTyped(OwnName.TreesSheet, trees);
         }
 
         if (columns.Elsewhere.Count > 0)
         {
-            Own(ComputedSheet.Make(reading.Pieces, columns.Elsewhere, lines), OwnName.ComputedSheet);
+            var computed = Own(ComputedSheet.Make(reading.Pieces, columns.Elsewhere, lines), OwnName.ComputedSheet);
+            KeepIfTyped(OwnName.ComputedSheet, computed);
         }
     }
 
@@ -132,8 +146,22 @@ internal sealed class BookWriter
             sheet.Name = free;
         }
 
+        TypedOnSheet.Remember(sheet, ownName, after);
         sheets.Add((sheet, ownName));
         return sheet;
+    }
+
+    /// <summary>Where somebody typed on a sheet of ours it stays under another name, and a fresh one takes its place.</summary>
+    private void KeepIfTyped(string ownName, OwnedSheet fresh)
+    {
+        if (!reading.OwnSheets.TryGetValue(ownName, out var standing) || !TypedOnSheet.Any(Grid(standing), before, ownName, fresh))
+        {
+            return;
+        }
+
+        var copy = workbook.AddSheet(workbook.FreeSheetName($"{standing.Name} (kept)"), reading.Package.Read(standing.PartName));
+        edits.HandOver(standing.PartName, copy.PartName);
+        findings.Add(Catalogue.OwnSheetKept.At(Subject.Book, standing.Name, copy.Name));
     }
 
     private void WriteSheets(IReadOnlyList<Finding> found)

@@ -6,15 +6,19 @@ using CastBook.Workbooks.Reading.Grid;
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>Turns the computed columns into edits of the shop's list.</summary>
-internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook styles, WorkbookEdits workbook)
+internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook styles, WorkbookEdits workbook, FillRecord before, TypedCells typed)
 {
+    private const int MostReplacedSaid = 40;
+
     private readonly SheetEdits sheet = edits.Sheet(list.Sheet.PartName);
+    private readonly Dictionary<ComputedColumn, List<string>> replaced = [];
 
     /// <summary>Writes headings, table, filter and widths of new columns, and the values of all rows.</summary>
     /// <param name="columns">Where the columns stand.</param>
     /// <param name="lines">The rows.</param>
-    /// <returns>What to say about cells that were left as the shop's.</returns>
-    public IReadOnlyList<Finding> Write(ListColumns columns, IReadOnlyList<PieceLine> lines)
+    /// <param name="after">Takes down what is written.</param>
+    /// <returns>What to say about cells that were left as the shop's, and about values replaced.</returns>
+    public IReadOnlyList<Finding> Write(ListColumns columns, IReadOnlyList<PieceLine> lines, FillRecord after)
     {
         if (columns.New.Count > 0)
         {
@@ -29,16 +33,40 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         var kept = new HashSet<Subject>();
         foreach (var line in lines)
         {
-            if (!line.IsLeftAlone)
+            if (line.IsLeftAlone)
             {
-                WriteRow(columns, line, kept);
+                Remember(columns, line, after);
+            }
+            else
+            {
+                WriteRow(columns, line, kept, after);
             }
         }
 
-        return kept.Count == 0 ? [] : [Catalogue.FormulaKept.At([.. kept])];
+        return
+        [
+            .. kept.Select(column => Catalogue.FormulaKept.At(column)),
+            .. replaced.Select(r => Catalogue.ValuesReplaced.At(Subject.Column(r.Key.OwnName), r.Key.Heading, Listed(r.Value))),
+        ];
     }
 
-    private void WriteRow(ListColumns columns, PieceLine line, HashSet<Subject> kept)
+    private static string Listed(List<string> values) => string.Join("; ", values.Take(MostReplacedSaid))
+        + (values.Count > MostReplacedSaid ? $" and {values.Count - MostReplacedSaid} more" : "");
+
+    /// <summary>A row that is left alone keeps what CastBook wrote into it on its night.</summary>
+    private void Remember(ListColumns columns, PieceLine line, FillRecord after)
+    {
+        foreach (var (column, at) in columns.Standing)
+        {
+            var text = FillRecord.TextOf(list.Grid.Cell(list.RowOf[line.Piece.Id], at));
+            if (before.Wrote(column.OwnName, text))
+            {
+                after.Add(column.OwnName, text);
+            }
+        }
+    }
+
+    private void WriteRow(ListColumns columns, PieceLine line, HashSet<Subject> kept, FillRecord after)
     {
         var row = list.RowOf[line.Piece.Id];
         foreach (var (column, at) in columns.Standing)
@@ -50,13 +78,35 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
                 continue;
             }
 
+            if (typed.Contains(line.Piece.Id, column.OwnName))
+            {
+                continue;
+            }
+
             // A new column gets its empty cells too, so that its line at the left runs through.
             var value = column.Show(line);
+            after.Add(column.OwnName, FillRecord.TextOf(value));
+            NoteReplaced(column, row, cell, value);
             if (at > list.LastColumn || !Same(cell, value))
             {
                 sheet.Set(row, at, value, StyleFor(column, row));
             }
         }
+    }
+
+    private void NoteReplaced(ComputedColumn column, int row, GridCell cell, CellValue value)
+    {
+        if (before.Knows(column.OwnName) || cell.IsEmpty || Same(cell, value))
+        {
+            return;
+        }
+
+        if (!replaced.TryGetValue(column, out var values))
+        {
+            replaced[column] = values = [];
+        }
+
+        values.Add($"row {row} \"{FillRecord.TextOf(cell)}\"");
     }
 
     private int StyleFor(ComputedColumn column, int row)

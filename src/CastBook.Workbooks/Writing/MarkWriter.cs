@@ -91,7 +91,8 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
 
     /// <summary>The column of a field; a field without a column is marked on the piece's name.</summary>
     private int ColumnOf(string field) =>
-        reading.Pieces.Columns.TryGetValue(field, out var column) || reading.Pieces.Columns.TryGetValue(PieceField.Piece, out column)
+        reading.Pieces.Columns.TryGetValue(field, out var column) || reading.Pieces.OwnColumns.TryGetValue(field, out column)
+            || reading.Pieces.Columns.TryGetValue(PieceField.Piece, out column)
             ? column
             : reading.Pieces.FirstColumn;
 

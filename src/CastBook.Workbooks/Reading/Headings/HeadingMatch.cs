@@ -49,6 +49,19 @@ internal sealed class HeadingMatch
         return match;
     }
 
+    /// <summary>Gives columns whose heading names no unit the unit that a row below names.</summary>
+    /// <param name="units">The units by column.</param>
+    public void TakeUnits(IReadOnlyDictionary<int, CellUnit> units)
+    {
+        foreach (var column in byField.Values.ToList())
+        {
+            if (column.Unit is null && units.TryGetValue(column.Column, out var unit))
+            {
+                byField[column.Field] = column with { Unit = unit };
+            }
+        }
+    }
+
     private void Settle(FieldWords field, IEnumerable<HeadingWord> words, IReadOnlyList<(int Column, Heading Heading)> headings, HashSet<int> taken)
     {
         foreach (var word in words)

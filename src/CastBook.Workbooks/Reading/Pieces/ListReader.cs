@@ -25,6 +25,11 @@ internal static class ListReader
         var grid = SheetReader.Read(package, list.Sheet, strings);
         var anyColumn = list.Match.Fields.Values.Min(f => f.Column);
         var table = TableReader.At(package, list.Sheet, grid, list.Row, anyColumn);
+        if (UnitRow.Read(grid, list.Row + 1, list.Match.Fields.Values.Select(f => f.Column)) is { } units)
+        {
+            list.Match.TakeUnits(units);
+        }
+
         var (fields, headingFindings) = HeadingFindings.Of(list);
         var rows = ListRows.Sort(grid, fields, list.Row, table);
         if (rows.Pieces.Count == 0)

@@ -19,9 +19,11 @@ internal sealed class ListRows
     private readonly SheetGrid grid;
     private readonly IReadOnlyDictionary<string, FieldColumn> fields;
     private readonly int[] columns;
+    private readonly int headingRow;
 
-    private ListRows(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields)
+    private ListRows(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow)
     {
+        this.headingRow = headingRow;
         this.grid = grid;
         this.fields = fields;
         columns = [.. fields.Values.Select(f => f.Column).Order()];
@@ -46,7 +48,7 @@ internal sealed class ListRows
     /// <param name="table">The table it is, where it is one.</param>
     public static ListRows Sort(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow, SheetTable? table)
     {
-        var rows = new ListRows(grid, fields);
+        var rows = new ListRows(grid, fields, headingRow);
         var last = table is null ? CellRef.MaxRow : table.Range.LastRow - (table.HasTotalsRow ? 1 : 0);
         var (previous, ended) = (headingRow, false);
         foreach (var row in grid.Rows.Where(r => r > headingRow))
@@ -73,7 +75,7 @@ internal sealed class ListRows
 
     private void Take(int row)
     {
-        if (IsTotal(row) || IsHeadingAgain(row) || IsUnitRow(row))
+        if (IsTotal(row) || IsHeadingAgain(row) || (row == headingRow + 1 && UnitRow.Read(grid, row, columns) is not null))
         {
             return;
         }
@@ -130,27 +132,4 @@ internal sealed class ListRows
     private bool IsHeadingAgain(int row) => fields.Values.Count(f =>
         grid.Cell(row, f.Column) is { Kind: CellKind.Text, Text: { } text }
         && string.Equals(CellValues.Clean(text), f.Heading.Text, StringComparison.OrdinalIgnoreCase)) >= 2;
-
-    // A row of units under the headings: nothing but units in every cell that says anything, and at least two of them.
-    private bool IsUnitRow(int row)
-    {
-        var units = 0;
-        foreach (var column in columns)
-        {
-            var cell = grid.Cell(row, column);
-            if (CellValues.IsBlank(cell))
-            {
-                continue;
-            }
-
-            if (cell.Kind != CellKind.Text || !CellUnit.TryParse(CellValues.Clean(cell.Text).Trim('(', ')', '[', ']'), out _))
-            {
-                return false;
-            }
-
-            units++;
-        }
-
-        return units >= 2;
-    }
 }

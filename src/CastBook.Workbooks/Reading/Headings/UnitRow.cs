@@ -1,0 +1,34 @@
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Values;
+
+namespace CastBook.Workbooks.Reading.Headings;
+
+/// <summary>A row of units right below the headings.</summary>
+internal static class UnitRow
+{
+    /// <summary>The units of a row by column, where it is a row of units: nothing but units in the cells that say anything, at least two of them.</summary>
+    /// <param name="grid">The sheet.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="columns">The list's columns.</param>
+    public static IReadOnlyDictionary<int, CellUnit>? Read(SheetGrid grid, int row, IEnumerable<int> columns)
+    {
+        var units = new Dictionary<int, CellUnit>();
+        foreach (var column in columns)
+        {
+            var cell = grid.Cell(row, column);
+            if (CellValues.IsBlank(cell))
+            {
+                continue;
+            }
+
+            if (cell.Kind != CellKind.Text || !CellUnit.TryParse(CellValues.Clean(cell.Text).Trim('(', ')', '[', ']'), out var unit))
+            {
+                return null;
+            }
+
+            units[column] = unit;
+        }
+
+        return units.Count >= 2 ? units : null;
+    }
+}

@@ -1,0 +1,104 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Files;
+using Microsoft.Extensions.Configuration;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>Loads <c>castbook.json</c> and the <c>CASTBOOK_</c> variables.</summary>
+/// <remarks>
+/// <para><code>{ "columns": { "patternMass": ["Peso modelo"] }, "shop": "shop.xlsx", "Melt loss": "2" }</code></para>
+/// <para>A later source wins: the user's file, the file beside the workbook, the environment.
+/// A variable is the setting's name in capitals, <c>CASTBOOK_MELT_LOSS</c>. Without file and variable nothing is loaded.</para>
+/// </remarks>
+public static class SettingsFile
+{
+    /// <summary>The file's name.</summary>
+    public const string Name = "castbook.json";
+
+    /// <summary>What environment variables of CastBook begin with.</summary>
+    public const string VariablePrefix = "CASTBOOK_";
+
+    private const string ColumnsKey = "columns";
+    private const string ShopKey = "shop";
+
+    /// <summary>Loads the settings around a workbook.</summary>
+    /// <param name="folder">The workbook's folder.</param>
+    /// <param name="userFolder">The user's folder for settings; missing to leave it out.</param>
+    /// <param name="environment">Environment variables, by name.</param>
+    /// <exception cref="BookRefusedException">A file is no valid JSON.</exception>
+    public static BookSettings Load(string folder, string? userFolder, IReadOnlyDictionary<string, string> environment)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(environment);
+        var settings = BookSettings.None;
+        foreach (var path in new[] { userFolder, folder }.Where(f => f is not null).Select(f => Path.Combine(f!, Name)).Where(File.Exists))
+        {
+            settings = Over(settings, FromFile(path));
+        }
+
+        var variables = environment
+            .Where(v => v.Key.StartsWith(VariablePrefix, StringComparison.OrdinalIgnoreCase))
+            .Select(v => (Spec: SpecOf(v.Key[VariablePrefix.Length..]), v.Value))
+            .Where(v => v.Spec is not null)
+            .ToDictionary(v => v.Spec!.Name, v => v.Value, StringComparer.OrdinalIgnoreCase);
+        return variables.Count == 0 ? settings : Over(settings, new BookSettings { Values = variables });
+    }
+
+    private static BookSettings FromFile(string path)
+    {
+        IConfigurationRoot root;
+        try
+        {
+            using var stream = File.OpenRead(path);
+            root = new ConfigurationBuilder().AddJsonStream(stream).Build();
+        }
+        catch (Exception e) when (e is FormatException or InvalidDataException or IOException or UnauthorizedAccessException)
+        {
+            throw new BookRefusedException(Catalogue.SettingsFileUnreadable.At(Subject.Book, path), e);
+        }
+
+        var values = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        var columns = new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
+        string? shop = null;
+        foreach (var section in root.GetChildren())
+        {
+            if (section.Key.Equals(ColumnsKey, StringComparison.OrdinalIgnoreCase))
+            {
+                foreach (var field in section.GetChildren())
+                {
+                    columns[field.Key] = field.Value is { } one ? [one] : [.. field.GetChildren().Select(w => w.Value).OfType<string>()];
+                }
+            }
+            else if (section.Key.Equals(ShopKey, StringComparison.OrdinalIgnoreCase))
+            {
+                shop = section.Value is { Length: > 0 } file ? Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, file) : null;
+            }
+            else if (section.Value is { } value)
+            {
+                values[SpecOf(section.Key)?.Name ?? section.Key] = value;
+            }
+        }
+
+        return new BookSettings { Columns = columns, Values = values, ShopFile = shop };
+    }
+
+    private static SettingSpec? SpecOf(string name) => SettingSpec.All.FirstOrDefault(s => ShopWords.Key(s.Name) == ShopWords.Key(name));
+
+    private static BookSettings Over(BookSettings below, BookSettings above) => new()
+    {
+        Columns = Merge(below.Columns, above.Columns),
+        Values = Merge(below.Values, above.Values),
+        ShopFile = above.ShopFile ?? below.ShopFile,
+    };
+
+    private static Dictionary<string, T> Merge<T>(IReadOnlyDictionary<string, T> below, IReadOnlyDictionary<string, T> above)
+    {
+        var merged = new Dictionary<string, T>(below, StringComparer.OrdinalIgnoreCase);
+        foreach (var (key, value) in above)
+        {
+            merged[key] = value;
+        }
+
+        return merged;
+    }
+}

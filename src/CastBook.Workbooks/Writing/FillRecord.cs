@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Runtime.InteropServices;
+using CastBook.Workbooks.Reading.Grid;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <summary>
+/// What CastBook wrote last, by column and sheet, as hashes in a hidden column of Checks: only so can a value that a
+/// person typed be told from one of ours. The hashes are a set, so sorting the rows does not matter.
+/// </summary>
+internal sealed class FillRecord
+{
+    private const string Marker = "castbook-record";
+
+    // A cell holds 32,767 characters; six bits a character.
+    private const int HashesInCell = 6000;
+
+    private readonly Dictionary<string, HashSet<uint>> written = new(StringComparer.Ordinal);
+
+    /// <summary>The record of a book: empty where it has no Checks sheet of ours.</summary>
+    /// <param name="checks">The Checks sheet, or null.</param>
+    /// <param name="column">The column the record stands in.</param>
+    public static FillRecord Read(SheetGrid? checks, int column)
+    {
+        var record = new FillRecord();
+        foreach (var row in checks?.Rows ?? [])
+        {
+            if (checks!.Cell(row, column).Text is not { } text || text.Split(' ') is not [Marker, var key, var hashes])
+            {
+                continue;
+            }
+
+            var bytes = new byte[hashes.Length];
+            if (Convert.TryFromBase64String(hashes, bytes, out var length))
+            {
+                record.SetOf(key).UnionWith(MemoryMarshal.Cast<byte, uint>(bytes.AsSpan(0, length)).ToArray());
+            }
+        }
+
+        return record;
+    }
+
+    /// <summary>Whether anything is recorded of a column or sheet.</summary>
+    /// <param name="key">Its hidden name.</param>
+    public bool Knows(string key) => written.ContainsKey(key);
+
+    /// <summary>Whether CastBook wrote this text there.</summary>
+    /// <param name="key">The column's or sheet's hidden name.</param>
+    /// <param name="text">The text, as <see cref="TextOf(GridCell)"/> gives it.</param>
+    public bool Wrote(string key, string text) => written.TryGetValue(key, out var hashes) && hashes.Contains(Hash(text));
+
+    /// <summary>Records that CastBook writes this text there.</summary>
+    /// <param name="key">The column's or sheet's hidden name.</param>
+    /// <param name="text">The text, as <see cref="TextOf(CellValue)"/> gives it; empty text is not recorded.</param>
+    public void Add(string key, string text)
+    {
+        var hashes = SetOf(key);
+        if (text.Length > 0)
+        {
+            hashes.Add(Hash(text));
+        }
+    }
+
+    /// <summary>Writes the record.</summary>
+    /// <param name="sheet">The Checks sheet.</param>
+    /// <param name="column">The column for it.</param>
+    public void Write(OwnedSheet sheet, int column)
+    {
+        var row = 0;
+        foreach (var (key, hashes) in written.OrderBy(w => w.Key, StringComparer.Ordinal))
+        {
+            foreach (var chunk in hashes.Order().Chunk(HashesInCell).DefaultIfEmpty([]))
+            {
+                var bytes = MemoryMarshal.AsBytes(chunk.AsSpan());
+                sheet.Set(++row, column, $"{Marker} {key} {Convert.ToBase64String(bytes)}", Look.Small);
+            }
+        }
+    }
+
+    /// <summary>A cell as the record knows it: numbers to nine digits, which survive every program.</summary>
+    /// <param name="cell">The cell.</param>
+    public static string TextOf(GridCell cell) => cell.Kind switch
+    {
+        CellKind.Number or CellKind.Date or CellKind.Boolean => Number(cell.Number),
+        CellKind.Text or CellKind.Error => cell.Text ?? "",
+        _ => "",
+    };
+
+    /// <summary>A value as the record knows it.</summary>
+    /// <param name="value">The value.</param>
+    public static string TextOf(CellValue value) => value.Number is { } number ? Number(number) : value.Text ?? "";
+
+    private static string Number(double number) => number.ToString("G9", CultureInfo.InvariantCulture);
+
+    /// <summary>FNV-1a over the characters, line ends as one: office programs change them.</summary>
+    private static uint Hash(string text)
+    {
+        var hash = 2166136261u;
+        foreach (var c in text)
+        {
+            if (c != '\r')
+            {
+                hash = unchecked((hash ^ c) * 16777619u);
+            }
+        }
+
+        return hash;
+    }
+
+    private HashSet<uint> SetOf(string key)
+    {
+        if (!written.TryGetValue(key, out var hashes))
+        {
+            written[key] = hashes = [];
+        }
+
+        return hashes;
+    }
+}
