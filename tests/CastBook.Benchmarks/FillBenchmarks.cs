@@ -8,6 +8,8 @@ namespace CastBook.Benchmarks;
 /// deflating the same file in the same run? Without flasks metal is computed and nothing planned; with flasks the whole night is.
 /// </summary>
 [MemoryDiagnoser]
+[MinColumn]
+[MedianColumn]
 [SimpleJob(RunStrategy.Monitoring, launchCount: 1, warmupCount: 2, iterationCount: 9)]
 public class FillBenchmarks
 {

@@ -23,14 +23,9 @@ internal static class WrenmoorPieces
 
     private static List<ShopColumn> Columns()
     {
-        List<ShopColumn> columns =
-        [
-            .. PiecesSheet.Spec.Columns
-                .Where(c => !Unused.Contains(c.Heading, StringComparer.Ordinal))
-                .Select(c => c.Heading == "Per tree" ? c with { Width = 25 } : c),
-        ];
-        columns.Insert(1, new ShopColumn("Customer", 15, CellKind.Words, ""));
-        columns.Add(new ShopColumn("Bench note", 26, CellKind.Words, ""));
+        List<ShopColumn> columns = [.. PiecesSheet.Spec.Columns.Where(c => !Unused.Contains(c.Heading, StringComparer.Ordinal))];
+        columns.Insert(1, new ShopColumn("Customer", 14, CellKind.Words, ""));
+        columns.Add(new ShopColumn("Bench note", 25, CellKind.Words, ""));
         return columns;
     }
 
