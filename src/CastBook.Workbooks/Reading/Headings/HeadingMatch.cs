@@ -51,11 +51,12 @@ internal sealed class HeadingMatch
 
     /// <summary>Gives columns whose heading names no unit the unit that a row below names.</summary>
     /// <param name="units">The units by column.</param>
-    public void TakeUnits(IReadOnlyDictionary<int, CellUnit> units)
+    /// <param name="fields">What the fields measure; a unit of something else is not taken.</param>
+    public void TakeUnits(IReadOnlyDictionary<int, CellUnit> units, IReadOnlyList<FieldWords> fields)
     {
         foreach (var column in byField.Values.ToList())
         {
-            if (column.Unit is null && units.TryGetValue(column.Column, out var unit))
+            if (column.Unit is null && units.TryGetValue(column.Column, out var unit) && fields.First(f => f.Field == column.Field).Dimension == unit.Dimension)
             {
                 byField[column.Field] = column with { Unit = unit };
             }

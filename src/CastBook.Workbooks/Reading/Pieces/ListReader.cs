@@ -27,7 +27,7 @@ internal static class ListReader
         var table = TableReader.At(package, list.Sheet, grid, list.Row, anyColumn);
         if (UnitRow.Read(grid, list.Row + 1, list.Match.Fields.Values.Select(f => f.Column)) is { } units)
         {
-            list.Match.TakeUnits(units);
+            list.Match.TakeUnits(units, HeadingWords.Piece);
         }
 
         var (fields, headingFindings) = HeadingFindings.Of(list);

@@ -1,0 +1,146 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Reading.Headings;
+
+namespace CastBook.Workbooks.Tests.Reading.Headings;
+
+public sealed class HeadingTests
+{
+    [Theory]
+    [InlineData("Pattern weight (g)", "Pattern weight", "g")]
+    [InlineData("Weight, g", "Weight", "g")]
+    [InlineData("Höhe [mm]", "Höhe", "mm")]
+    [InlineData("wax_weight_g", "wax weight", "g")]
+    [InlineData("Wt g", "Wt", "g")]
+    [InlineData("Wt. dwt", "Wt", "dwt")]
+    [InlineData("Weight (ozt)", "Weight", "ozt")]
+    [InlineData("Weight oz t", "Weight", "ozt")]
+    [InlineData("Width \"", "Width", "in")]
+    [InlineData("Length (mm, from the gate outwards)", "Length", "mm")]
+    [InlineData("Volume (cm³)", "Volume", "ml")]
+    [InlineData("Volume (in³)", "Volume", "in³")]
+    [InlineData("Printed at (°F)", "Printed at", "°F")]
+    [InlineData("Washed\n(min)", "Washed", "min")]
+    [InlineData("Density g/cm3", "Density", "g/cm³")]
+    [InlineData("Price (per g)", "Price", "per g")]
+    [InlineData("pieceWeight_mg", "piece Weight", "mg")]
+    public void Parse_HeadingWithUnit_PartsWordsAndUnit(string text, string words, string unit)
+    {
+        var heading = Heading.Parse(text);
+
+        heading.Says(words, out var found).ShouldBeTrue();
+        found!.Name.ShouldBe(unit);
+    }
+
+    [Theory]
+    [InlineData("Stones in")]
+    [InlineData("H")]
+    [InlineData("Keep in flask")]
+    [InlineData("orderId")]
+    public void Parse_HeadingWithoutUnit_NamesNone(string text)
+    {
+        var heading = Heading.Parse(text);
+
+        heading.Says(heading.AllWords, out var unit).ShouldBeTrue();
+        unit.ShouldBeNull();
+    }
+
+    [Theory]
+    [InlineData("Metal", PieceField.Alloy)]
+    [InlineData("Wax (g)", PieceField.PatternMass)]
+    [InlineData("Resin ml", PieceField.PatternVolume)]
+    [InlineData("Stones in", PieceField.StonesIn)]
+    [InlineData("Leave out", PieceField.LeaveOut)]
+    [InlineData("Keep in flask", PieceField.KeepInFlask)]
+    [InlineData("Heaviest section (mm)", PieceField.HeaviestSection)]
+    [InlineData("Due", PieceField.Due)]
+    public void Of_OneHeading_KnowsItsField(string text, string field) =>
+        Match(text).Fields.Keys.ShouldBe([field]);
+
+    // "Metal (g)" is a mass; to take it for the alloy would put numbers where names belong.
+    [Theory]
+    [InlineData("Metal (g)")]
+    [InlineData("Metal needed (g)")]
+    [InlineData("Metal total (g)")]
+    [InlineData("Wax")]
+    [InlineData("Customer")]
+    public void Of_HeadingOfNoField_IsLeftAlone(string text) => Match(text).Fields.ShouldBeEmpty();
+
+    [Theory]
+    [InlineData("Pattern weight (g)", WeightMeaning.Pattern)]
+    [InlineData("Wax weight", WeightMeaning.Pattern)]
+    [InlineData("Model weight", WeightMeaning.Pattern)]
+    [InlineData("Cast weight (g)", WeightMeaning.FinishedMetal)]
+    [InlineData("Finished weight", WeightMeaning.FinishedMetal)]
+    [InlineData("Weight each (g)", WeightMeaning.Unknown)]
+    [InlineData("Wt", WeightMeaning.Unknown)]
+    public void Of_WeightHeading_SaysWhatTheWeightIsOf(string text, WeightMeaning meaning) =>
+        Match(text).Fields[PieceField.PatternMass].Word.Meaning.ShouldBe(meaning);
+
+    [Fact]
+    public void Of_PieceAndCode_PrefersThePiece() => Match("Code", "Piece").Fields[PieceField.Piece].Column.ShouldBe(2);
+
+    [Fact]
+    public void Of_PatternAndMetalWeight_TakesThePattern() =>
+        Match("metal_weight_g", "wax_weight_g").Fields[PieceField.PatternMass].Column.ShouldBe(2);
+
+    [Fact]
+    public void Of_LengthWidthHeight_MakesTheHeightTheThickness()
+    {
+        var match = Match("L", "W", "H");
+
+        match.Fields[PieceField.Length].Column.ShouldBe(1);
+        match.Fields[PieceField.Thickness].Column.ShouldBe(3);
+    }
+
+    [Fact]
+    public void Of_TwoColumnsOfTheSameWords_SettlesNeither()
+    {
+        var match = Match("Piece", "Weight (g)", "Weight (oz)");
+
+        match.Fields.ShouldNotContainKey(PieceField.PatternMass);
+        match.Ties.ShouldBe([new FieldTie(PieceField.PatternMass, 2, 3)]);
+    }
+
+    [Fact]
+    public void Of_WordsOfTheShop_WinOverOurs()
+    {
+        var own = new Dictionary<string, IReadOnlyList<string>> { [PieceField.PatternMass] = ["Peso modelo"] };
+        List<(int, Heading)> headings = [(1, Heading.Parse("Weight (g)")), (2, Heading.Parse("Peso modelo (g)"))];
+
+        var match = HeadingMatch.Of(headings, HeadingWords.Piece, own);
+
+        match.Fields[PieceField.PatternMass].Column.ShouldBe(2);
+        match.Fields[PieceField.PatternMass].Word.Meaning.ShouldBe(WeightMeaning.Pattern);
+    }
+
+    // By hand from the definitions in NIST Handbook 44, Appendix C: 480 and 24 grains, 437.5 grains, of 64.798 91 mg each.
+    [Theory]
+    [InlineData("ozt", 31.1034768)]
+    [InlineData("dwt", 1.55517384)]
+    [InlineData("oz", 28.349523125)]
+    [InlineData("grain", 0.06479891)]
+    [InlineData("ct", 0.2)]
+    [InlineData("mg", 0.001)]
+    public void ToBase_OneOfAMass_GivesGrams(string unit, double grams)
+    {
+        CellUnit.TryParse(unit, out var found).ShouldBeTrue();
+
+        found.ToBase(1).ShouldBe(grams, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("°F", 212, 100)]
+    [InlineData("in³", 1, 16.387064)]
+    [InlineData("h", 1.5, 90)]
+    [InlineData("°F/h", 180, 100)]
+    public void ToBase_OtherUnits_GiveTheirBase(string unit, double value, double expected)
+    {
+        CellUnit.TryParse(unit, out var found).ShouldBeTrue();
+
+        found.ToBase(value).ShouldBe(expected, 1e-9);
+    }
+
+    private static HeadingMatch Match(params string[] texts) => HeadingMatch.Of(
+        [.. texts.Select((t, i) => (i + 1, Heading.Parse(t)))], HeadingWords.Piece, new Dictionary<string, IReadOnlyList<string>>());
+}

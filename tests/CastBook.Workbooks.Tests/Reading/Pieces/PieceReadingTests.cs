@@ -1,0 +1,300 @@
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reading;
+
+namespace CastBook.Workbooks.Tests.Reading.Pieces;
+
+public sealed class PieceReadingTests
+{
+    private static readonly string[] Usual = ["Piece", "Qty", "Pattern weight (g)", "Alloy"];
+
+    [Fact]
+    public void Read_EveryColumn_GivesItsValue()
+    {
+        var piece = One(
+            [
+                "Piece", "Qty", "Pattern weight (g)", "Pattern volume (ml)", "Material", "Alloy", "Shape", "Length (mm, from the gate outwards)",
+                "Width (mm)", "Thickness (mm)", "Finest section (mm)", "Heaviest section (mm)", "Gates", "Gate diameter (mm)", "Gate length (mm)",
+                "Stones in", "Per tree", "Printed at (°C)", "Washed (min)", "Cured (min)", "Due", "Night", "Keep in flask", "Leave out",
+            ],
+            [
+                "Band", 4, 3.25, 2.5, "cast resin", "Bronze", "Ring", 22, 7, 2, 1.25, 2.75, 2, 3, 5,
+                "yes", "75 × 100: 12; 90 × 125: 20", 28, 3, 15, new DateOnly(2026, 12, 24), "Friday", "C", "x",
+            ]).Piece;
+
+        (piece.Name, piece.Quantity, piece.Material, piece.Alloy).ShouldBe(("Band", 4, "cast resin", "Bronze"));
+        piece.Weight!.Value.Grams.ShouldBe(3.25);
+        piece.PatternVolume!.Value.Milliliters.ShouldBe(2.5);
+        piece.Box!.IsRing.ShouldBeTrue();
+        (piece.Box.Length.Millimeters, piece.Box.Width.Millimeters, piece.Box.Thickness!.Value.Millimeters).ShouldBe((22, 7, 2));
+        (piece.FinestSection!.Value.Millimeters, piece.HeaviestSection!.Value.Millimeters).ShouldBe((1.25, 2.75));
+        (piece.Gate!.Count, piece.Gate.Diameter!.Value.Millimeters, piece.Gate.Length!.Value.Millimeters).ShouldBe((2, 3, 5));
+        piece.StonesIn.ShouldBeTrue();
+        piece.PerTree!["75 × 100"].ShouldBe(12);
+        piece.PerTree["90 × 125"].ShouldBe(20);
+        (piece.Print!.PrintedAt!.Value.DegreesCelsius, piece.Print.Washed!.Value.Minutes, piece.Print.Cured!.Value.Minutes).ShouldBe((28, 3, 15));
+        (piece.Due, piece.Night, piece.KeepInFlask, piece.LeaveOut).ShouldBe((new DateOnly(2026, 12, 24), "Friday", "C", true));
+        piece.Unreadable.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_UnitsOfTheHeading_AreConverted()
+    {
+        var piece = One(["Piece", "Qty", "Pattern weight (dwt)", "Length (in)", "Width (cm)", "Printed at (°F)"], ["Cuff", 1, 10, 2, 1.5, 86]).Piece;
+
+        piece.Weight!.Value.Grams.ShouldBe(15.5517384, 1e-9);
+        piece.Box!.Length.Millimeters.ShouldBe(50.8, 1e-9);
+        piece.Box.Width.Millimeters.ShouldBe(15);
+        piece.Print!.PrintedAt!.Value.DegreesCelsius.ShouldBe(30, 1e-9);
+    }
+
+    [Fact]
+    public void Read_UnitRowBelowTheHeadings_CountsAsTheirUnits()
+    {
+        var reading = Read(["Piece", "Qty", "Pattern weight", "Length", "Width"], [null, null, "dwt", "in", "in"], ["Cuff", 1, 10, 2, 1]);
+
+        var piece = reading.Night.Pieces.ShouldHaveSingleItem();
+        piece.Weight!.Value.Grams.ShouldBe(15.5517384, 1e-9);
+        piece.Box!.Length.Millimeters.ShouldBe(50.8, 1e-9);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("12.4 g", 12.4)]
+    [InlineData("0.5 ozt", 15.5517384)]
+    [InlineData("250mg", 0.25)]
+    public void Read_UnitInTheCell_IsConverted(string typed, double grams) =>
+        One(Usual, ["Pin", 1, typed, "Bronze"]).Piece.Weight!.Value.Grams.ShouldBe(grams, 1e-9);
+
+    [Theory]
+    [InlineData("12O.5", "weight-not-a-number", "\"12O.5\" is not a number: it has a letter O where a zero belongs.")]
+    [InlineData("1l.5", "weight-not-a-number", "\"1l.5\" is not a number: it has a letter l where a one belongs.")]
+    [InlineData("1,234", "number-undecided", "\"1,234\" can be read as two numbers: the sign in it may mark thousands or decimals.")]
+    [InlineData("12 mm", "unit-wrong", "\"12 mm\" has a unit that does not measure the weight.")]
+    [InlineData("12 gr", "unit-in-cell-ambiguous", "\"12 gr\" has the unit gr, which some read as grams and others as grains.")]
+    [InlineData(-3.5, "value-below-zero", "The weight is -3.5, which is less than nothing.")]
+    [InlineData(0, "value-zero", "The weight is zero.")]
+    [InlineData(6200, "value-absurd", "The weight is 6200; more than 5,000 g is taken for a slip of the pen.")]
+    public void Read_WeightThatCannotBe_IsAStopOnItsCell(object typed, string id, string seen)
+    {
+        var (piece, reading) = One(Usual, ["Pin", 2, typed, "Bronze"]);
+
+        piece.Weight.ShouldBeNull();
+        piece.Unreadable.ShouldBe([PieceField.PatternMass]);
+        var finding = reading.Findings.Where(f => f.Severity == Severity.Stop).ShouldHaveSingleItem();
+        (finding.Id, finding.Seen).ShouldBe((id, seen));
+        reading.Cells.Find(finding.Subjects[0])!.Value.ToString().ShouldBe("Pieces!C2");
+    }
+
+    [Theory]
+    [InlineData(2.5, "quantity-not-whole", "The quantity is 2.5, but pieces are cast whole.")]
+    [InlineData(-1, "value-below-zero", "The quantity is -1, which is less than nothing.")]
+    [InlineData(0, "value-zero", "The quantity is zero.")]
+    [InlineData(20000, "value-absurd", "The quantity is 20000; more than 10,000 pieces is taken for a slip of the pen.")]
+    [InlineData("six", "quantity-not-a-number", "\"six\" is not a number.")]
+    public void Read_QuantityThatCannotBe_IsAStop(object typed, string id, string seen)
+    {
+        var (piece, reading) = One(Usual, ["Pin", typed, 1.5, "Bronze"]);
+
+        piece.Quantity.ShouldBeNull();
+        piece.Unreadable.ShouldBe([PieceField.Quantity]);
+        var finding = reading.Findings.ShouldHaveSingleItem();
+        (finding.Id, finding.Seen, finding.Severity).ShouldBe((id, seen, Severity.Stop));
+    }
+
+    // A program turned "1-2" into a date; as a number it would be 46,024 pieces.
+    [Fact]
+    public void Read_DateInANumberColumn_IsNoNumber()
+    {
+        var (piece, reading) = One(Usual, ["Pin", new DateOnly(2026, 1, 2), 1.5, "Bronze"]);
+
+        piece.Quantity.ShouldBeNull();
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("\"2026-01-02\" is not a number.");
+    }
+
+    [Fact]
+    public void Read_ErrorInAnInputCell_IsAStop()
+    {
+        var (piece, reading) = One(Usual, ["Pin", 2, Cell.Fault("#N/A", "VLOOKUP(A2,X:Y,2)"), "Bronze"]);
+
+        piece.Unreadable.ShouldBe([PieceField.PatternMass]);
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("The weight shows #N/A.");
+    }
+
+    [Fact]
+    public void Read_FormulaWithItsValue_IsRead() =>
+        One(Usual, ["Pin", Cell.Computed("1+1", 2), Cell.Computed("B2*2", 4.5), Cell.Computed("\"Br\"&\"onze\"", "Bronze")]).Piece.Weight!.Value.Grams.ShouldBe(4.5);
+
+    [Fact]
+    public void Read_FormulaWithoutValue_IsAStop()
+    {
+        var (piece, reading) = One(Usual, ["Pin", 2, Cell.Computed("C9*2", null), "Bronze"]);
+
+        piece.Unreadable.ShouldBe([PieceField.PatternMass]);
+        reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("formula-without-value");
+    }
+
+    [Theory]
+    [InlineData("-")]
+    [InlineData("n/a")]
+    [InlineData("  ")]
+    public void Read_CellThatSaysNothing_IsMissingWithoutAFinding(string typed)
+    {
+        var (piece, reading) = One(Usual, ["Pin", 2, 1.5, typed]);
+
+        piece.Alloy.ShouldBeNull();
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("yes", true)]
+    [InlineData("X", true)]
+    [InlineData("ja", true)]
+    [InlineData(1, true)]
+    [InlineData(true, true)]
+    [InlineData("no", false)]
+    [InlineData(false, false)]
+    [InlineData(null, false)]
+    public void Read_YesOrNo_IsUnderstood(object? typed, bool expected) =>
+        One([.. Usual, "Stones in"], ["Pin", 2, 1.5, "Bronze", typed]).Piece.StonesIn.ShouldBe(expected);
+
+    // To take an unclear answer for a no would let someone quench a flask with stones in it.
+    [Fact]
+    public void Read_UnclearStones_IsAStop()
+    {
+        var (piece, reading) = One([.. Usual, "Stones in"], ["Pin", 2, 1.5, "Bronze", "two rubies"]);
+
+        piece.Unreadable.ShouldBe([PieceField.StonesIn]);
+        reading.Findings.ShouldHaveSingleItem().Severity.ShouldBe(Severity.Stop);
+    }
+
+    [Theory]
+    [InlineData("2026-12-24")]
+    [InlineData("24.12.2026")]
+    [InlineData("24 Dec 2026")]
+    public void Read_DayAsText_IsReadWhereItCanMeanOneDay(string typed) =>
+        One([.. Usual, "Due"], ["Pin", 2, 1.5, "Bronze", typed]).Piece.Due.ShouldBe(new DateOnly(2026, 12, 24));
+
+    [Fact]
+    public void Read_DayThatMayBeTwo_IsACheck()
+    {
+        var (piece, reading) = One([.. Usual, "Due"], ["Pin", 2, 1.5, "Bronze", "3/4/2026"]);
+
+        piece.Due.ShouldBeNull();
+        reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("due-unreadable");
+    }
+
+    [Fact]
+    public void Read_DateOf1904_IsTheDayItShows()
+    {
+        // 2026-03-02 is serial 44,621 in the system that counts from 1904; read in the other one it would be 2022.
+        using var book = new BookBuilder().Date1904().Sheet("Pieces", s => s
+            .Row("Piece", "Qty", "Pattern weight (g)", "Due")
+            .Row("Pin", 1, 2.5, new Cell(44621, BookBuilder.Style.Date))).Build();
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Pieces[0].Due.ShouldBe(new DateOnly(2026, 3, 2));
+    }
+
+    [Fact]
+    public void Read_PerTreeNumber_MeansAnySize() =>
+        One([.. Usual, "Per tree"], ["Pin", 2, 1.5, "Bronze", 12]).Piece.PerTree![""].ShouldBe(12);
+
+    [Fact]
+    public void Read_PerTreeWords_AreAStop() =>
+        One([.. Usual, "Per tree"], ["Pin", 2, 1.5, "Bronze", "a dozen"]).Reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("per-tree-unreadable");
+
+    [Fact]
+    public void Read_TextNumbersWithCommas_SettleOneAnother()
+    {
+        var reading = Read(Usual, ["Pin", 1, "2,85", "Bronze"], ["Bell", 1, "1,234", "Bronze"]);
+
+        reading.Night.Pieces[1].Weight!.Value.Grams.ShouldBe(1.234);
+        reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("decimal-comma");
+    }
+
+    [Theory]
+    [InlineData("A", new[] { "A:6" })]
+    [InlineData("A ×4, B ×2", new[] { "A:4", "B:2" })]
+    [InlineData("see Night plan", new string[0])]
+    [InlineData("", new string[0])]
+    public void Read_OurFlaskColumn_GivesTheLastPlan(string typed, string[] expected)
+    {
+        using var book = new BookBuilder()
+            .Sheet("Pieces", s => s.Row([.. Usual, "Flask"]).Row("Pin", 6, 1.5, "Bronze", typed))
+            .Name(OwnName.Flask, "Pieces!$E$1").Build();
+
+        var shares = TestBooks.Read(book).Night.Pieces[0].LastFlasks;
+
+        shares.Select(s => $"{s.Flask}:{s.Quantity}").ShouldBe(expected);
+    }
+
+    [Fact]
+    public void Read_WeightOfUnclearMeaning_IsLeftToTheShop()
+    {
+        Read(["Piece", "Qty", "Weight (g)"], ["Pin", 1, 2]).Night.WeightsAreOf.ShouldBe(WeightMeaning.Unknown);
+        Read(["Piece", "Qty", "Cast weight (g)"], ["Pin", 1, 2]).Night.WeightsAreOf.ShouldBe(WeightMeaning.FinishedMetal);
+    }
+
+    [Fact]
+    public void Read_UnderADifferentCulture_GivesTheSame()
+    {
+        var before = Thread.CurrentThread.CurrentCulture;
+        try
+        {
+            var commas = (System.Globalization.CultureInfo)System.Globalization.CultureInfo.InvariantCulture.Clone();
+            commas.NumberFormat.NumberDecimalSeparator = ",";
+            commas.NumberFormat.NumberGroupSeparator = ".";
+            Thread.CurrentThread.CurrentCulture = commas;
+
+            One(Usual, ["Pin", 2, "1.5", "Bronze"]).Piece.Weight!.Value.Grams.ShouldBe(1.5);
+        }
+        finally
+        {
+            Thread.CurrentThread.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void Read_NoRows_IsRefused() =>
+        Should.Throw<BookRefusedException>(() => Read(Usual)).Message.ShouldContain("has headings in row 1 but no pieces under them");
+
+    [Fact]
+    public void Read_NoHeadings_IsRefusedWithTheNearestRow()
+    {
+        var refusal = Should.Throw<BookRefusedException>(() => Read(["Date", "Customer", "Amount due"], ["1", "2", "3"]));
+
+        refusal.Finding.Id.ShouldBe("list-headings-unknown");
+        refusal.Message.ShouldContain("The nearest is row 1 of sheet Pieces, which says: Date, Customer, Amount due.");
+    }
+
+    [Fact]
+    public void Read_TwoWeightColumns_IsAStopThatNamesBoth()
+    {
+        var reading = Read(["Piece", "Qty", "Pattern weight (g)", "Pattern weight (oz)"], ["Pin", 1, 2, 3]);
+
+        var finding = reading.Findings.ShouldHaveSingleItem();
+        finding.Seen.ShouldBe("Columns C and D both say \"Pattern weight (g)\".");
+        reading.Night.Pieces[0].Weight.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Read_GrainOrGramHeading_IsNotRead()
+    {
+        var reading = Read(["Piece", "Qty", "Pattern weight (gr)"], ["Pin", 1, 2]);
+
+        reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("unit-ambiguous");
+        reading.Night.Pieces[0].Weight.ShouldBeNull();
+    }
+
+    private static (Piece Piece, BookReading Reading) One(object?[] headings, object?[] row)
+    {
+        var reading = Read(headings, row);
+        return (reading.Night.Pieces.ShouldHaveSingleItem(), reading);
+    }
+
+    private static BookReading Read(params object?[][] rows) => TestBooks.Read(BookBuilder.Pieces(rows));
+}
