@@ -64,9 +64,9 @@ internal static class WrenmoorShop
     private static readonly object?[][] Schedules =
     [
         // Schedule, for, up to diameter, up to height, load at, stage, target, rate, hold.
-        .. Stages("resin, small flasks", "resin", 75, 100, (150, 100, 2.0), (370, 100, 2.0), (732, 150, 3.0), (540, 100, 1.5)),
-        .. Stages("resin, large flasks", "resin", 105, 205, (150, 75, 3.0), (370, 75, 3.0), (732, 120, 4.0), (540, 100, 2.0)),
-        .. Stages("wax, all flasks", "wax", 105, 205, (150, 100, 2.0), (370, 150, 2.0), (732, 150, 3.0), (540, 100, 1.5)),
+        .. Stages("resin, small flasks", "resin", 75, 100, (150, 120, 1.5), (370, 150, 1.5), (732, 200, 2.5), (540, 200, 1.0)),
+        .. Stages("resin, large flasks", "resin", 105, 205, (150, 130, 1.5), (370, 130, 2.0), (732, 180, 3.0), (540, 180, 1.5)),
+        .. Stages("wax, all flasks", "wax", 105, 205, (150, 130, 1.0), (370, 180, 1.0), (732, 180, 2.5), (540, 180, 1.0)),
     ];
 
     private static readonly Dictionary<string, object> Answers = new()

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -37,7 +38,7 @@ internal static partial class StableParts
             entry.LastWriteTime = NoTime;
             using var reader = new StreamReader(from.Open(), Encoding.UTF8);
             using var writer = new StreamWriter(entry.Open(), new UTF8Encoding(false));
-            writer.Write(Mend(name, reader.ReadToEnd()));
+            writer.Write(WithUsualPrefixes(Mend(name, reader.ReadToEnd())));
         }
     }
 
@@ -46,10 +47,35 @@ internal static partial class StableParts
         Program => ProgramText,
         ContentTypes => RandomDefault().Replace(text, "").Replace("</Types>", $"<Override PartName=\"/{Core}\" ContentType=\"{CoreType}\" /></Types>", StringComparison.Ordinal),
         RootRelationships => Numbered(RandomName().Replace(text, Core)),
+        "xl/_rels/workbook.xml.rels" => text.Replace("Target=\"/xl/", "Target=\"", StringComparison.Ordinal),
+        _ when name.StartsWith("xl/worksheets/_rels/", StringComparison.Ordinal) => text.Replace("Target=\"/xl/", "Target=\"../", StringComparison.Ordinal),
+        "xl/styles.xml" => WithoutEmptyFormat(text),
         _ when name.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal) =>
             EmptyFormula().Replace(text, "").Replace(" t=\"s\" />", " />", StringComparison.Ordinal).Replace("state=\"frozenSplit\"", "state=\"frozen\"", StringComparison.Ordinal),
         _ => text,
     };
+
+    /// <summary>The prefixes that every reader knows: some libraries compare names and not namespaces, and cannot open the book otherwise.</summary>
+    private static string WithUsualPrefixes(string text)
+    {
+        if (text.Contains("xmlns:x=\"http://schemas.openxmlformats.org/spreadsheetml", StringComparison.Ordinal))
+        {
+            return text.Replace("<x:", "<", StringComparison.Ordinal).Replace("</x:", "</", StringComparison.Ordinal).Replace("xmlns:x=", "xmlns=", StringComparison.Ordinal);
+        }
+
+        return text.Contains("<coreProperties", StringComparison.Ordinal)
+            ? CoreName().Replace(text, "$1cp:$2").Replace(" xmlns=\"", " xmlns:cp=\"", StringComparison.Ordinal)
+            : text;
+    }
+
+    /// <summary>A format of its own for number 0, the built-in one, without any code in it.</summary>
+    private static string WithoutEmptyFormat(string text)
+    {
+        var without = EmptyFormat().Replace(text, "");
+        return without == text
+            ? text
+            : FormatCount().Replace(without, m => $"{m.Groups[1].Value}{int.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture) - 1}\"");
+    }
 
     /// <summary>Relationship ids are random in the root; nothing refers to them by id.</summary>
     private static string Numbered(string text)
@@ -66,6 +92,15 @@ internal static partial class StableParts
 
     [GeneratedRegex("<x:formula[12]></x:formula[12]>|<x:formula[12] ?/>")]
     private static partial Regex EmptyFormula();
+
+    [GeneratedRegex("(</?)(coreProperties|lastModifiedBy|category|keywords|revision|contentStatus|version)")]
+    private static partial Regex CoreName();
+
+    [GeneratedRegex("<x:numFmt numFmtId=\"0\" formatCode=\"\" ?/>")]
+    private static partial Regex EmptyFormat();
+
+    [GeneratedRegex("(<x:numFmts count=\")([0-9]+)\"")]
+    private static partial Regex FormatCount();
 
     [GeneratedRegex("Id=\"[^\"]*\"")]
     private static partial Regex Id();
