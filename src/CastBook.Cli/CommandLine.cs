@@ -16,6 +16,7 @@ internal static class CommandLine
         var root = new RootCommand("CastBook fills a casting shop's workbook: metal, flasks, powder and water, burnout, and what to check.")
         {
             FillCommand.Make(output, errors, clock),
+            MakeTemplatesCommand.Make(output),
         };
         if (arguments.Length == 0)
         {

@@ -1,5 +1,7 @@
 using System.Text;
 using CastBook.Templates.Sheets;
+using CastBook.Workbooks;
+using CastBook.Workbooks.Settings;
 
 namespace CastBook.Templates;
 
@@ -8,8 +10,9 @@ public static class TemplateMaker
 {
     private const string CastingNight = "casting-night";
     private const string WrenmoorNight = "wrenmoor-night";
+    private const string Filled = "filled.xlsx";
 
-    /// <summary>Writes the starter book with its README and the demo's book, over what stands there.</summary>
+    /// <summary>Writes the starter book with its README, the demo's book and the demo filled, over what stands there.</summary>
     /// <param name="templatesFolder">The folder that holds a folder for each template; made where it is missing.</param>
     /// <exception cref="ArgumentException"><paramref name="templatesFolder"/> is null or empty.</exception>
     /// <exception cref="IOException">A file cannot be written.</exception>
@@ -23,9 +26,12 @@ public static class TemplateMaker
             StarterBooks.CastingNight(book);
         }
 
-        using (var book = File.Create(Path.Combine(demo, WrenmoorNight + ".xlsx")))
+        using (var night = new MemoryStream())
         {
-            DemoNight.Write(book);
+            DemoNight.Write(night);
+            File.WriteAllBytes(Path.Combine(demo, WrenmoorNight + ".xlsx"), night.ToArray());
+            using var filled = new FileStream(Path.Combine(starter, Filled), FileMode.Create, FileAccess.ReadWrite);
+            BookFiller.Fill(night, filled, Filled, BookSettings.None);
         }
 
         File.WriteAllText(Path.Combine(starter, "README.md"), ReadMe(), new UTF8Encoding(false));
