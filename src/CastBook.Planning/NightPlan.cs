@@ -13,6 +13,12 @@ public sealed record NightPlan
     /// <summary>The flasks, by letter.</summary>
     public required IReadOnlyList<FlaskPlan> Flasks { get; init; }
 
+    /// <summary>
+    /// Lines of the Trees sheet that are under way but have no entry in <see cref="Flasks"/>, because their pieces, size or
+    /// alloy are not known. Their lines must be kept, and rows may still name their letters.
+    /// </summary>
+    public IReadOnlyList<TreeInHand> TreesWithoutNumbers { get; init; } = [];
+
     /// <summary>Metal by alloy, in the order the alloys first appear in the list.</summary>
     public required IReadOnlyList<MetalPlan> Metal { get; init; }
 
@@ -49,7 +55,7 @@ public enum PieceStatus
 /// <param name="Id">The row, <see cref="Piece.Id"/>.</param>
 /// <param name="Status">What became of it.</param>
 /// <param name="MetalEach">Metal of one piece without gates; missing where it cannot be known.</param>
-/// <param name="Flasks">Where it is.</param>
+/// <param name="Flasks">Where it is; a built tree whose numbers are unknown is named here but not in <see cref="NightPlan.Flasks"/>.</param>
 /// <param name="Burnout">The longest burnout among its flasks.</param>
 public sealed record PiecePlan(int Id, PieceStatus Status, Mass? MetalEach, IReadOnlyList<FlaskShare> Flasks, Duration? Burnout);
 

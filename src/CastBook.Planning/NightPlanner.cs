@@ -37,6 +37,7 @@ public static class NightPlanner
         {
             Pieces = [.. night.Pieces.Select(p => PieceAnswers.Of(p, rows.Standing[p.Id], metals[p.Id], flasks))],
             Flasks = flasks.Flasks,
+            TreesWithoutNumbers = BuiltTrees.Without(night, flasks.Flasks),
             Metal = metal,
             Bound = flasks.Bound,
             Findings = FindingGroups.Fold(findings.All),

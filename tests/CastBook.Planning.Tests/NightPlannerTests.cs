@@ -136,4 +136,35 @@ public sealed class NightPlannerTests
         plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(20.8, 1e-9);
         plan.Metal.ShouldBeEmpty();
     }
+
+    [Fact]
+    public void Plan_EnormousQuantities_StillEnd()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Ring(int.MaxValue), Wrenmoor.Stud(int.MaxValue)));
+
+        plan.Stops().ShouldBe(["no-flask-left"]);
+        plan.Flasks.Count.ShouldBe(7);
+        plan.The("no-flask-left").Seen.ShouldStartWith("4,294,966,");
+    }
+
+    [Fact]
+    public void Plan_SectionsNoTemperatureSuits_AreCheckedAndCastOrdinary()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(
+            Wrenmoor.Ring() with { FinestSection = Wrenmoor.Mm(0.6), HeaviestSection = Wrenmoor.Mm(9) }));
+
+        plan.The("sections-far-apart").Seen.ShouldBe("The finest section is 0.6 mm and the heaviest 9 mm.");
+        plan.Flasks[0].FlaskTemperature!.Value.DegreesCelsius.ShouldBe(540, 1e-9);
+    }
+
+    [Fact]
+    public void Plan_GateAngleOutOfRange_IsCheckedAndFiftyIsUsed()
+    {
+        var odd = Wrenmoor.Shop with { Settings = Wrenmoor.Answered with { GateAngle = UnitsNet.Angle.FromDegrees(5) } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(odd, Wrenmoor.Ring(30)));
+
+        plan.The("gate-angle-out-of-range").Seen.ShouldBe("\"Gate angle\" is 5 degrees; it is the angle between trunk and piece, from 20 to 90 degrees.");
+        plan.Flasks.Select(f => f.Count(0)).ShouldBe(NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Ring(30))).Flasks.Select(f => f.Count(0)));
+    }
 }

@@ -155,4 +155,11 @@ public static partial class Catalogue
         "The finest section is {0} and the heaviest {1}.",
         "No one flask temperature suits both; the ordinary one was taken.",
         "Think about its gates, or cast it alone and type your own choice.");
+
+    /// <summary>Stones in red gold.</summary>
+    public static FindingKind StonesInRedGold { get; } = new(
+        "stones-in-red-gold", Severity.Stop,
+        "Stones are set in a pattern for {0}.",
+        "Red gold must be quenched before it cools slowly, and stones must not be quenched; it was not put into a flask.",
+        "Set the stones after casting and clear \"Stones in\", or use another alloy.");
 }

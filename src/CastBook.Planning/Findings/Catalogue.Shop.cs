@@ -17,7 +17,7 @@ public static partial class Catalogue
     public static FindingKind AssumedResin { get; } = new(
         "assumed-resin", Severity.Note,
         "Nothing says whether {0} is wax or resin; it is burnt out as resin, the longer way.",
-        "", "To change it, type wax or resin under Kind on the Materials sheet.");
+        "", "To change it, type wax or resin {1}.");
 
     /// <summary>The flasks of the shop are not known.</summary>
     public static FindingKind FlasksNotKnown { get; } = new(

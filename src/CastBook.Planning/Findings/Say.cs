@@ -40,12 +40,12 @@ internal static class Say
     /// <param name="count">How many.</param>
     /// <param name="one">The word for one.</param>
     /// <param name="many">The word for several.</param>
-    public static string Count(int count, string one, string many) =>
+    public static string Count(long count, string one, string many) =>
         count.ToString("#,0", CultureInfo.InvariantCulture) + " " + (count == 1 ? one : many);
 
     /// <summary>A whole number with its thousands separated.</summary>
     /// <param name="count">Any number.</param>
-    public static string Count(int count) => count.ToString("#,0", CultureInfo.InvariantCulture);
+    public static string Count(long count) => count.ToString("#,0", CultureInfo.InvariantCulture);
 
     /// <summary>A number with as many decimals as it has, two at most.</summary>
     /// <param name="value">Any number.</param>

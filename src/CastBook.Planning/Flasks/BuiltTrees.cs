@@ -33,6 +33,15 @@ internal sealed class BuiltTrees(Night night, IReadOnlyList<PieceMetal?> metals,
         return [.. lines.Select(l => Build(l.Key, l.Value, content[l.Key])).OfType<BuiltTree>()];
     }
 
+    /// <summary>The lines of trees under way that have no flask in the plan.</summary>
+    /// <param name="night">The night.</param>
+    /// <param name="flasks">The flasks of the plan.</param>
+    public static IReadOnlyList<TreeInHand> Without(Night night, IReadOnlyList<FlaskPlan> flasks)
+    {
+        var letters = flasks.Select(f => f.Letter).ToHashSet(StringComparer.Ordinal);
+        return [.. night.Trees.Where(t => IsBuilt(t) && !letters.Contains(FlaskLetters.Clean(t.Flask)))];
+    }
+
     private static bool IsBuilt(TreeInHand line) =>
         line.Flask.Trim().Length > 0 && (line.State > FlaskState.Planned || line is { Base: not null, TreeOnBase: not null });
 

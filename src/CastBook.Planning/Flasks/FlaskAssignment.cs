@@ -74,7 +74,7 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, OpenFlask F
 
         findings.Add(Catalogue.NoFlaskLeft.At(
             [.. waiting.Select(p => Subject.Piece(p.Id))],
-            Say.Count(waiting.Sum(p => filling.Left[p.Id]), "piece", "pieces"),
+            Say.Count(waiting.Sum(p => (long)filling.Left[p.Id]), "piece", "pieces"),
             group.Alloy.Name + (group.StonesIn ? " with stones in" : "")));
         return false;
     }

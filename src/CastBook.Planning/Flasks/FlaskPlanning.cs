@@ -77,9 +77,11 @@ internal sealed class FlaskPlanning
         var pieces = new List<TreePiece>();
         foreach (var metal in plannable)
         {
-            var hanging = built.TryGetValue(metal.Piece.Id, out var shares) ? shares.Sum(s => s.Quantity) : 0;
-            var left = metal.Piece.Quantity!.Value - hanging;
-            if (left <= 0 || !Castable(metal.Alloy.Known))
+            var onTrees = built.TryGetValue(metal.Piece.Id, out var shares) ? shares.Sum(s => s.Quantity) : 0;
+            var left = metal.Piece.Quantity!.Value - onTrees;
+
+            // Said of built trees too: their moulds may not be poured yet.
+            if (!IsCastable(metal.Piece, metal.Alloy.Known) || left <= 0)
             {
                 continue;
             }
@@ -94,15 +96,21 @@ internal sealed class FlaskPlanning
         return pieces;
     }
 
-    private bool Castable(KnownAlloy? alloy)
+    private bool IsCastable(Piece piece, KnownAlloy? alloy)
     {
+        if (alloy is not null && piece.StonesIn && alloy.IsRedGold)
+        {
+            findings.Add(Catalogue.StonesInRedGold.At(Subject.Piece(piece.Id, PieceField.StonesIn), alloy.Name));
+            return false;
+        }
+
         if (alloy is null || !alloy.Alloy.NeedsHighTemperatureInvestment || !powder.IsGypsum)
         {
             return true;
         }
 
-        assumed.Once("investment for " + alloy.Name, () => Catalogue.NeedsOtherInvestment.At(
-            new Subject(SubjectKind.Alloy, alloy.Name), alloy.Name));
+        findings.Add(Catalogue.NeedsOtherInvestment.At(
+            [new Subject(SubjectKind.Alloy, alloy.Name), Subject.Piece(piece.Id, PieceField.Alloy)], alloy.Name));
         return false;
     }
 

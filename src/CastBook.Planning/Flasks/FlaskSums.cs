@@ -1,6 +1,7 @@
 using CastBook.Planning.Burning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
+using CastBook.Planning.Patterns;
 using CastBook.Planning.Pouring;
 using CastBook.Planning.Shops;
 using UnitsNet;
@@ -75,10 +76,7 @@ internal sealed class FlaskSums(
 
             if (row.Metal.Material.Kind is null)
             {
-                var material = row.Metal.Material;
-                assumed.Once("kind " + material.Name, () => Catalogue.AssumedResin.At(material.AskTheSetting
-                    ? Subject.Setting(SettingName.PatternMaterial)
-                    : new Subject(SubjectKind.Material, material.Name, ShopField.Kind), material.Said));
+                NoteKind(row.Metal.Material);
             }
         }
 
@@ -88,6 +86,14 @@ internal sealed class FlaskSums(
             assumed.Once("cup " + size.Name, () => Catalogue.CupMissing.At(
                 new Subject(SubjectKind.FlaskSize, size.Name, ShopField.Cup), size.Name));
         }
+    }
+
+    private void NoteKind(KnownMaterial material)
+    {
+        var (subject, where) = material.AskTheSetting
+            ? (Subject.Setting(SettingName.PatternMaterial), "as \"Pattern material\" on the Shop sheet")
+            : (new Subject(SubjectKind.Material, material.Name, ShopField.Kind), "under Kind on the Materials sheet");
+        assumed.Once("kind " + material.Name, () => Catalogue.AssumedResin.At(subject, material.Said, where));
     }
 
     private void Compare(FlaskWork work, Volume? weighed, Mass pieces, Mass charge)

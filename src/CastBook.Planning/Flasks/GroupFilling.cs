@@ -112,6 +112,7 @@ internal sealed class GroupFilling
     {
         OpenFlask? best = null;
         var most = 0.0;
+        var leastMl = pieces.Min(p => p.MetalMl);
         foreach (var size in sizes.Where(s => free[s.Index] > 0 && pieces[0].FitsIn(s)).OrderBy(s => s.Inside).ThenBy(s => s.Index))
         {
             foreach (var band in Bands(pieces))
@@ -121,7 +122,7 @@ internal sealed class GroupFilling
                     Tree = new TreeBuilder(size, room.Ml(size, group.Alloy)),
                     Letter = letter,
                 };
-                var taken = Try(flask.Tree, pieces, band);
+                var taken = Try(flask.Tree, pieces, band, leastMl);
                 if (taken > most + PieceShape.Dust)
                 {
                     (best, most) = (flask, taken);
@@ -153,10 +154,10 @@ internal sealed class GroupFilling
         return suits.Count > 0 ? [suits[0]] : allowed;
     }
 
-    private double Try(TreeBuilder tree, List<TreePiece> pieces, SectionBand band)
+    private double Try(TreeBuilder tree, List<TreePiece> pieces, SectionBand band, double leastMl)
     {
         var taken = 0.0;
-        for (var i = 0; i < pieces.Count; i++)
+        for (var i = 0; i < pieces.Count && tree.FreeMl >= leastMl; i++)
         {
             var piece = pieces[i];
             if (piece.Allows(band))

@@ -26,7 +26,8 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
 
         if (crucibles.Largest(piece.Alloy) is not { } usable)
         {
-            findings.Add(Catalogue.NoCrucibleForAlloy.At(new Subject(SubjectKind.Alloy, piece.Alloy.Name), piece.Alloy.Name));
+            findings.Add(Catalogue.NoCrucibleForAlloy.At(
+                [new Subject(SubjectKind.Alloy, piece.Alloy.Name), Subject.Piece(piece.Id, PieceField.Alloy)], piece.Alloy.Name));
             return false;
         }
 
@@ -80,7 +81,7 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
 
     private Finding CupTooSmall(TreePiece piece, UsableSize size) =>
         Catalogue.CupTooSmall.At(
-            new Subject(SubjectKind.FlaskSize, size.Size.Name, ShopField.Cup), size.Size.Name,
+            [new Subject(SubjectKind.FlaskSize, size.Size.Name, ShopField.Cup), Subject.Piece(piece.Id)], size.Size.Name,
             Say.Millilitres(size.Size.Cup!.Value),
             Say.Millilitres(room.Button(size, piece.MetalMl)));
 

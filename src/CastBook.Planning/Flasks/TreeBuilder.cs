@@ -7,6 +7,7 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
     private readonly List<(TreePiece Piece, int Count)> content = [];
     private int usedTheta;
     private double usedShares;
+    private int longestFree;
     private double freeMl = roomMl * (1 + PieceShape.Dust);
 
     /// <summary>The flask size the tree stands in.</summary>
@@ -17,6 +18,9 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
 
     /// <summary>Its sectors; none for pieces of which only a number per tree is known.</summary>
     public IReadOnlyList<TreeSector> Sectors => sectors;
+
+    /// <summary>Metal of pieces and gates that may still be added, in millilitres.</summary>
+    public double FreeMl => freeMl;
 
     /// <summary>Hangs as many pieces as fit, up to a number, and says how many.</summary>
     /// <param name="piece">The row.</param>
@@ -66,13 +70,26 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
 
     private int HangBySector(TreePiece piece, PieceShape shape, int most)
     {
-        var left = most;
+        // A full tree is asked by every row that is left; it must say no quickly.
+        if (FreeTheta < shape.Theta && longestFree < shape.Pitch)
+        {
+            return 0;
+        }
+
+        var left = HangBeside(piece, shape, most);
+        left = Widen(piece, shape, left);
+        longestFree = sectors.Max(s => s.Free);
+        return most - left;
+    }
+
+    private int HangBeside(TreePiece piece, PieceShape shape, int left)
+    {
         foreach (var sector in sectors.Where(s => s.Theta >= shape.Theta && s.Free >= shape.Pitch).OrderBy(s => s.Theta))
         {
             left -= Hang(sector, piece, shape, left);
             if (left == 0)
             {
-                return most;
+                return 0;
             }
         }
 
@@ -85,12 +102,17 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
             left -= count;
         }
 
-        return most - Widen(piece, shape, left);
+        return left;
     }
 
     // Last, narrower sectors with room above are widened as far as the turn allows.
     private int Widen(TreePiece piece, PieceShape shape, int left)
     {
+        if (left == 0)
+        {
+            return 0;
+        }
+
         foreach (var sector in sectors.Where(s => s.Theta < shape.Theta && s.Free >= shape.Pitch).OrderByDescending(s => s.Theta))
         {
             var more = shape.Theta - sector.Theta;

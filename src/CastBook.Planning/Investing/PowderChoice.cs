@@ -102,6 +102,11 @@ internal sealed class PowderChoice
 
     private void Note(PatternKind kind, bool withDensity)
     {
+        if (Row is { Kind: null })
+        {
+            Once("kind", ShopField.Kind, "gypsum-bonded", "Kind");
+        }
+
         if (Row?.WaterPer100 is null)
         {
             var water = Say.Plain(PowderAndWater.UsualWaterPer100(kind));

@@ -27,7 +27,11 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
             answers[key] = answer = (Settle(written.Trim()), written.Trim());
         }
 
-        if (answer.Answer.Known is null)
+        if (answer.Answer.Known is { } alloy)
+        {
+            Faults(alloy, pieceId);
+        }
+        else
         {
             findings.Add(Open(answer.Written, pieceId));
         }
@@ -132,7 +136,7 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         if (!known.TryGetValue(key, out var entry))
         {
             var name = row is null ? written : row.Alloy.Name.Trim();
-            entry = new KnownAlloy(name, WithDensity(alloy, name), row, known.Count) { Refused = Refuse(alloy, name) };
+            entry = new KnownAlloy(name, WithDensity(alloy, name), row, known.Count) { Refused = Bad(alloy).Count > 0 };
             known[key] = entry;
         }
 
@@ -148,7 +152,6 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
 
         if (alloy.Composition is not { } composition)
         {
-            findings.Add(Catalogue.AlloyDensityMissing.At(About(name, ShopField.Density), name));
             return alloy;
         }
 
@@ -161,18 +164,23 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         return alloy with { Density = estimate.Density };
     }
 
-    private bool Refuse(Alloy alloy, string name)
+    // Said of each row; the repeats fold into one finding about the alloy and all its rows.
+    private void Faults(KnownAlloy alloy, int pieceId)
     {
-        var bad = Poisonous.Where(symbol => alloy.Composition?.PerMille(symbol) > 0).ToList();
-        if (bad.Count == 0)
+        var row = Subject.Piece(pieceId, PieceField.Alloy);
+        if (alloy.Density is null)
         {
-            return false;
+            findings.Add(Catalogue.AlloyDensityMissing.At([About(alloy.Name, ShopField.Density), row], alloy.Name));
         }
 
-        var names = bad.Select(b => b switch { "Be" => "beryllium", "Cd" => "cadmium", _ => "lead" }).ToList();
-        findings.Add(Catalogue.AlloyRefused.At(About(name, ShopField.Composition), name, Say.Together(names)));
-        return true;
+        if (alloy.Refused)
+        {
+            var names = Bad(alloy.Alloy).Select(b => b switch { "Be" => "beryllium", "Cd" => "cadmium", _ => "lead" }).ToList();
+            findings.Add(Catalogue.AlloyRefused.At([About(alloy.Name, ShopField.Composition), row], alloy.Name, Say.Together(names)));
+        }
     }
+
+    private static List<string> Bad(Alloy alloy) => [.. Poisonous.Where(symbol => alloy.Composition?.PerMille(symbol) > 0)];
 
     // What the shop's row leaves blank comes from the one built-in alloy of its name; a composition of its own keeps its own density.
     private static Alloy Fill(Alloy own, Alloy builtIn) => own with

@@ -16,13 +16,19 @@ internal static class DensityQuestions
         foreach (var rows in asked.Where(m => m.WantsDensity).GroupBy(m => m.Material.Name, StringComparer.OrdinalIgnoreCase))
         {
             var material = rows.First().Material;
-            var subject = material.AskTheSetting
-                ? Subject.Setting(SettingName.PatternDensity)
-                : new Subject(SubjectKind.Material, material.Name, ShopField.Density);
+
+            // A density of the whole shop is one question; that of one material is said at its rows too.
+            Subject[] subjects = material.AskTheSetting
+                ? [Subject.Setting(SettingName.PatternDensity)]
+                :
+                [
+                    new(SubjectKind.Material, material.Name, ShopField.Density),
+                    .. rows.Select(r => Subject.Piece(r.Piece.Id, PieceField.Material)),
+                ];
             var where = material.AskTheSetting
                 ? "\"Pattern density\" on the Shop sheet"
                 : $"the density of {material.Said} on the Materials sheet";
-            findings.Add(Catalogue.PatternDensityMissing.At(subject, material.Said, Span(material, [.. rows]), where));
+            findings.Add(Catalogue.PatternDensityMissing.At(subjects, material.Said, Span(material, [.. rows]), where));
         }
     }
 

@@ -14,6 +14,12 @@ internal sealed record KnownAlloy(string Name, Alloy Alloy, ShopAlloy? Row, int 
     /// <summary>Density; missing has a finding.</summary>
     public Density? Density => Alloy.Density;
 
+    /// <summary>Whether it is a red gold by name: one that turns brittle when it cools slowly.</summary>
+    public bool IsRedGold { get; } = new[] { Name, Alloy.Name }
+        .SelectMany(n => n.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries))
+        .Any(w => w.Equals("red", StringComparison.OrdinalIgnoreCase) || w.Equals("rose", StringComparison.OrdinalIgnoreCase))
+        && (Alloy.Composition is { } parts ? parts.PerMille("Au") > 0 : (Name + Alloy.Name).Contains("gold", StringComparison.OrdinalIgnoreCase));
+
     /// <summary>True when nothing of it may be cast, for a reason that has a finding.</summary>
     public bool Refused { get; init; }
 }

@@ -88,6 +88,7 @@ public sealed class BuiltTreesTests
 
         plan.The("flask-size-unknown").Seen.ShouldBe($"Flask A is under way, but its size {said}.");
         plan.Flasks.ShouldBeEmpty();
+        plan.TreesWithoutNumbers.ShouldHaveSingleItem().Flask.ShouldBe("A");
         plan.Pieces[0].Flasks.ShouldBe([new FlaskShare("A", 1)]);
     }
 

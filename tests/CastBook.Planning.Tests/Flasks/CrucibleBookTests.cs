@@ -51,7 +51,8 @@ public sealed class CrucibleBookTests
     {
         var plan = Plan(new Crucible { Name = "Bronze pot", Holds = Wrenmoor.Ml(100), Alloys = ["bell bronze"] }, 1);
 
-        plan.The("no-crucible-for-alloy").Subjects.ShouldBe([new Subject(SubjectKind.Alloy, "Bench silver")]);
+        plan.The("no-crucible-for-alloy").Subjects.ShouldBe(
+            [new Subject(SubjectKind.Alloy, "Bench silver"), Subject.Piece(0, PieceField.Alloy)]);
         plan.Pieces[0].Status.ShouldBe(PieceStatus.NotPlanned);
     }
 

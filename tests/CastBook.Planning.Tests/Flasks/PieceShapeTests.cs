@@ -8,13 +8,14 @@ namespace CastBook.Planning.Tests.Flasks;
 
 public sealed class PieceShapeTests
 {
-    // A study of tree packing, run with gates of at most 7 mm, 12 mm above the tree (as when spun), 8 mm to the wall,
-    // 18 mm of base, 3 mm of gap, 50 degrees and a trunk of 8 mm: 14, 20 and 28 pieces of 22 × 22 × 5 mm.
+    // By hand, spun (12 mm above), 8 mm to the wall, 18 mm of base, gap 3, 50 degrees, trunk 8, a piece of 22 × 22 × 5 mm on a 4 mm gate:
+    // it begins 4 + 4 × sin 50° − 1.6 = 5.46 mm out and takes 141 degrees, so two stand round; (5 + 3)/sin 50° = 10.44, up to 10.5 mm of
+    // trunk each; tail 13.4, up to 13.5 mm. 95, 120 and 170 mm of trunk hold 7, 10 and 14 above each other.
     [Theory]
     [InlineData(90, 125, 14)]
     [InlineData(100, 150, 20)]
     [InlineData(100, 200, 28)]
-    public void PiecesPerTree_AgreeWithPackingStudy(double diameter, double height, int pieces)
+    public void Of_FlatSquare_HangsTwoRound(double diameter, double height, int pieces)
     {
         var piece = Wrenmoor.Ring(500) with { Box = new PieceBox(false, Wrenmoor.Mm(22), Wrenmoor.Mm(22), Wrenmoor.Mm(5)) };
 
@@ -23,9 +24,9 @@ public sealed class PieceShapeTests
         plan.Flasks[0].Count(0).ShouldBe(pieces);
     }
 
-    // The same piece under vacuum in 75 × 100, where a quarter of 75 mm stays free above: the caster's 8.
+    // The same piece under vacuum in 75 × 100: a quarter of 75 mm stays free above, 63 mm of trunk hold 4.
     [Fact]
-    public void PiecesPerTree_UnderVacuum_AgreeWithTheQuarterRule()
+    public void Of_UnderVacuum_KeepsAQuarterOfTheDiameterFree()
     {
         var shop = Spun(75, 100) with { Settings = Wrenmoor.Answered with { GateLength = null } };
         var piece = Wrenmoor.Ring(500) with { Box = new PieceBox(false, Wrenmoor.Mm(22), Wrenmoor.Mm(22), Wrenmoor.Mm(5)) };
@@ -44,7 +45,7 @@ public sealed class PieceShapeTests
         plan.Flasks[0].Columns.ShouldAllBe(c => c.Pieces.Single().Quantity == 3);
     }
 
-    // The same study: a 64 × 75 flask takes no 22 mm ring with 8 mm to the wall. By hand: the gate is at
+    // A 64 × 75 flask takes no 22 mm ring with 8 mm to the wall. By hand: the gate is at
     // least (11 + 1 − 11 × sin 50°)/sin 50° = 4.66 mm, so that the ring clears the trunk by 1 mm; then 5 + 22 = 27 mm out,
     // hypot(27, 2.5) = 27.1 mm, and 32 − 8 leaves 24.
     [Fact]

@@ -120,7 +120,35 @@ public sealed class AlloyBookTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("Mystery"), Ring("Mystery")));
 
         plan.Stops().ShouldBe(["alloy-density-missing"]);
-        plan.The("alloy-density-missing").Subjects.ShouldBe([new Subject(SubjectKind.Alloy, "Mystery", ShopField.Density)]);
+        plan.The("alloy-density-missing").Subjects.ShouldBe(
+            [new Subject(SubjectKind.Alloy, "Mystery", ShopField.Density), Subject.Piece(0, PieceField.Alloy), Subject.Piece(1, PieceField.Alloy)]);
+        plan.Flasks.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Resolve_LeadInTheComposition_IsRefused()
+    {
+        Composition.TryParse("Cu 850 Sn 50 Pb 100", out var composition, out _).ShouldBeTrue();
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Old bronze", Composition = composition, Density = Density.FromGramsPerCubicCentimeter(8.9) } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("Old bronze")));
+
+        plan.Stops().ShouldBe(["alloy-refused"]);
+        plan.The("alloy-refused").Text().ShouldBe(
+            "Old bronze has lead in its composition. Its fume is poisonous; no piece of it was put into a flask. Use another alloy.");
+        plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(17.8, 1e-9);
+        plan.Flasks.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Resolve_RedGoldWithStones_IsNotPlanned()
+    {
+        var red = BuiltInAlloys.All.First(a => a.Name.Contains("red", StringComparison.Ordinal) && a.Name.Contains("18k", StringComparison.Ordinal)).Name;
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring(red) with { StonesIn = true }));
+
+        plan.Stops().ShouldBe(["stones-in-red-gold"]);
+        plan.The("stones-in-red-gold").Subjects.ShouldBe([Subject.Piece(0, PieceField.StonesIn)]);
         plan.Flasks.ShouldBeEmpty();
     }
 

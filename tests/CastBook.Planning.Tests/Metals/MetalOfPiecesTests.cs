@@ -52,7 +52,11 @@ public sealed class MetalOfPiecesTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(piece, piece with { Quantity = 1 }, Wrenmoor.Ring()));
 
         var finding = plan.The("pattern-density-missing");
-        finding.Subjects.ShouldBe([new Subject(SubjectKind.Material, "Green resin", ShopField.Density)]);
+        finding.Subjects.ShouldBe(
+            [
+                new Subject(SubjectKind.Material, "Green resin", ShopField.Density),
+                Subject.Piece(0, PieceField.Material), Subject.Piece(1, PieceField.Material),
+            ]);
         finding.Text().ShouldBe(
             "No density is known for \"Green resin\". Such material runs from 1.10 g/cm³ to 1.20 g/cm³: 2 rows take from 79.7 g to 87.0 g of metal. "
             + "Weigh a solid cube of it, divide by its measured volume, and type the result as the density of \"Green resin\" on the Materials sheet.");
