@@ -26,7 +26,7 @@ internal sealed record SettingSpec(
         Said(SettingName.CastingMethod, ShopWords.Methods, (s, w) => ShopWords.Method(w) is { } m ? s with { CastingMethod = m } : null),
         Measured(SettingName.CrucibleHolds, Dimension.Volume, "ml", (s, v) => s with { CrucibleHolds = Volume.FromMilliliters(v) }),
         Said(SettingName.Investment, "a name", (s, w) => s with { Investment = w }),
-        Measured(SettingName.ButtonShare, Dimension.Percent, "%", (s, v) => s with { ButtonShare = Ratio.FromPercent(v) }),
+        Measured(SettingName.ButtonShare, Dimension.Percent, "%, such as 20", (s, v) => s with { ButtonShare = Ratio.FromPercent(v) }),
         Measured(SettingName.ButtonAtLeast, Dimension.Volume, "ml", (s, v) => s with { ButtonAtLeast = Volume.FromMilliliters(v) }),
         Measured(SettingName.MeltLoss, Dimension.Percent, "%", (s, v) => s with { MeltLoss = Ratio.FromPercent(v) }),
         Measured(SettingName.ChargeStep, Dimension.Mass, "g", (s, v) => s with { ChargeStep = Mass.FromGrams(v) }),
@@ -37,6 +37,9 @@ internal sealed record SettingSpec(
         Measured(SettingName.GateAngle, Dimension.Angle, "degrees", (s, v) => s with { GateAngle = Angle.FromDegrees(v) }),
         Said(SettingName.Night, "a name", (s, w) => s with { Night = w }),
     ];
+
+    /// <summary>Below this a value is a slip: 0.2 for a share of 20 %.</summary>
+    public double Least => Name == SettingName.ButtonShare ? 1 : 0;
 
     /// <summary>Whether zero is an answer: no share, no loss, no gap.</summary>
     public bool MayBeZero => Dimension is Dimension.Percent or Dimension.Length or Dimension.Angle || Name == SettingName.ButtonAtLeast;

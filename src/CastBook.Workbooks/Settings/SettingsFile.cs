@@ -1,3 +1,4 @@
+using System.Text.Json;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 using Microsoft.Extensions.Configuration;
@@ -52,7 +53,7 @@ public static class SettingsFile
             using var stream = File.OpenRead(path);
             root = new ConfigurationBuilder().AddJsonStream(stream).Build();
         }
-        catch (Exception e) when (e is FormatException or InvalidDataException or IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is FormatException or JsonException or InvalidDataException or IOException or UnauthorizedAccessException)
         {
             throw new BookRefusedException(Catalogue.SettingsFileUnreadable.At(Subject.Book, path), e);
         }

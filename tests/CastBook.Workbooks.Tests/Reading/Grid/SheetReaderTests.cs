@@ -1,6 +1,5 @@
 using System.Text;
 using CastBook.Workbooks.Files;
-using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
 

@@ -1,0 +1,253 @@
+using CastBook.Casting.Investing;
+using CastBook.Casting.Patterns;
+using CastBook.Casting.Pouring;
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Tests.Reading;
+
+namespace CastBook.Workbooks.Tests.Settings;
+
+public sealed class ShopReaderTests
+{
+    [Fact]
+    public void Read_FlasksSheet_GivesEveryColumn()
+    {
+        var reading = Read("Flasks", s => s.Row("Our flasks").Skip()
+            .Row("Size", "Inside diameter (mm)", "Height (in)", "Owned", "Method", "Holds (ml)", "Powder (g)", "Water (ml)",
+                "Sprue diameter (mm)", "Base height (mm)", "Cup (ml)", "Above tree (mm)", "To wall (mm)")
+            .Row("75 × 100", 72, 4, 3, "Vacuum, perforated", 400, 540, 205, 10, 18, 6, 15, 9));
+
+        var flask = reading.Night.Shop.FlaskSizes.ShouldHaveSingleItem();
+        (flask.Name, flask.Owned, flask.Method).ShouldBe(("75 × 100", 3, CastingMethod.VacuumPerforated));
+        (flask.InsideDiameter!.Value.Millimeters, flask.Height!.Value.Millimeters).ShouldBe((72, 101.6));
+        (flask.Holds!.Value.Milliliters, flask.Powder!.Value.Grams, flask.Water!.Value.Milliliters).ShouldBe((400, 540, 205));
+        (flask.SprueDiameter!.Value.Millimeters, flask.BaseHeight!.Value.Millimeters, flask.Cup!.Value.Milliliters).ShouldBe((10, 18, 6));
+        (flask.AboveTree!.Value.Millimeters, flask.ToWall!.Value.Millimeters).ShouldBe((15, 9));
+        At(reading, new Subject(SubjectKind.FlaskSize, "75 × 100", ShopField.Height)).ShouldBe("Flasks!C4");
+        At(reading, new Subject(SubjectKind.FlaskSize, "75 × 100")).ShouldBe("Flasks!A4");
+        At(reading, new Subject(SubjectKind.FlaskSize, "")).ShouldBe("Flasks!A3");
+        reading.ShopSheets.Keys.ShouldBe(["Flasks"]);
+        Said(reading).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_BlankCells_AreMissing()
+    {
+        var flask = Read("Flasks", s => s.Row("Size", "Inside diameter (mm)", "Owned").Row("65 × 65")).Night.Shop.FlaskSizes[0];
+
+        (flask.InsideDiameter, flask.Owned, flask.Method).ShouldBe((null, null, null));
+    }
+
+    [Theory]
+    [InlineData("about 70", "\"about 70\" under Inside diameter (mm) is not a number.")]
+    [InlineData(-70, "\"-70\" under Inside diameter (mm) is not a number above zero.")]
+    [InlineData(0, "\"0\" under Inside diameter (mm) is not a number above zero.")]
+    [InlineData("70 ml", "\"70 ml\" under Inside diameter (mm) is not a number in the unit of its column.")]
+    public void Read_ValueThatCannotBe_IsAStopOnItsCell(object typed, string seen)
+    {
+        var reading = Read("Flasks", s => s.Row("Size", "Inside diameter (mm)").Row("75 × 100", typed));
+
+        reading.Night.Shop.FlaskSizes[0].InsideDiameter.ShouldBeNull();
+        var finding = Said(reading).ShouldHaveSingleItem();
+        (finding.Severity, finding.Seen).ShouldBe((Severity.Stop, seen));
+        At(reading, finding.Subjects[0]).ShouldBe("Flasks!B2");
+    }
+
+    [Fact]
+    public void Read_WordThatIsNoChoice_NamesTheChoices() =>
+        Said(Read("Flasks", s => s.Row("Size", "Method").Row("75 × 100", "by hand"))).ShouldHaveSingleItem().Remedy
+            .ShouldBe("Type vacuum perforated, vacuum solid or spin, or leave the cell empty.");
+
+    [Fact]
+    public void Read_NameTwice_TakesTheFirst()
+    {
+        var reading = Read("Flasks", s => s.Row("Size", "Owned").Row("75 × 100", 3).Row("75 × 100", 5));
+
+        reading.Night.Shop.FlaskSizes.ShouldHaveSingleItem().Owned.ShouldBe(3);
+        Said(reading).ShouldHaveSingleItem().Id.ShouldBe("shop-name-twice");
+        At(reading, new Subject(SubjectKind.FlaskSize, "75 × 100", ShopField.Owned)).ShouldBe("Flasks!B2");
+    }
+
+    [Fact]
+    public void Read_AlloysSheet_GivesEveryColumn()
+    {
+        var alloy = Read("Alloys", s => s
+            .Row("Alloy", "Composition (parts per thousand)", "Density (g/cm³)", "Solidus (°C)", "Liquidus (°C)", "Metal temp (°C)", "Flask temp fine (°C)",
+                "Flask temp ordinary (°C)", "Flask temp heavy (°C)", "Quench after (min)", "Loss (%)", "Fresh (g)", "Re-melt (g)", "Price (per g)")
+            .Row("14k yellow", "Au 583 Ag 104 Cu 313", 13.1, 830, 885, 980, 560, 520, 480, "8/15/20", new Cell(0.02, BookBuilder.Style.Percent), 120, 0, 36.5))
+            .Night.Shop.Alloys.ShouldHaveSingleItem();
+
+        alloy.Alloy.Name.ShouldBe("14k yellow");
+        alloy.Alloy.Composition!.PerMille("Au").ShouldBe(583);
+        alloy.Alloy.Density!.Value.GramsPerCubicCentimeter.ShouldBe(13.1, 1e-9);
+        (alloy.Alloy.Solidus!.Value.DegreesCelsius, alloy.Alloy.Liquidus!.Value.DegreesCelsius, alloy.Alloy.MetalTemperature!.Value.DegreesCelsius).ShouldBe((830, 885, 980));
+        (alloy.Alloy.FlaskTemperatureFine!.Value.DegreesCelsius, alloy.Alloy.FlaskTemperatureOrdinary!.Value.DegreesCelsius, alloy.Alloy.FlaskTemperatureHeavy!.Value.DegreesCelsius)
+            .ShouldBe((560, 520, 480));
+        (alloy.Alloy.QuenchAfter.Small!.Value.Minutes, alloy.Alloy.QuenchAfter.Medium!.Value.Minutes, alloy.Alloy.QuenchAfter.Large!.Value.Minutes).ShouldBe((8, 15, 20));
+        alloy.Loss!.Value.Percent.ShouldBe(2, 1e-9);
+        (alloy.Fresh!.Value.Grams, alloy.Remelt!.Value.Grams, alloy.PricePerGram).ShouldBe((120, 0, 36.5));
+    }
+
+    [Fact]
+    public void Read_OneQuench_IsForEveryFlask()
+    {
+        var quench = Read("Alloys", s => s.Row("Alloy", "Quench after (min)").Row("Bronze", 10)).Night.Shop.Alloys[0].Alloy.QuenchAfter;
+
+        (quench.Small!.Value.Minutes, quench.Large!.Value.Minutes).ShouldBe((10, 10));
+    }
+
+    [Theory]
+    [InlineData("8/15")]
+    [InlineData("8/x/20")]
+    public void Read_QuenchThatIsUnclear_IsNotGuessed(string typed)
+    {
+        var reading = Read("Alloys", s => s.Row("Alloy", "Quench after (min)").Row("Bronze", typed));
+
+        reading.Night.Shop.Alloys[0].Alloy.QuenchAfter.Small.ShouldBeNull();
+        Said(reading).ShouldHaveSingleItem().Severity.ShouldBe(Severity.Stop);
+    }
+
+    [Fact]
+    public void Read_CompositionThatCannotBe_SaysWhy() =>
+        Said(Read("Alloys", s => s.Row("Alloy", "Composition").Row("Odd", "Au 583 Xx 417"))).ShouldHaveSingleItem().Seen
+            .ShouldStartWith("\"Au 583 Xx 417\" under Composition is not a composition such as Au 583 Ag 104 Cu 313 (");
+
+    [Fact]
+    public void Read_OtherSheets_GiveTheirRows()
+    {
+        using var book = WithPieces(new BookBuilder()
+            .Sheet("crucibles", s => s.Row("Crucible", "Holds (ml)", "Rated (g)", "Rated for", "Alloys", "Owned").Row("Small", 60, 500, "gold", "14k yellow, 18k white", 2))
+            .Sheet("Kilns", s => s.Row("Kiln", "Shape", "Inside width (mm)", "Inside depth (mm)", "Power (kW)", "Cools (°C/h)", "Reads high by (°F)").Row("Big", "square", 300, 320, 3.5, 180, 18))
+            .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)", "Print at least (°C)", "Wash at most (min)", "Cure each side (min)").Row("Blue resin", "resin", 1.15, 28, 5, 20))
+            .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)", "Never above (°C)", "In stock (kg)").Row("White", "gypsum", 40, 2.6, 9, 2, 732, 22.5)));
+        var shop = TestBooks.Read(book).Night.Shop;
+
+        var crucible = shop.Crucibles.ShouldHaveSingleItem();
+        (crucible.Holds!.Value.Milliliters, crucible.Rated!.Value.Grams, crucible.RatedFor, crucible.Owned).ShouldBe((60, 500, "gold", 2));
+        crucible.Alloys.ShouldBe(["14k yellow", "18k white"]);
+        var kiln = shop.Kilns.ShouldHaveSingleItem();
+        (kiln.Shape, kiln.InsideWidth!.Value.Millimeters, kiln.Power!.Value.Watts, kiln.CoolsDegreesPerHour).ShouldBe(("square", 300, 3500m, 180));
+        kiln.ReadsHighBy!.Value.DegreesCelsius.ShouldBe(10, 1e-9);
+        var material = shop.Materials.ShouldHaveSingleItem();
+        (material.Kind, material.PrintAtLeast!.Value.DegreesCelsius, material.WashAtMost!.Value.Minutes, material.CureEachSide!.Value.Minutes).ShouldBe((PatternKind.Resin, 28, 5, 20));
+        var powder = shop.Investments.ShouldHaveSingleItem();
+        (powder.Kind, powder.WaterPer100, powder.WorkingTime!.Value.Minutes, powder.SetAtLeast!.Value.Hours, powder.InStock!.Value.Grams)
+            .ShouldBe((InvestmentKind.Gypsum, 40, 9, 2, 22500));
+    }
+
+    [Fact]
+    public void Read_Schedules_GroupsTheirStages()
+    {
+        var schedule = Read("Schedules", s => s
+            .Row("Schedule", "For", "Up to diameter (mm)", "Up to height (mm)", "Load at (°C)", "Stage", "Target (°C)", "Rate (°C/h)", "Hold (h)")
+            .Row("Wax small", "wax", 65, 80, 150, 1, 150, null, 2)
+            .Row(null, null, null, null, null, 3, 480, 200, 1)
+            .Row("Wax small", null, null, null, null, 2, 370, 120, 2)).Night.Shop.Schedules.ShouldHaveSingleItem();
+
+        (schedule.Name, schedule.For, schedule.UpToDiameter!.Value.Millimeters, schedule.LoadAt!.Value.DegreesCelsius).ShouldBe(("Wax small", "wax", 65, 150));
+        schedule.Stages.Select(s => (s.Target.DegreesCelsius, s.RateDegreesPerHour, s.Hold.Hours)).ShouldBe([(150, null, 2), (370, 120, 2), (480, 200, 1)]);
+    }
+
+    // A burnout with a stage left out could crack a mould or worse: the schedule is not used at all.
+    [Fact]
+    public void Read_ScheduleWithAnOpenStage_IsNotUsed()
+    {
+        var reading = Read("Schedules", s => s.Row("Schedule", "Stage", "Target (°C)", "Hold (h)").Row("Resin", 1, 150, 2).Row("Resin", 2, 370, null));
+
+        reading.Night.Shop.Schedules.ShouldBeEmpty();
+        Said(reading).ShouldHaveSingleItem().Seen.ShouldBe("Schedule Resin has no hold in row 3.");
+    }
+
+    [Fact]
+    public void Read_ShopSheet_GivesEverySetting()
+    {
+        var settings = Read("Shop", s => s.Row("Setting", "Value", "Unit", "What it is for")
+            .Row("Weights are of", "Pattern").Row("Pattern material", "wax").Row("Pattern density", 0.93, "g/cm³").Row("sprue wax density", "0,95")
+            .Row("Casting method", "spin").Row("Crucible holds", 60, "ml").Row("Investment", "White").Row("Button share", new Cell(0.2, BookBuilder.Style.Percent)).Row("Button at least", 1.5, "ml")
+            .Row("Melt loss", 1, "%").Row("Charge step", 1, "g").Row("Powder step", 0.5, "oz").Row("Gap between pieces", 3, "mm").Row("Gate length", 6, "mm")
+            .Row("Gate diameter", 3, "mm").Row("Gate angle", 45, "degrees").Row("Night", "Friday").Row("Alloy \"gold\" is", "14k yellow")).Night.Shop.Settings;
+
+        (settings.WeightsAreOf, settings.PatternMaterial, settings.CastingMethod, settings.Investment, settings.Night)
+            .ShouldBe((WeightMeaning.Pattern, "wax", CastingMethod.Spin, "White", "Friday"));
+        settings.PatternDensity!.Value.GramsPerCubicCentimeter.ShouldBe(0.93, 1e-9);
+        settings.SprueWaxDensity!.Value.GramsPerCubicCentimeter.ShouldBe(0.95, 1e-9);
+        (settings.CrucibleHolds!.Value.Milliliters, settings.ButtonAtLeast!.Value.Milliliters, settings.ChargeStep!.Value.Grams).ShouldBe((60, 1.5, 1));
+        settings.PowderStep!.Value.Grams.ShouldBe(14.1747615625, 1e-9);
+        settings.ButtonShare!.Value.Percent.ShouldBe(20, 1e-9);
+        settings.MeltLoss!.Value.Percent.ShouldBe(1, 1e-9);
+        (settings.GapBetweenPieces!.Value.Millimeters, settings.GateLength!.Value.Millimeters, settings.GateDiameter!.Value.Millimeters, settings.GateAngle!.Value.Degrees)
+            .ShouldBe((3, 6, 3, 45));
+        settings.AlloyMeanings["GOLD"].ShouldBe("14k yellow");
+    }
+
+    [Fact]
+    public void Read_BlankSetting_IsNotAnsweredButHasItsCell()
+    {
+        var reading = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row("Melt loss", null, "%").Row("Alloy \"gold\" is", null));
+
+        reading.Night.Shop.Settings.MeltLoss.ShouldBeNull();
+        reading.Night.Shop.Settings.AlloyMeanings.ShouldBeEmpty();
+        At(reading, Subject.Setting(SettingName.MeltLoss)).ShouldBe("Shop!B2");
+        At(reading, Subject.Setting(SettingName.AlloyMeaning("gold"))).ShouldBe("Shop!B3");
+        Said(reading).ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("Melt los", 1, "%", "setting-unknown", "The nearest is \"Melt loss\".")]
+    [InlineData("Melt loss", "a bit", "%", "setting-unreadable", "Type a number in %.")]
+    [InlineData("Melt loss", 1, "g", "setting-unreadable", "Type a number in %.")]
+    [InlineData("Melt loss", -1, "%", "setting-unreadable", "Type a number in %.")]
+    [InlineData("Button share", 0.2, "%", "setting-unreadable", "Type a number in %, such as 20.")]
+    [InlineData("Crucible holds", 0, "ml", "setting-unreadable", "Type a number in ml.")]
+    [InlineData("Weights are of", "both", null, "setting-unreadable", "Type pattern or finished metal.")]
+    public void Read_SettingThatCannotBe_SaysWhatToType(string name, object value, string? unit, string id, string remedy)
+    {
+        var reading = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row(name, value, unit));
+
+        var finding = Said(reading).ShouldHaveSingleItem();
+        (finding.Id, finding.Remedy).ShouldBe((id, remedy));
+        At(reading, finding.Subjects[0]).ShouldBe("Shop!B2");
+    }
+
+    [Fact]
+    public void Read_OurTreesSheet_GivesTheTreesInHand()
+    {
+        using var book = WithPieces(new BookBuilder()
+            .Sheet("Trees", s => s.Row("Trees of tonight")
+                .Row("Flask", "Size", "Pieces", "Base (g)", "Tree on base (g)", "Of it wax (g)", "State", "Remarks")
+                .Row("A", "75 × 100", 12, 31.5, 58.25, 9, "waxed", "fine")
+                .Row("B", "75 × 100", 8, null, null, null, "planned", "later")
+                .Row("C", "65 × 65", 8, null, null, null, "in kiln"))
+            .Name(OwnName.TreesSheet, "Trees!$A$1"));
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Trees.Select(t => (t.Flask, t.Size, t.State)).ShouldBe([("A", "75 × 100", FlaskState.Waxed), ("C", "65 × 65", FlaskState.InKiln)]);
+        var tree = reading.Night.Trees[0];
+        (tree.Base!.Value.Grams, tree.TreeOnBase!.Value.Grams, tree.OfItWax!.Value.Grams).ShouldBe((31.5, 58.25, 9));
+        At(reading, Subject.Flask("B", ShopField.TreeOnBase)).ShouldBe("Trees!E4");
+    }
+
+    [Fact]
+    public void Read_ASheetOfTheShopsCalledTrees_IsNotOurs() =>
+        Read("Trees", s => s.Row("Flask", "State").Row("A", "poured")).Night.Trees.ShouldBeEmpty();
+
+    [Fact]
+    public void Read_SheetWithoutKnownHeadings_IsNotTaken() =>
+        Read("Alloys", s => s.Row("hello", "there").Row("a", "b")).ShopSheets.ShouldBeEmpty();
+
+    private static BookReading Read(string sheet, Action<SheetBuilder> fill)
+    {
+        using var book = WithPieces(new BookBuilder().Sheet(sheet, fill));
+        return TestBooks.Read(book);
+    }
+
+    private static MemoryStream WithPieces(BookBuilder builder) =>
+        builder.Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)", "Alloy").Row("Pin", 1, 2.5, "Bronze")).Build();
+
+    private static IReadOnlyList<Finding> Said(BookReading reading) => reading.Findings;
+
+    private static string? At(BookReading reading, Subject subject) => reading.Cells.Find(subject)?.ToString();
+}
