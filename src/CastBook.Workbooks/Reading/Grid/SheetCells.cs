@@ -12,6 +12,7 @@ internal sealed class SheetCells
     private readonly List<int> starts = [];
     private readonly List<ushort> columns = [];
     private readonly List<string> ownTexts = [];
+    private int lastAt;
 
     public List<int> Rows { get; } = [];
 
@@ -51,7 +52,7 @@ internal sealed class SheetCells
     /// <summary>The position of a cell in the lists; below zero where there is none.</summary>
     public int Find(int row, int column)
     {
-        var at = Rows.BinarySearch(row);
+        var at = At(row);
         if (at < 0)
         {
             return -1;
@@ -64,7 +65,7 @@ internal sealed class SheetCells
 
     public int LastColumnOf(int row)
     {
-        var at = Rows.BinarySearch(row);
+        var at = At(row);
         if (at < 0)
         {
             return 0;
@@ -72,6 +73,24 @@ internal sealed class SheetCells
 
         var (first, end) = Run(at);
         return first == end ? 0 : columns[end - 1];
+    }
+
+    // Cells are asked for row by row, so the row asked for last mostly answers. One number, so that readers cannot disturb each other.
+    private int At(int row)
+    {
+        var guess = lastAt;
+        if (guess < Rows.Count && Rows[guess] == row)
+        {
+            return guess;
+        }
+
+        var at = Rows.BinarySearch(row);
+        if (at >= 0)
+        {
+            lastAt = at;
+        }
+
+        return at;
     }
 
     private (int First, int End) Run(int at) => (starts[at], at + 1 < starts.Count ? starts[at + 1] : columns.Count);

@@ -19,6 +19,9 @@ internal sealed record ListReading(PieceSheet Sheet, IReadOnlyList<Piece> Pieces
 /// <summary>Reads the list that was found.</summary>
 internal static class ListReader
 {
+    private static readonly HashSet<string> Numbers = new(
+        HeadingWords.Piece.Where(f => f.Dimension != Dimension.None).Select(f => f.Field).Append(PieceField.Quantity), StringComparer.Ordinal);
+
     /// <summary>Reads the list; one without rows refuses the book.</summary>
     public static ListReading Read(BookPackage package, SharedStrings strings, CellValues values, OwnMarks marks, FoundList list)
     {
@@ -86,7 +89,7 @@ internal static class ListReader
     private static Dictionary<string, DecimalSign> Signs(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, List<int> rows)
     {
         var signs = new Dictionary<string, DecimalSign>(StringComparer.Ordinal);
-        foreach (var field in fields.Values)
+        foreach (var field in fields.Values.Where(f => Numbers.Contains(f.Field)))
         {
             foreach (var row in rows)
             {

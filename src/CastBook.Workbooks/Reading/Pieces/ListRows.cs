@@ -129,7 +129,9 @@ internal sealed class ListRows
         return false;
     }
 
-    private bool IsHeadingAgain(int row) => fields.Values.Count(f =>
+    private bool IsHeadingAgain(int row) => IsItsHeading(row, fields.Values.First()) && fields.Values.Count(f => IsItsHeading(row, f)) >= 2;
+
+    private bool IsItsHeading(int row, FieldColumn f) =>
         grid.Cell(row, f.Column) is { Kind: CellKind.Text, Text: { } text }
-        && string.Equals(CellValues.Clean(text), f.Heading.Text, StringComparison.OrdinalIgnoreCase)) >= 2;
+        && string.Equals(CellValues.Clean(text), f.Heading.Text, StringComparison.OrdinalIgnoreCase);
 }

@@ -19,7 +19,7 @@ internal sealed class PieceCells(
     public List<Finding> Findings { get; } = [];
 
     /// <summary>The fields of the row begun last that could not be read.</summary>
-    public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? [] : unreadable;
+    public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? Array.Empty<string>() : unreadable;
 
     /// <summary>Begins a row.</summary>
     public void Begin(int sheetRow, int pieceId)
