@@ -55,6 +55,11 @@ public static class BookReader
         var found = new ListFinder(package, strings, settings, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))]);
         var list = ListReader.Read(package, strings, values, marks, found);
         cells.AddList(list.Sheet);
+        foreach (var (field, column) in list.Unread)
+        {
+            cells.Add(Subject.Column(field), new CellRef(list.Sheet.Sheet.Name, list.Sheet.HeadingRow, column));
+        }
+
         return new BookReading
         {
             Package = package,

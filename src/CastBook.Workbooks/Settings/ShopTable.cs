@@ -9,6 +9,8 @@ namespace CastBook.Workbooks.Settings;
 /// <summary>One of the shop's sheets, its headings found.</summary>
 internal sealed class ShopTable
 {
+    private const int LongestName = 40;
+
     private static readonly Dictionary<string, IReadOnlyList<string>> NoMoreWords = [];
 
     private readonly int headingRow;
@@ -84,6 +86,11 @@ internal sealed class ShopTable
         foreach (var row in Grid.Rows.Where(r => r > headingRow))
         {
             var name = Values.Text(Grid.Cell(row, nameColumn));
+            if (name is not null && IsRemark(name, row))
+            {
+                continue;
+            }
+
             if (name is null && !(continued && above is not null && Fields.Values.Any(f => !CellValues.IsBlank(Grid.Cell(row, f.Column)))))
             {
                 continue;
@@ -93,6 +100,11 @@ internal sealed class ShopTable
             yield return new ShopRow(this, row, above!);
         }
     }
+
+    // A sentence in the first column with nothing beside it explains the sheet; it names nothing.
+    private bool IsRemark(string name, int row) =>
+        (name.Length > LongestName || name[^1] is '.' or ':')
+        && Fields.Values.All(f => f.Field == ShopField.Name || CellValues.IsBlank(Grid.Cell(row, f.Column)));
 
     /// <summary>The rows by name, each name once; a name that stands twice is said.</summary>
     public IEnumerable<ShopRow> NamedRows(CellMap cells)

@@ -40,6 +40,11 @@ public sealed class ShopReaderTests
         (flask.InsideDiameter, flask.Owned, flask.Method).ShouldBe((null, null, null));
     }
 
+    [Fact]
+    public void Read_RemarkBelowTheRows_NamesNothing() =>
+        Read("Flasks", s => s.Row("Size", "Owned").Row("75 × 100", 3).Skip().Row("Measure the inside, not the label.")).Night.Shop.FlaskSizes
+            .ShouldHaveSingleItem().Name.ShouldBe("75 × 100");
+
     [Theory]
     [InlineData("about 70", "\"about 70\" under Inside diameter (mm) is not a number.")]
     [InlineData(-70, "\"-70\" under Inside diameter (mm) is not a number above zero.")]

@@ -2,19 +2,28 @@ using CastBook.Planning.Findings;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
+/// <summary>What the headings of a list come to.</summary>
+/// <param name="Fields">The fields that can be read.</param>
+/// <param name="Unread">The columns of fields that stand in the list but cannot be read.</param>
+/// <param name="Findings">What is to be said.</param>
+internal sealed record HeadingJudgement(
+    IReadOnlyDictionary<string, FieldColumn> Fields, IReadOnlyDictionary<string, int> Unread, IReadOnlyList<Finding> Findings);
+
 /// <summary>What the headings of the list leave to say: ties, doubtful units, and what was assumed.</summary>
 internal static class HeadingFindings
 {
     private static readonly HashSet<string> HeightWords = new(StringComparer.OrdinalIgnoreCase) { "height", "h", "höhe" };
 
-    /// <summary>The fields that can be read, and what is to be said of the headings.</summary>
-    public static (IReadOnlyDictionary<string, FieldColumn> Fields, IReadOnlyList<Finding> Findings) Of(FoundList list)
+    /// <summary>The fields that can be read, those that stand in the list but cannot, and what is to be said of the headings.</summary>
+    public static HeadingJudgement Of(FoundList list)
     {
         var findings = new List<Finding>();
+        var unread = new Dictionary<string, int>(StringComparer.Ordinal);
         var fields = list.Match.Fields.ToDictionary(StringComparer.Ordinal);
         foreach (var tie in list.Match.Ties)
         {
             var heading = list.Headings.First(h => h.Column == tie.First).Heading.Text;
+            unread[tie.Field] = tie.First;
             findings.Add(Catalogue.HeadingAmbiguous.At(
                 Subject.Column(tie.Field), CellRef.ColumnName(tie.First), CellRef.ColumnName(tie.Second), heading));
         }
@@ -24,6 +33,7 @@ internal static class HeadingFindings
             if (column.Unit is { IsGramOrGrain: true })
             {
                 fields.Remove(column.Field);
+                unread[column.Field] = column.Column;
                 findings.Add(Catalogue.UnitAmbiguous.At(Subject.Column(column.Field), column.Heading.Text));
             }
             else if (column.Unit is { IsPlainOunce: true })
@@ -38,7 +48,7 @@ internal static class HeadingFindings
         }
 
         findings.AddRange(Assumed(fields.Values));
-        return (fields, findings);
+        return new HeadingJudgement(fields, unread, findings);
     }
 
     // One finding for each unit, not one for each column.

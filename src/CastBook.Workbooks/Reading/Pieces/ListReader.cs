@@ -13,8 +13,10 @@ namespace CastBook.Workbooks.Reading.Pieces;
 /// <param name="Sheet">Where it stands.</param>
 /// <param name="Pieces">Its pieces.</param>
 /// <param name="WeightsAreOf">What its heading says the weights are of.</param>
+/// <param name="Unread">Columns of fields that stand in the list but could not be read.</param>
 /// <param name="Findings">What was found.</param>
-internal sealed record ListReading(PieceSheet Sheet, IReadOnlyList<Piece> Pieces, WeightMeaning WeightsAreOf, IReadOnlyList<Finding> Findings);
+internal sealed record ListReading(
+    PieceSheet Sheet, IReadOnlyList<Piece> Pieces, WeightMeaning WeightsAreOf, IReadOnlyDictionary<string, int> Unread, IReadOnlyList<Finding> Findings);
 
 /// <summary>Reads the list that was found.</summary>
 internal static class ListReader
@@ -33,7 +35,7 @@ internal static class ListReader
             list.Match.TakeUnits(units, HeadingWords.Piece);
         }
 
-        var (fields, headingFindings) = HeadingFindings.Of(list);
+        var (fields, unread, headingFindings) = HeadingFindings.Of(list);
         var rows = ListRows.Sort(grid, fields, list.Row, table);
         if (rows.Pieces.Count == 0)
         {
@@ -41,7 +43,7 @@ internal static class ListReader
         }
 
         var sheet = Place(grid, list, fields, table, marks, rows);
-        var cells = new PieceCells(grid, values, fields, Signs(grid, fields, rows.Pieces));
+        var cells = new PieceCells(grid, values, fields, Signs(grid, fields, rows.Pieces), [.. unread.Keys]);
         var weight = fields.GetValueOrDefault(PieceField.PatternMass);
         var material = (weight ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
         var reader = new PieceReader(cells, material, grid, sheet.OwnColumns.TryGetValue(OwnName.Flask, out var flask) ? flask : null);
@@ -51,7 +53,8 @@ internal static class ListReader
             pieces[id] = reader.Read(rows.Pieces[id], id);
         }
 
-        return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, [.. headingFindings, .. cells.Findings, .. RowFindings(rows, grid)]);
+        IReadOnlyList<Finding> findings = [.. headingFindings, .. cells.Findings, .. RowFindings(rows, grid)];
+        return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, unread, findings);
     }
 
     private static PieceSheet Place(

@@ -7,8 +7,17 @@ using CastBook.Workbooks.Reading.Values;
 namespace CastBook.Workbooks.Reading.Pieces;
 
 /// <summary>The cells of one row at a time, read by field; what cannot be read becomes a finding and a name in <see cref="Unreadable"/>.</summary>
+/// <param name="grid">The sheet.</param>
+/// <param name="values">How cells are read.</param>
+/// <param name="fields">The list's columns.</param>
+/// <param name="signs">The decimal signs that its texts settle, by field.</param>
+/// <param name="unreadColumns">Fields that no row can be read of, said once at their headings.</param>
 internal sealed class PieceCells(
-    SheetGrid grid, CellValues values, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyDictionary<string, DecimalSign> signs)
+    SheetGrid grid,
+    CellValues values,
+    IReadOnlyDictionary<string, FieldColumn> fields,
+    IReadOnlyDictionary<string, DecimalSign> signs,
+    IReadOnlyList<string> unreadColumns)
 {
     private readonly HashSet<string> commaSaid = new(StringComparer.Ordinal);
     private List<string> unreadable = [];
@@ -19,7 +28,7 @@ internal sealed class PieceCells(
     public List<Finding> Findings { get; } = [];
 
     /// <summary>The fields of the row begun last that could not be read.</summary>
-    public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? Array.Empty<string>() : unreadable;
+    public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? unreadColumns : [.. unreadColumns, .. unreadable];
 
     /// <summary>Begins a row.</summary>
     public void Begin(int sheetRow, int pieceId)

@@ -279,6 +279,8 @@ public sealed class PieceReadingTests
         var finding = reading.Findings.ShouldHaveSingleItem();
         finding.Seen.ShouldBe("Columns C and D both say \"Pattern weight (g)\".");
         reading.Night.Pieces[0].Weight.ShouldBeNull();
+        reading.Night.Pieces[0].Unreadable.ShouldBe([PieceField.PatternMass]);
+        reading.Cells.Find(finding.Subjects[0])!.Value.ToString().ShouldBe("Pieces!C1");
     }
 
     [Fact]
@@ -288,6 +290,7 @@ public sealed class PieceReadingTests
 
         reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("unit-ambiguous");
         reading.Night.Pieces[0].Weight.ShouldBeNull();
+        reading.Night.Pieces[0].Unreadable.ShouldBe([PieceField.PatternMass]);
     }
 
     private static (Piece Piece, BookReading Reading) One(object?[] headings, object?[] row)
