@@ -50,7 +50,7 @@ internal static class FillCommand
 
         try
         {
-            var settings = BookSettings.Load(request.Book);
+            var settings = SettingsAround(request.Book);
             var (result, backup) = BookFile.Fill(request.Book, request.To, request.DryRun, settings, clock);
             Tell(request, result, backup, output);
             return request.Strict && result.Findings.Any(f => f.Severity == Severity.Stop) ? ExitCode.Stops : ExitCode.Filled;
@@ -65,6 +65,16 @@ internal static class FillCommand
             errors.WriteLine($"castbook: {e.Message}");
             return ExitCode.NotWritten;
         }
+    }
+
+    private static BookSettings SettingsAround(string book)
+    {
+        var variables = Environment.GetEnvironmentVariables().Cast<System.Collections.DictionaryEntry>()
+            .Where(v => ((string)v.Key).StartsWith(SettingsFile.VariablePrefix, StringComparison.OrdinalIgnoreCase))
+            .ToDictionary(v => (string)v.Key, v => (string?)v.Value ?? "");
+        var user = Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify);
+        return SettingsFile.Load(
+            Path.GetDirectoryName(Path.GetFullPath(book))!, user.Length == 0 ? null : Path.Combine(user, "castbook"), variables);
     }
 
     private static void Tell(Request request, FillResult result, string? backup, TextWriter output)
