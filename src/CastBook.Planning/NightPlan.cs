@@ -144,6 +144,9 @@ public sealed record MetalPlan
     /// <summary>The most the pieces can take, while it is unknown.</summary>
     public Mass? PiecesMost { get; init; }
 
+    /// <summary>What the pieces take if the weights are of finished metal, while nobody has said; the least and most are then those of patterns.</summary>
+    public Mass? PiecesIfFinished { get; init; }
+
     /// <summary>The charges of its flasks not yet poured; missing where nothing is planned.</summary>
     public Mass? Charges { get; init; }
 

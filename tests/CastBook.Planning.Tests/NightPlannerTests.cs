@@ -43,7 +43,8 @@ public sealed class NightPlannerTests
 
         plan.Stops().ShouldBe(
             [
-                "weight-meaning-unknown", "flasks-not-known", "casting-method-unknown", "crucible-unknown", "sizes-or-per-tree-missing",
+                "weight-meaning-unknown", "pattern-density-missing", "flasks-not-known", "casting-method-unknown", "crucible-unknown",
+                "sizes-or-per-tree-missing",
             ],
             ignoreOrder: true);
         plan.The("sizes-or-per-tree-missing").Subjects.Count.ShouldBe(3);

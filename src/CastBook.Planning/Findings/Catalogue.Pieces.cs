@@ -91,7 +91,14 @@ public static partial class Catalogue
         "sizes-or-per-tree-missing", Severity.Stop,
         "There is neither length and width nor how many fit a tree.",
         "Without one of them nobody can say what fits a flask.",
-        "Type length (from the gate outwards) and width in mm, or how many fit a tree in \"Per tree\".");
+        "Type length (from the gate outwards) and width in mm, or how many fit a tree in \"Per tree\"; a usual number for all such pieces goes under \"Per tree\" on the Flasks sheet.");
+
+    /// <summary>A number per tree of the flask size stood in for sizes.</summary>
+    public static FindingKind PerTreeOfFlask { get; } = new(
+        "per-tree-of-flask", Severity.Note,
+        "There are no sizes; how many fit a tree comes from \"Per tree\" on the Flasks sheet.",
+        "Whether the pieces reach the wall or one another is not worked out.",
+        "Type length and width to have it worked out.");
 
     /// <summary>A piece fits no flask of the shop.</summary>
     public static FindingKind PieceFitsNoFlask { get; } = new(

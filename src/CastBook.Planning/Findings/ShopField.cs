@@ -17,6 +17,7 @@ public static class ShopField
     public const string SprueDiameter = "sprueDiameter";
     public const string BaseHeight = "baseHeight";
     public const string Cup = "cup";
+    public const string PerTree = "perTree";
     public const string AboveTree = "aboveTree";
     public const string ToWall = "toWall";
     public const string Rated = "rated";

@@ -20,7 +20,7 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
         }
 
         var usable = sizes.Sizes;
-        if (piece.Box is null && piece.PerTree is not { Count: > 0 })
+        if (piece.Box is null && !SaysPerTree(piece))
         {
             return null;
         }
@@ -47,7 +47,8 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
         string[] fields = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Shape, PieceField.PerTree];
         if (piece.Box is null && piece.PerTree is not { Count: > 0 } && !fields.Any(piece.Unreadable.Contains))
         {
-            findings.Add(Catalogue.SizesOrPerTreeMissing.At(Subject.Piece(piece.Id, PieceField.Length)));
+            var kind = SaysPerTree(piece) ? Catalogue.PerTreeOfFlask : Catalogue.SizesOrPerTreeMissing;
+            findings.Add(kind.At(Subject.Piece(piece.Id, PieceField.Length)));
         }
 
         if (SectionBands.Of(piece.FinestSection, piece.HeaviestSection) is null)
@@ -59,11 +60,14 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
         }
     }
 
+    private bool SaysPerTree(Piece piece) =>
+        piece.PerTree is { Count: > 0 } || sizes.Sizes.Any(s => s.Size.PerTree > 0);
+
     private static int PerTree(Piece piece, FlaskSize size)
     {
-        if (piece.PerTree is null)
+        if (piece.PerTree is not { Count: > 0 })
         {
-            return 0;
+            return Math.Max(0, size.PerTree ?? 0);
         }
 
         var named = piece.PerTree.FirstOrDefault(p => string.Equals(p.Key.Trim(), size.Name.Trim(), StringComparison.OrdinalIgnoreCase));

@@ -36,9 +36,13 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
             {
                 WeightMeaning.Pattern => FromPattern(metal, weight),
                 WeightMeaning.FinishedMetal => FromFinished(metal, weight),
-                _ => metal with { WantsMeaning = true },
+                _ => Unsure(FromPattern(metal, weight)),
             };
     }
+
+    // Taken as a pattern the span is known; taken as finished metal the weight is. Which of them holds is not.
+    private static PieceMetal Unsure(PieceMetal metal) =>
+        metal with { Each = null, VolumeEach = null, PatternMass = null, WantsMeaning = true };
 
     private static PieceMetal FromVolume(PieceMetal metal, Volume volume)
     {

@@ -44,7 +44,13 @@ internal static class MetalSums
 
         // What is not known at all counts nothing for the least and leaves the most open.
         var least = rows.Aggregate(Mass.Zero, (sum, m) => sum + ((m.Least ?? Mass.Zero) * (m.Piece.Quantity ?? 0)));
-        return new MetalPlan { Alloy = name, PiecesLeast = least > Mass.Zero ? least : null, PiecesMost = Sum(rows, m => m.Most) };
+        return new MetalPlan
+        {
+            Alloy = name,
+            PiecesLeast = least > Mass.Zero ? least : null,
+            PiecesMost = Sum(rows, m => m.Most),
+            PiecesIfFinished = rows.Exists(m => m.WantsMeaning) ? Sum(rows, m => m.WantsMeaning ? m.Piece.Weight : m.Each) : null,
+        };
     }
 
     private static Mass? Sum(List<PieceMetal> rows, Func<PieceMetal, Mass?> each) =>
@@ -74,7 +80,7 @@ internal static class MetalSums
         }
 
         var have = (plan.Fresh ?? Mass.Zero) + (plan.Remelt ?? Mass.Zero);
-        var least = plan.Pieces ?? plan.PiecesLeast;
+        var least = plan.Pieces ?? plan.PiecesIfFinished ?? plan.PiecesLeast;
         if ((plan.Charges ?? least) is { } needed && needed > have)
         {
             var what = plan.Charges is not null ? "" : plan.Pieces is not null ? " for the pieces alone" : " at least for the pieces alone";

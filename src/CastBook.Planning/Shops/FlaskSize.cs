@@ -30,6 +30,9 @@ public sealed record FlaskSize
     /// <summary>Water of the shop's own chart.</summary>
     public Volume? Water { get; init; }
 
+    /// <summary>How many pieces of unknown size a tree of this size takes, where a row does not say.</summary>
+    public int? PerTree { get; init; }
+
     /// <summary>Diameter of the trunk.</summary>
     public Length? SprueDiameter { get; init; }
 

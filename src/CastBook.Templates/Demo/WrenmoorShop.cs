@@ -23,10 +23,10 @@ internal static class WrenmoorShop
     private static readonly object?[][] Flasks =
     [
         // Size, inside diameter, height, owned, method, holds, powder, water, sprue diameter, base height, cup, above tree, to wall.
-        ["65 × 65", 65.0, 65.0, 4, Perforated, null, null, null, 8.0, 18.0, 6.0, null, null],
-        ["75 × 100", 75.0, 100.0, 4, Perforated, null, null, null, 8.0, 20.0, 9.0, null, null],
-        ["90 × 125", 90.0, 125.0, 5, Perforated, null, null, null, 10.0, 20.0, 14.0, null, null],
-        ["100 × 150", 100.0, 150.0, 2, Perforated, null, null, null, 12.0, 22.0, 18.0, null, null],
+        ["65 × 65", 65.0, 65.0, 4, Perforated, null, null, null, 8.0, 18.0, 6.0, null, null, null],
+        ["75 × 100", 75.0, 100.0, 4, Perforated, null, null, null, 8.0, 20.0, 9.0, null, null, null],
+        ["90 × 125", 90.0, 125.0, 5, Perforated, null, null, null, 10.0, 20.0, 14.0, null, null, null],
+        ["100 × 150", 100.0, 150.0, 2, Perforated, null, null, null, 12.0, 22.0, 18.0, null, null, null],
     ];
 
     private static readonly object?[][] Crucibles =

@@ -27,5 +27,6 @@ internal static class FlasksSheet
         new("Above tree (mm)", 10, CellKind.Number, "Investment left above the tree. Empty: the usual clearance for the method, never under 12 mm.")
             { Format = Formats.Tenths },
         new("To wall (mm)", 10, CellKind.Number, "Investment left between pieces and wall. Empty: the usual clearance.") { Format = Formats.Tenths },
+        new("Per tree", 9, CellKind.Number, "How many pieces of unknown size a tree of this size takes. Used where a line has neither sizes nor its own Per tree.") { Format = Formats.Whole },
     ];
 }

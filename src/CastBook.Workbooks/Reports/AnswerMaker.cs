@@ -54,6 +54,7 @@ internal static class AnswerMaker
         CellNumbers.Grams(metal.Pieces),
         CellNumbers.Grams(metal.PiecesLeast),
         CellNumbers.Grams(metal.PiecesMost),
+        CellNumbers.Grams(metal.PiecesIfFinished),
         CellNumbers.Grams(metal.Charges),
         CellNumbers.Grams(metal.Fresh),
         CellNumbers.Grams(metal.Remelt),

@@ -27,7 +27,7 @@ public sealed record FlaskAnswer(
 
 /// <summary>Metal of an alloy.</summary>
 public sealed record MetalAnswer(
-    string Alloy, double? PiecesG, double? PiecesLeastG, double? PiecesMostG, double? NeededG, double? FreshG, double? RemeltG, double? BuyG);
+    string Alloy, double? PiecesG, double? PiecesLeastG, double? PiecesMostG, double? PiecesIfFinishedG, double? NeededG, double? FreshG, double? RemeltG, double? BuyG);
 
 /// <summary>What the plan is worth.</summary>
 public sealed record BoundAnswer(int LeastFlasks, bool ProvedFewest);

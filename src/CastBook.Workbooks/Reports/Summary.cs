@@ -26,7 +26,11 @@ public static class Summary
             lines.Add(Flasks(plan));
         }
 
-        if (plan.Metal.Count > 0)
+        if (plan.Metal.Any(m => m.PiecesIfFinished is not null))
+        {
+            lines.AddRange(plan.Metal.Select(Metal));
+        }
+        else if (plan.Metal.Count > 0)
         {
             lines.Add(string.Join(", ", plan.Metal.Select(Metal)));
         }

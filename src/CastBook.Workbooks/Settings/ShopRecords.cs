@@ -23,6 +23,7 @@ internal static class ShopRecords
         SprueDiameter = row.Length(ShopField.SprueDiameter),
         BaseHeight = row.Length(ShopField.BaseHeight),
         Cup = row.Volume(ShopField.Cup),
+        PerTree = row.Count(ShopField.PerTree),
         AboveTree = row.Length(ShopField.AboveTree),
         ToWall = row.Length(ShopField.ToWall),
     };

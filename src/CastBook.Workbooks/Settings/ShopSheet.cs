@@ -23,6 +23,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.SprueDiameter, Dimension.Length, "sprue diameter", "sprue dia", "trunk diameter"),
         new(ShopField.BaseHeight, Dimension.Length, "base height", "sprue base height"),
         new(ShopField.Cup, Dimension.Volume, "cup", "cup volume", "button cup"),
+        new(ShopField.PerTree, Dimension.None, "per tree", "pieces per tree"),
         new(ShopField.AboveTree, Dimension.Length, "above tree", "above the tree"),
         new(ShopField.ToWall, Dimension.Length, "to wall", "to the wall"),
     ]);

@@ -20,7 +20,10 @@ internal static class MetalWords
     public static string Pieces(MetalPlan metal) => metal switch
     {
         { Pieces: { } pieces } => $"pieces {CellNumbers.GramsText(pieces)} g",
+        { PiecesIfFinished: { } finished, PiecesLeast: { } least, PiecesMost: { } most } =>
+            $"pieces {CellNumbers.GramsText(least)} to {CellNumbers.GramsText(most)} g if the weights are of patterns, {CellNumbers.GramsText(finished)} g if of finished metal",
         { PiecesLeast: { } least, PiecesMost: { } most } => $"pieces {CellNumbers.GramsText(least)} to {CellNumbers.GramsText(most)} g",
+        { PiecesLeast: { } least } => $"pieces {CellNumbers.GramsText(least)} g without the rows that are open",
         _ => "pieces not known yet",
     };
 }

@@ -1,3 +1,4 @@
+using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
@@ -18,7 +19,7 @@ internal static class QuestionSheets
     [
         ("Size", ShopField.Name, 16), ("Inside diameter (mm)", ShopField.InsideDiameter, 12), ("Height (mm)", ShopField.Height, 10),
         ("Owned", ShopField.Owned, 9), ("Sprue diameter (mm)", ShopField.SprueDiameter, 12), ("Base height (mm)", ShopField.BaseHeight, 11),
-        ("Cup (ml)", ShopField.Cup, 9),
+        ("Cup (ml)", ShopField.Cup, 9), ("Per tree", ShopField.PerTree, 10),
     ];
 
     private static readonly (string Heading, string Field, double Width)[] MaterialColumns =
@@ -80,9 +81,10 @@ internal static class QuestionSheets
             sheet.Set(row, 3, guide.Unit, Look.Text);
             sheet.Set(row, 4, guide.WhatFor, Look.Text);
             sheet.Height(row, guide.WhatFor.Length > 78 ? 32 : 20);
-            if (guide.Choices.Count > 0)
+            var choices = guide.Choices.Count > 0 ? guide.Choices : AlloysMeant(guide.Name);
+            if (choices.Count > 0)
             {
-                sheet.Choose(new CellRange(row, 2, row, 2), guide.Choices);
+                sheet.Choose(new CellRange(row, 2, row, 2), choices);
             }
 
             cells.Add(Subject.Setting(guide.Name), new CellRef(name, row, 2));
@@ -91,9 +93,14 @@ internal static class QuestionSheets
         return sheet;
     }
 
+    /// <summary>The alloys that a question about an alloy's name can be answered with.</summary>
+    private static IReadOnlyList<string> AlloysMeant(string setting) => setting.Split('"') is [_, var name, _] && setting == SettingName.AlloyMeaning(name)
+        ? [.. BuiltInAlloys.Named(name).Select(a => a.Name)]
+        : [];
+
     private static OwnedSheet Flasks(CellMap cells, string name)
     {
-        var sheet = Begin(name, "A line for each size of flask you own. Sizes are inside sizes; the base height reaches up to where the first gate may stand.", FlaskColumns);
+        var sheet = Begin(name, "A line for each size of flask you own. Sizes are inside sizes; the base height reaches up to where the first gate may stand; Per tree is for pieces without sizes.", FlaskColumns);
         for (var row = HeadingRow + 1; row <= HeadingRow + EmptyRows; row++)
         {
             for (var column = 1; column <= FlaskColumns.Length; column++)

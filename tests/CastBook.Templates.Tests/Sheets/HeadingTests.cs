@@ -11,7 +11,7 @@ public sealed class HeadingTests
     {
         ["Pieces"] = "Piece|Qty|Pattern weight (g)|Pattern volume (ml)|Material|Alloy|Shape|Length (mm)|Width (mm)|Thickness (mm)|Finest section (mm)"
             + "|Heaviest section (mm)|Gates|Gate diameter (mm)|Gate length (mm)|Stones in|Per tree|Printed at (°C)|Washed (min)|Cured (min)|Due|Night|Keep in flask|Leave out",
-        ["Flasks"] = "Size|Inside diameter (mm)|Height (mm)|Owned|Method|Holds (ml)|Powder (g)|Water (ml)|Sprue diameter (mm)|Base height (mm)|Cup (ml)|Above tree (mm)|To wall (mm)",
+        ["Flasks"] = "Size|Inside diameter (mm)|Height (mm)|Owned|Method|Holds (ml)|Powder (g)|Water (ml)|Sprue diameter (mm)|Base height (mm)|Cup (ml)|Above tree (mm)|To wall (mm)|Per tree",
         ["Crucibles"] = "Crucible|Holds (ml)|Rated (g)|Rated for|Alloys|Owned",
         ["Kilns"] = "Kiln|Shape|Inside width (mm)|Inside depth (mm)|Inside diameter (mm)|Power (kW)|Cools (°C/h)|Reads high by (°C)",
         ["Alloys"] = "Alloy|Composition|Density (g/cm³)|Solidus (°C)|Liquidus (°C)|Metal temp (°C)|Flask temp fine (°C)|Flask temp ordinary (°C)|Flask temp heavy (°C)"

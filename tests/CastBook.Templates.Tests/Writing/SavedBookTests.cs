@@ -69,7 +69,23 @@ public sealed partial class SavedBookTests
         foreach (var rels in saved.Parts.Keys.Where(p => p.EndsWith(".rels", StringComparison.Ordinal)))
         {
             var targets = saved.Xml(rels).Root!.Elements().Select(r => (string)r.Attribute("Target")!).ToList();
-            targets.ShouldAllBe(t => saved.Parts.ContainsKey(t.TrimStart('/')), rels);
+            var folder = new Uri("http://book/" + rels[..rels.IndexOf("_rels/", StringComparison.Ordinal)]);
+            targets.ShouldAllBe(t => saved.Parts.ContainsKey(new Uri(folder, t).AbsolutePath.TrimStart('/')), rels);
+        }
+    }
+
+    // Some widely used readers compare names and not namespaces, and take a target as a path beside the part.
+    [Theory]
+    [MemberData(nameof(Books))]
+    public void Book_Parts_AreWrittenTheWayThePlainestReadersKnow(string book)
+    {
+        var saved = Make(book);
+
+        foreach (var (name, bytes) in saved.Parts)
+        {
+            var text = System.Text.Encoding.UTF8.GetString(bytes);
+            text.ShouldNotContain("<x:", Case.Sensitive, name);
+            (name.StartsWith("xl/", StringComparison.Ordinal) && text.Contains("Target=\"/", StringComparison.Ordinal)).ShouldBeFalse(name);
         }
     }
 
