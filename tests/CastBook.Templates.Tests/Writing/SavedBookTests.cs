@@ -55,7 +55,7 @@ public sealed partial class SavedBookTests
 
         Times().Matches(core).Select(m => m.Value).Distinct().ShouldBe(["2000-01-01T00:00:00"]);
         core.ShouldContain("<dc:creator>CastBook</dc:creator>");
-        core.ShouldContain("<lastModifiedBy>CastBook</lastModifiedBy>");
+        core.ShouldContain("<cp:lastModifiedBy>CastBook</cp:lastModifiedBy>");
         Encoding.UTF8.GetString(saved.Parts["docProps/app.xml"]).ShouldEndWith("<Application>CastBook</Application></Properties>");
         saved.Parts.Keys.ShouldNotContain(name => name.EndsWith(".psmdcp", StringComparison.Ordinal));
     }
