@@ -9,6 +9,8 @@ namespace CastBook.Workbooks.Files;
 public static class BookFile
 {
     private const int KeptBackups = 20;
+    private const string StampFormat = "yyyy-MM-dd HHmmss";
+
     private static readonly TimeSpan[] Waits = [TimeSpan.FromMilliseconds(200), TimeSpan.FromMilliseconds(500), TimeSpan.FromSeconds(1)];
 
     /// <summary>Fills a workbook.</summary>
@@ -22,13 +24,18 @@ public static class BookFile
     /// <exception cref="BookNotWrittenException">The filled workbook could not be put in its place.</exception>
     /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook; nothing was written.</exception>
     public static (FillResult Result, string? Backup) Fill(
-        string path, string? outPath, bool dryRun, BookSettings settings, TimeProvider clock)
+        string path, string? outPath, bool dryRun, BookSettings settings, TimeProvider clock) =>
+        Fill(path, outPath, dryRun, settings, clock, beforeCommit: null);
+
+    /// <summary>Fills a workbook; something may happen between filling and putting it in place, as other programs do it.</summary>
+    internal static (FillResult Result, string? Backup) Fill(
+        string path, string? outPath, bool dryRun, BookSettings settings, TimeProvider clock, Action? beforeCommit)
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(clock);
         var source = Resolve(path);
         var target = outPath is null ? source : Resolve(outPath);
-        if (!dryRun && OwnerFile.WhoHasOpen(target) is { } who)
+        if (!dryRun && (OwnerFile.WhoHasOpen(target) ?? OwnerFile.WhoHasOpen(outPath ?? path)) is { } who)
         {
             throw BookNotWrittenException.For(Catalogue.BookIsOpen, null, Path.GetFileName(target), who);
         }
@@ -45,15 +52,25 @@ public static class BookFile
                 return (result, null);
             }
 
+            beforeCommit?.Invoke();
             return (result, Commit(source, target, temporary, hash, inPlace, clock));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw BookNotWrittenException.For(Catalogue.BookNotWritten, e, Path.GetFileName(target), e.Message);
         }
+        catch (InvalidDataException e)
+        {
+            // A part that only writing looks into, such as notes.
+            throw BookRefusedException.Damaged(e.Message.TrimEnd('.'), e);
+        }
         finally
         {
-            File.Delete(temporary);
+            // Deleting where the folder itself is missing throws, and would hide why nothing was written.
+            if (File.Exists(temporary))
+            {
+                File.Delete(temporary);
+            }
         }
     }
 
@@ -112,7 +129,7 @@ public static class BookFile
         Directory.CreateDirectory(folder);
         var name = Path.GetFileNameWithoutExtension(target);
         var extension = Path.GetExtension(target);
-        var stamp = clock.GetLocalNow().ToString("yyyy-MM-dd HHmmss", CultureInfo.InvariantCulture);
+        var stamp = clock.GetLocalNow().ToString(StampFormat, CultureInfo.InvariantCulture);
         var backup = Path.Combine(folder, $"{name} {stamp}{extension}");
         for (var number = 2; File.Exists(backup); number++)
         {
@@ -120,13 +137,40 @@ public static class BookFile
         }
 
         File.Copy(target, backup);
-        // "name 2026-12-01 195400.xlsx" sorts by age; other books of the folder have other names.
-        foreach (var old in Directory.GetFiles(folder, $"{name} ????-??-?? ??????*{extension}").Order(StringComparer.Ordinal).SkipLast(KeptBackups))
+        DeleteOld(folder, name, extension);
+        return backup;
+    }
+
+    /// <summary>Deletes the oldest backups of a book beyond those kept; never those of a book called "night 2026-03-01" beside "night".</summary>
+    private static void DeleteOld(string folder, string name, string extension)
+    {
+        var backups = Directory.GetFiles(folder)
+            .Select(path => (Path: path, Age: Age(Path.GetFileName(path), name, extension)))
+            .Where(b => b.Age is not null)
+            .OrderBy(b => b.Age!.Value.Stamp, StringComparer.Ordinal).ThenBy(b => b.Age!.Value.Number);
+        foreach (var old in backups.SkipLast(KeptBackups))
         {
-            File.Delete(old);
+            File.Delete(old.Path);
+        }
+    }
+
+    /// <summary>When a backup was made, from its name: <c>night 2026-12-01 195400.xlsx</c>, or <c>… 195400 2.xlsx</c> for a second one; null for another file.</summary>
+    private static (string Stamp, int Number)? Age(string file, string name, string extension)
+    {
+        if (!file.StartsWith(name + " ", StringComparison.Ordinal) || !file.EndsWith(extension, StringComparison.Ordinal)
+            || file.Length < name.Length + 1 + StampFormat.Length + extension.Length)
+        {
+            return null;
         }
 
-        return backup;
+        var middle = file[(name.Length + 1)..^extension.Length];
+        var stamp = middle[..StampFormat.Length];
+        var rest = middle[StampFormat.Length..];
+        var number = 1;
+        return DateTime.TryParseExact(stamp, StampFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
+            && (rest.Length == 0 || (rest[0] == ' ' && int.TryParse(rest.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out number)))
+            ? (stamp, number)
+            : null;
     }
 
     /// <summary>Moves in one step; a virus scanner or an indexer may hold the target for a moment, so it is tried again.</summary>

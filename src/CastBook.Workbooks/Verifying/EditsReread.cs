@@ -21,10 +21,10 @@ internal static class EditsReread
         var row = 0;
         while (scanner.Next())
         {
-            if (scanner.Kind == TagKind.Start && scanner.LocalName.SequenceEqual("row"u8))
+            if (scanner.Kind != TagKind.End && scanner.LocalName.SequenceEqual("row"u8))
             {
                 row = TagAttributes.Number(scanner.Tag, "r"u8) ?? row + 1;
-                if (missing.TryGetValue(row, out var cells))
+                if (scanner.Kind == TagKind.Start && missing.TryGetValue(row, out var cells))
                 {
                     ReadRow(scanner, row, cells);
                     if (cells.Count == 0)
@@ -69,7 +69,7 @@ internal static class EditsReread
     {
         var bare = value.ToXml(row, column, style: null, Prefix(element));
         var content = bare.IndexOf('>', StringComparison.Ordinal);
-        return element.EndsWith(bare[content..], StringComparison.Ordinal) || (value.IsEmpty && element.EndsWith("/>", StringComparison.Ordinal));
+        return element.EndsWith(value.IsEmpty ? "/>" : bare[content..], StringComparison.Ordinal);
     }
 
     private static string Prefix(string element)

@@ -34,9 +34,10 @@ internal static class OutputCheck
 
     private static HashSet<string> Changed(BookPackage source, BookPackage written)
     {
-        var before = source.Archive.Entries.ToDictionary(e => e.FullName, e => (e.Crc32, e.Length));
+        // A set, as entries that are no parts may stand in a zip twice.
+        var before = source.Archive.Entries.Select(e => (e.FullName, e.Crc32, e.Length)).ToHashSet();
         return written.Archive.Entries
-            .Where(e => !before.TryGetValue(e.FullName, out var was) || was != (e.Crc32, e.Length))
+            .Where(e => !before.Contains((e.FullName, e.Crc32, e.Length)))
             .Select(e => e.FullName).ToHashSet(StringComparer.OrdinalIgnoreCase);
     }
 }

@@ -122,10 +122,7 @@ internal sealed class BookEdits
         foreach (var group in relations.GroupBy(r => r.Source, StringComparer.OrdinalIgnoreCase))
         {
             var name = RelationshipsPartOf(group.Key);
-            var content = package.Has(name)
-                ? package.Read(name)
-                : EmptyRelationships();
-            var part = new XmlPart(content);
+            var part = new XmlPart(parts.ContainsKey(name) || package.Has(name) ? Current(name) : EmptyRelationships());
             foreach (var (_, id, type, target) in group)
             {
                 part.Append(part.Root, part.Own($"<~Relationship Id=\"{id}\" Type=\"{type}\" Target=\"{XmlText.EscapeAttribute(Towards(group.Key, target))}\"/>"));

@@ -41,8 +41,8 @@ internal static partial class NoteDrawing
         }
 
         // Before the first shape: LibreOffice stops reading at markup such as a button's <br></br>, and would lose what follows.
-        var place = kept.IndexOf("<v:shape ", StringComparison.Ordinal) is >= 0 and var first
-            ? first
+        var place = Opening().Match(kept) is { Success: true } first
+            ? first.Index
             : kept.LastIndexOf("</xml>", StringComparison.Ordinal);
         return place < 0 ? kept : kept.Insert(place, xml.ToString());
     }
@@ -52,8 +52,12 @@ internal static partial class NoteDrawing
         && shape.Contains($"Row>{(cell.Row - 1).ToString(CultureInfo.InvariantCulture)}<", StringComparison.Ordinal)
         && shape.Contains($"Column>{(cell.Column - 1).ToString(CultureInfo.InvariantCulture)}<", StringComparison.Ordinal);
 
-    [GeneratedRegex("<v:shape .*?</v:shape>", RegexOptions.Singleline)]
+    /// <summary>A shape with content; one that is a single tag is no note, and must not swallow what follows it.</summary>
+    [GeneratedRegex(@"<v:shape\s[^>]*(?<!/)>.*?</v:shape>", RegexOptions.Singleline)]
     private static partial Regex Shape();
+
+    [GeneratedRegex(@"<v:shape\s")]
+    private static partial Regex Opening();
 
     [GeneratedRegex("idmap[^>]*data=\"([0-9]+)")]
     private static partial Regex IdMap();

@@ -1,4 +1,5 @@
 using System.Text;
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
 
@@ -16,7 +17,7 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
     /// <summary>Makes the notes of ours on a sheet be just these.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="legacyDrawingId">Relationship id of the sheet's note drawing, where it has one.</param>
-    /// <param name="wanted">The text of each note, by cell; each begins with <see cref="Prefix"/>.</param>
+    /// <param name="wanted">The text of each note, by cell; each begins with <see cref="Prefix"/>, the word of a severity and a colon.</param>
     public void Write(SheetPart sheet, string? legacyDrawingId, IReadOnlyDictionary<(int Row, int Column), string> wanted)
     {
         var relations = package.Relationships(sheet.PartName);
@@ -33,7 +34,7 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
         }
 
         var standing = part.Children(list).Select(c => (Element: c, Cell: CellOf(part, c), Text: TextOf(part, c))).ToList();
-        var ours = standing.Where(s => s.Text.StartsWith(Prefix, StringComparison.Ordinal)).ToList();
+        var ours = standing.Where(s => IsOurs(s.Text)).ToList();
         var theirs = standing.Except(ours).Select(s => s.Cell).ToHashSet();
         var due = wanted.Where(w => !theirs.Contains(w.Key)).OrderBy(w => w.Key).ToList();
         if (due.Select(d => (d.Key, d.Value)).SequenceEqual(ours.Select(o => (o.Cell, o.Text)).Order()))
@@ -54,6 +55,10 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
         var added = edits.AddPart("xl/comments#.xml", part.ToBytes(), "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml");
         edits.Relate(sheet.PartName, "comments", added);
     }
+
+    /// <summary>Whether a note begins as ours do: a shop's own "CastBook says too heavy, ask Ann" is the shop's.</summary>
+    private static bool IsOurs(string text) => Enum.GetValues<Severity>()
+        .Any(severity => text.StartsWith($"{Prefix}{MarkRules.WordOf(severity)}: ", StringComparison.Ordinal));
 
     private static string Comment(XmlPart part, (int Row, int Column) cell, string text, int author) => part.Own(
         $"<~comment ref=\"{CellRef.AddressOf(cell.Row, cell.Column)}\" authorId=\"{author}\"><~text><~r><~rPr><~sz val=\"9\"/><~color rgb=\"{Look.Ink}\"/><~rFont val=\"Calibri\"/><~family val=\"2\"/></~rPr><~t xml:space=\"preserve\">{XmlText.EscapeCell(text)}</~t></~r></~text></~comment>");
@@ -104,8 +109,9 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
     {
         if (id is not null && package.Relationships(sheet.PartName).FirstOrDefault(r => r.Id == id) is { } relation)
         {
-            var drawing = Encoding.UTF8.GetString(XmlEncoding.ToUtf8(package.Read(relation.Target)));
-            edits.Replace(relation.Target, Encoding.UTF8.GetBytes(NoteDrawing.Change(drawing, remove, add)));
+            // One character a byte, so that every byte of the shop's shapes survives; what we add is plain ASCII.
+            var drawing = Encoding.Latin1.GetString(XmlEncoding.ToUtf8(package.Read(relation.Target)));
+            edits.Replace(relation.Target, Encoding.Latin1.GetBytes(NoteDrawing.Change(drawing, remove, add)));
             return;
         }
 

@@ -35,7 +35,7 @@ internal static class PackageWriter
             }
             else
             {
-                WritePart(package, source.FullName, edits.Sheets.GetValueOrDefault(source.FullName), target);
+                WritePart(package, source, edits.Sheets.GetValueOrDefault(source.FullName), target);
             }
         }
 
@@ -48,9 +48,12 @@ internal static class PackageWriter
         }
     }
 
-    private static void WritePart(BookPackage package, string name, SheetEdits? edits, Stream target)
+    private static void WritePart(BookPackage package, ZipArchiveEntry source, SheetEdits? edits, Stream target)
     {
-        using var part = package.OpenPart(name);
+        // An entry whose name would leave the package is no part, but it stays what it was: not ours.
+        using var part = package.Has(source.FullName)
+            ? package.OpenPart(source.FullName)
+            : new CappedStream(source.Open(), source.FullName, source.CompressedLength, new InflatedBytes());
         if (edits is null or { IsEmpty: true })
         {
             part.CopyTo(target);

@@ -31,7 +31,7 @@ internal sealed class SheetEdits
     /// <param name="localName">The element's name without prefix.</param>
     public static int RankOf(string localName) => Array.IndexOf(Order, localName);
 
-    /// <summary>Sets a cell.</summary>
+    /// <summary>Sets a cell; the last word on a cell wins.</summary>
     /// <param name="row">Row, from 1.</param>
     /// <param name="column">Column, from 1.</param>
     /// <param name="value">The value.</param>
@@ -43,7 +43,16 @@ internal sealed class SheetEdits
             rows[row] = cells = [];
         }
 
-        cells.Add(new CellEdit(column, value, newStyle));
+        var edit = new CellEdit(column, value, newStyle);
+        var same = cells.FindIndex(c => c.Column == column);
+        if (same >= 0)
+        {
+            cells[same] = edit;
+        }
+        else
+        {
+            cells.Add(edit);
+        }
     }
 
     /// <summary>The edits of a row in column order.</summary>

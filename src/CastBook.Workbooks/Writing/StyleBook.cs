@@ -111,7 +111,7 @@ internal sealed class StyleBook
     /// <summary>The part with everything appended.</summary>
     public byte[] ToBytes()
     {
-        foreach (var section in sections.Values.Where(s => s.Added.Count > 0))
+        foreach (var section in sections.Values.Where(s => s.Added.Count > 0).OrderBy(s => Array.IndexOf(Order, s.Name)))
         {
             var count = Number(section.Children.Count);
             if (section.Element is { } element)
@@ -225,8 +225,25 @@ internal sealed class StyleBook
             sections[name] = section = new Section(name, null, []);
         }
 
+        while (section.Children.Count < Reserved(name).Length)
+        {
+            // Places that cells without a format of their own mean, and that office programs give a meaning of their own.
+            var xml = Xml(Reserved(name)[section.Children.Count]);
+            section.Children.Add(xml);
+            section.Added.Add(xml);
+        }
+
         return section;
     }
+
+    private static string[] Reserved(string name) => name switch
+    {
+        "fonts" => ["<~font><~sz val=\"11\"/><~name val=\"Calibri\"/></~font>"],
+        "fills" => ["<~fill><~patternFill patternType=\"none\"/></~fill>", "<~fill><~patternFill patternType=\"gray125\"/></~fill>"],
+        "borders" => ["<~border><~left/><~right/><~top/><~bottom/><~diagonal/></~border>"],
+        "cellXfs" => ["<~xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/>"],
+        _ => [],
+    };
 
     private void Place(string name, string xml)
     {

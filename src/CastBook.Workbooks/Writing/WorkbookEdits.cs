@@ -10,11 +10,14 @@ internal sealed class WorkbookEdits
     private static readonly string[] AfterNames =
         ["calcPr", "oleSize", "customWorkbookViews", "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst"];
 
+    private const int LongestSheetName = 31;
+
     private readonly BookPackage package;
     private readonly BookEdits edits;
     private readonly XmlPart part;
     private readonly List<string> newNames = [];
     private readonly List<string> sheetNames;
+    private readonly (string Name, string Declaration) relationshipId;
     private int highestSheetId;
     private bool recalculate;
 
@@ -28,19 +31,20 @@ internal sealed class WorkbookEdits
         Sheets = part.Child(part.Root, "sheets") ?? throw new InvalidDataException("The workbook part lists no sheets.");
         var sheets = part.Children(Sheets);
         sheetNames = [.. sheets.Select(s => part.Attribute(s, "name") ?? "")];
+        relationshipId = RelationshipId(sheets);
         highestSheetId = sheets.Select(s => int.Parse(part.Attribute(s, "sheetId") ?? "0", CultureInfo.InvariantCulture)).DefaultIfEmpty().Max();
     }
 
     private XmlElement Sheets { get; }
 
-    /// <summary>A name for a sheet that no other sheet has.</summary>
+    /// <summary>A name for a sheet that no other sheet has, not longer than office programs allow.</summary>
     /// <param name="wanted">The name we would like.</param>
     public string FreeSheetName(string wanted)
     {
-        var name = wanted;
+        var name = Shortened(wanted, "");
         for (var number = 1; sheetNames.Contains(name, StringComparer.OrdinalIgnoreCase); number++)
         {
-            name = number == 1 ? $"{wanted} (CastBook)" : $"{wanted} (CastBook {number})";
+            name = Shortened(wanted, number == 1 ? " (CastBook)" : $" (CastBook {number.ToString(CultureInfo.InvariantCulture)})");
         }
 
         return name;
@@ -55,9 +59,8 @@ internal sealed class WorkbookEdits
         var folder = package.WorkbookPart[..(package.WorkbookPart.LastIndexOf('/') + 1)];
         var partName = edits.AddPart($"{folder}worksheets/sheet#.xml", content, "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml");
         var id = edits.Relate(package.WorkbookPart, "worksheet", partName);
-        var idName = RelationshipPrefix();
         part.Append(Sheets, part.Own(
-            $"<~sheet name=\"{XmlText.EscapeAttribute(name)}\" sheetId=\"{(++highestSheetId).ToString(CultureInfo.InvariantCulture)}\" {idName}=\"{id}\"/>"));
+            $"<~sheet name=\"{XmlText.EscapeAttribute(name)}\" sheetId=\"{(++highestSheetId).ToString(CultureInfo.InvariantCulture)}\" {relationshipId.Name}=\"{id}\"{relationshipId.Declaration}/>"));
         sheetNames.Add(name);
         return new SheetPart(name, partName, sheetNames.Count - 1, IsHidden: false);
     }
@@ -67,13 +70,22 @@ internal sealed class WorkbookEdits
     /// <param name="cell">The cell it leads to.</param>
     public void Name(string name, CellRef cell)
     {
-        if (package.DefinedNames.Any(n => n.Name == name && n.LocalSheet is null))
+        var standing = package.DefinedNames.FirstOrDefault(n => n.Name == name && n.LocalSheet is null);
+        if (standing is not null && standing.TryCell(out var now) && package.AllSheetNames.Contains(now.Sheet, StringComparer.OrdinalIgnoreCase))
         {
             return;
         }
 
         var column = CellRef.ColumnName(cell.Column);
-        newNames.Add(part.Own($"<~definedName name=\"{name}\" hidden=\"1\">{XmlText.EscapeText(CellRef.Quote(cell.Sheet))}!${column}${cell.Row.ToString(CultureInfo.InvariantCulture)}</~definedName>"));
+        var xml = part.Own($"<~definedName name=\"{name}\" hidden=\"1\">{XmlText.EscapeText(CellRef.Quote(cell.Sheet))}!${column}${cell.Row.ToString(CultureInfo.InvariantCulture)}</~definedName>");
+        if (standing is null)
+        {
+            newNames.Add(xml);
+        }
+        else if (part.Child(part.Root, "definedNames") is { } names)
+        {
+            part.Replace(part.Children(names).First(n => part.Attribute(n, "name") == name && part.Attribute(n, "localSheetId") is null), xml);
+        }
     }
 
     /// <summary>Sets the rows that are printed at the top of every page of a sheet.</summary>
@@ -159,19 +171,30 @@ internal sealed class WorkbookEdits
         part.Append(part.Root, xml);
     }
 
-    /// <summary>The attribute name of a relationship id, by the prefix that the part's own sheets use.</summary>
-    private string RelationshipPrefix()
+    private static string Shortened(string wanted, string ending)
     {
-        foreach (var sheet in part.Children(Sheets))
+        var room = LongestSheetName - ending.Length;
+        return (wanted.Length <= room ? wanted : wanted[..room].TrimEnd()) + ending;
+    }
+
+    /// <summary>How a sheet names its relationship: with the prefix that the part's own sheets use, declared where only those declare it.</summary>
+    private (string Name, string Declaration) RelationshipId(IReadOnlyList<XmlElement> sheets)
+    {
+        var name = "r:id";
+        foreach (var sheet in sheets)
         {
             var tag = part.Text(sheet);
             var at = tag.IndexOf(":id=", StringComparison.Ordinal);
             if (at > 0)
             {
-                return tag[(tag.LastIndexOf(' ', at) + 1)..(at + 3)];
+                name = tag[(tag.LastIndexOfAny([' ', '\t', '\r', '\n'], at) + 1)..(at + 3)];
+                break;
             }
         }
 
-        return "r:id";
+        var declaration = $"xmlns:{name[..name.IndexOf(':', StringComparison.Ordinal)]}";
+        return part.Attribute(part.Root, declaration) is null && part.Attribute(Sheets, declaration) is null
+            ? (name, $" {declaration}=\"{edits.Dialect.Relationships}\"")
+            : (name, "");
     }
 }

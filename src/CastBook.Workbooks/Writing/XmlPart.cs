@@ -21,6 +21,7 @@ internal sealed class XmlPart
 {
     private readonly byte[] bytes;
     private readonly List<(int Start, int End, byte[] New)> edits = [];
+    private readonly Dictionary<int, StringBuilder> opened = [];
 
     /// <param name="content">The part's bytes, in any encoding XML knows.</param>
     public XmlPart(byte[] content)
@@ -39,7 +40,7 @@ internal sealed class XmlPart
     public string Prefix { get; }
 
     /// <summary>Whether anything was edited.</summary>
-    public bool IsEdited => edits.Count > 0;
+    public bool IsEdited => edits.Count > 0 || opened.Count > 0;
 
     /// <summary>The children of an element, in order.</summary>
     /// <param name="parent">The element.</param>
@@ -138,16 +139,19 @@ internal sealed class XmlPart
         edits.Add((at, at, [.. Encoding.UTF8.GetBytes(" " + name + "=\""), .. escaped, (byte)'"']));
     }
 
-    /// <summary>Appends children to an element, whatever way it is written.</summary>
+    /// <summary>Appends children to an element, whatever way it is written; may be called again.</summary>
     /// <param name="parent">The element.</param>
     /// <param name="xml">The children, prefix in place.</param>
     public void Append(XmlElement parent, string xml)
     {
         if (parent.IsEmptyTag)
         {
-            var tag = Encoding.UTF8.GetString(TagOf(parent));
-            var name = tag[1..tag.IndexOfAny([' ', '/', '\t', '\r', '\n'])];
-            edits.Add((parent.End - 2, parent.End, Encoding.UTF8.GetBytes($">{xml}</{name}>")));
+            if (!opened.TryGetValue(parent.Start, out var content))
+            {
+                opened[parent.Start] = content = new StringBuilder();
+            }
+
+            content.Append(xml);
             return;
         }
 
@@ -175,7 +179,7 @@ internal sealed class XmlPart
     {
         var result = new MemoryStream(bytes.Length + 1024);
         var at = 0;
-        foreach (var (start, end, text) in edits.OrderBy(e => e.Start).ThenBy(e => e.End))
+        foreach (var (start, end, text) in edits.Concat(opened.Select(o => Open(o.Key, o.Value))).OrderBy(e => e.Start).ThenBy(e => e.End))
         {
             result.Write(bytes, at, start - at);
             result.Write(text);
@@ -184,6 +188,15 @@ internal sealed class XmlPart
 
         result.Write(bytes, at, bytes.Length - at);
         return result.ToArray();
+    }
+
+    /// <summary>The edit that turns the empty tag at a place into two tags with content between.</summary>
+    private (int Start, int End, byte[] New) Open(int start, StringBuilder content)
+    {
+        var scanner = new XmlScanner(bytes[start..]);
+        scanner.Next();
+        var end = start + (int)scanner.End;
+        return (end - 2, end, Encoding.UTF8.GetBytes($">{content}</{Encoding.UTF8.GetString(scanner.Name)}>"));
     }
 
     private void InsertAt(int at, string xml) => edits.Add((at, at, Encoding.UTF8.GetBytes(xml)));

@@ -80,8 +80,10 @@ internal static class XmlText
         "gt" => ">",
         "quot" => "\"",
         "apos" => "'",
-        ['#', 'x', .. var hex] => char.ConvertFromUtf32(int.Parse(hex, NumberStyles.HexNumber, CultureInfo.InvariantCulture)),
-        ['#', .. var number] => char.ConvertFromUtf32(int.Parse(number, NumberStyles.None, CultureInfo.InvariantCulture)),
+        ['#', 'x', .. var hex] when int.TryParse(hex, NumberStyles.HexNumber, CultureInfo.InvariantCulture, out var code) && Rune.IsValid(code) =>
+            char.ConvertFromUtf32(code),
+        ['#', .. var number] when int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var code) && Rune.IsValid(code) =>
+            char.ConvertFromUtf32(code),
         _ => $"&{name};",
     };
 

@@ -1,0 +1,43 @@
+using CastBook.Workbooks.Reports;
+using CastBook.Workbooks.Tests.Filling;
+
+namespace CastBook.Workbooks.Tests.Reports;
+
+public sealed class SummaryTests
+{
+    [Fact]
+    public void Lines_PlannedNight_CountRowsFlasksMetalAndPowder() => Summary.Lines("harbour-night.xlsx", Filled.From(Nights.Whole()).Result).ShouldBe(
+    [
+        "harbour-night.xlsx: 3 rows read, 3 planned; 0 stop, 0 check, 0 note",
+        "20 pieces in 1 flask (proved fewest)",
+        "house sterling 425 g (have 1,200)",
+        "powder 1,025 g, water 390 ml; longest burnout 10 h",
+    ]);
+
+    [Fact]
+    public void Lines_PlainList_SayWhatIsKnownAndWhatToType()
+    {
+        var lines = Summary.Lines("list.xlsx", Filled.From(Nights.Plain()).Result);
+
+        lines[0].ShouldStartWith("list.xlsx: 3 rows read, 0 planned, 3 not planned; ");
+        // By hand: 6 × 2.1 g + 20 × 0.3 g + 4 × 1.8 g = 25.8 g, if those are the weights of finished metal.
+        lines[1].ShouldEndWith(", 25.8 g if of finished metal");
+        lines.Skip(2).ShouldAllBe(l => l.StartsWith("stop  ", StringComparison.Ordinal) && !l.Contains("   ", StringComparison.Ordinal));
+        lines.ShouldContain("stop  Shop!B7 Casting method  Nothing says how the shop casts. Type \"vacuum perforated\", \"vacuum solid\" or \"spin\" as \"Casting method\" on the Shop sheet.");
+    }
+
+    [Fact]
+    public void Lines_ManyStops_ShowTwelveAndCountTheRest()
+    {
+        using var book = BookBuilder.Pieces(
+            [["Piece", "Qty", "Wax weight (g)", "Alloy"], .. Enumerable.Range(1, 20).Select(i => new object?[] { $"Piece {i}", 1, $"{i} or so", "sterling" })]);
+        var result = Filled.From(book).Result;
+        var stops = result.Findings.Count(f => f.Severity == CastBook.Planning.Findings.Severity.Stop);
+
+        var lines = Summary.Lines("list.xlsx", result);
+
+        stops.ShouldBeGreaterThanOrEqualTo(20);
+        lines[^2].ShouldBe("stop  Pieces!C13 Piece 12  \"12 or so\" is not a number. Type the weight as a number, such as 12.4.");
+        lines[^1].ShouldBe($"and {stops - 12} more; all of them stand on the sheet Checks");
+    }
+}
