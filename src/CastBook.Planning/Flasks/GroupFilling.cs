@@ -15,7 +15,7 @@ internal sealed class GroupFilling
     private readonly IReadOnlyList<UsableSize> sizes;
     private readonly FlaskRoom room;
     private readonly List<OpenFlask> flasks = [];
-    private readonly Dictionary<int, int> left;
+    private readonly int[] left;
     private readonly int[] free;
     private readonly IReadOnlyList<TreePiece> order;
 
@@ -26,14 +26,18 @@ internal sealed class GroupFilling
         this.sizes = sizes;
         this.room = room;
         this.free = [.. free];
-        left = group.Pieces.ToDictionary(p => p.Id, p => p.Quantity);
+        left = new int[group.Pieces.Max(p => p.Id) + 1];
+        foreach (var piece in group.Pieces)
+        {
+            left[piece.Id] = piece.Quantity;
+        }
     }
 
     /// <summary>The flasks, in the order they were opened.</summary>
     public IReadOnlyList<OpenFlask> Flasks => flasks;
 
-    /// <summary>How many of each row found no flask.</summary>
-    public IReadOnlyDictionary<int, int> Left => left;
+    /// <summary>How many of each row found no flask, by the row's id.</summary>
+    public IReadOnlyList<int> Left => left;
 
     /// <summary>How many of each row did not get the flask the shop wants them in.</summary>
     public Dictionary<int, int> WishesUnmet { get; } = [];
@@ -160,14 +164,15 @@ internal sealed class GroupFilling
         for (var i = 0; i < pieces.Count && tree.FreeMl >= leastMl; i++)
         {
             var piece = pieces[i];
-            if (piece.Allows(band))
+            if (piece.Allows(band) && tree.MayTake(piece))
             {
                 var hung = tree.Hang(piece, left[piece.Id]);
                 taken += hung * piece.Weight;
-                if (i == 0 && hung == 0)
-                {
-                    return 0;
-                }
+            }
+
+            if (i == 0 && taken == 0)
+            {
+                return 0;
             }
         }
 

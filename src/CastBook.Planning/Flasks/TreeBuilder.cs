@@ -4,9 +4,11 @@ namespace CastBook.Planning.Flasks;
 internal sealed class TreeBuilder(UsableSize size, double roomMl)
 {
     private readonly List<TreeSector> sectors = [];
+    private readonly List<TreeSector> byTheta = [];
     private readonly List<(TreePiece Piece, int Count)> content = [];
     private int usedTheta;
     private double usedShares;
+    private int sharedTheta;
     private int longestFree;
     private double freeMl = roomMl * (1 + PieceShape.Dust);
 
@@ -22,16 +24,35 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
     /// <summary>Metal of pieces and gates that may still be added, in millilitres.</summary>
     public double FreeMl => freeMl;
 
+    /// <summary>Whether a piece may find room; a full tree is asked by every row that is left and must say no quickly.</summary>
+    /// <param name="piece">The row.</param>
+    public bool MayTake(TreePiece piece)
+    {
+        if (piece.MetalMl > freeMl)
+        {
+            return false;
+        }
+
+        if (piece.Shapes is null)
+        {
+            return true;
+        }
+
+        ref readonly var shape = ref piece.Shapes[size.Index];
+        return shape.Fits && (longestFree >= shape.Pitch || FreeTheta >= shape.Theta);
+    }
+
     /// <summary>Hangs as many pieces as fit, up to a number, and says how many.</summary>
     /// <param name="piece">The row.</param>
     /// <param name="wanted">How many at most.</param>
     public int Hang(TreePiece piece, int wanted)
     {
-        var most = Math.Min(wanted, ByMetal(piece));
-        if (most <= 0 || !piece.FitsIn(size))
+        if (!MayTake(piece) || !piece.FitsIn(size))
         {
             return 0;
         }
+
+        var most = Math.Min(wanted, ByMetal(piece));
 
         var hung = piece.Shapes is null ? HangByShare(piece, most) : HangBySector(piece, piece.Shapes[size.Index], most);
         if (hung > 0)
@@ -65,31 +86,34 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
         }
 
         usedShares += (double)count / perTree;
+        sharedTheta = (int)Math.Ceiling((usedShares * PieceShape.Turn) - 1e-6);
         return count;
     }
 
     private int HangBySector(TreePiece piece, PieceShape shape, int most)
     {
-        // A full tree is asked by every row that is left; it must say no quickly.
-        if (FreeTheta < shape.Theta && longestFree < shape.Pitch)
-        {
-            return 0;
-        }
-
         var left = HangBeside(piece, shape, most);
         left = Widen(piece, shape, left);
-        longestFree = sectors.Max(s => s.Free);
+        if (left < most)
+        {
+            longestFree = 0;
+            foreach (var sector in sectors)
+            {
+                longestFree = Math.Max(longestFree, sector.Free);
+            }
+        }
+
         return most - left;
     }
 
     private int HangBeside(TreePiece piece, PieceShape shape, int left)
     {
-        foreach (var sector in sectors.Where(s => s.Theta >= shape.Theta && s.Free >= shape.Pitch).OrderBy(s => s.Theta))
+        // Narrowest first; loops and not queries, because every row asks every tree.
+        for (var i = 0; i < byTheta.Count && left > 0; i++)
         {
-            left -= Hang(sector, piece, shape, left);
-            if (left == 0)
+            if (byTheta[i].Theta >= shape.Theta && byTheta[i].Free >= shape.Pitch)
             {
-                return 0;
+                left -= Hang(byTheta[i], piece, shape, left);
             }
         }
 
@@ -98,11 +122,19 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
             var sector = new TreeSector(size.Rod);
             var count = Hang(sector, piece, shape, left);
             sectors.Add(sector);
+            Sort(sector);
             usedTheta += shape.Theta;
             left -= count;
         }
 
         return left;
+    }
+
+    private void Sort(TreeSector sector)
+    {
+        byTheta.Remove(sector);
+        var at = byTheta.FindIndex(s => s.Theta > sector.Theta);
+        byTheta.Insert(at < 0 ? byTheta.Count : at, sector);
     }
 
     // Last, narrower sectors with room above are widened as far as the turn allows.
@@ -113,23 +145,33 @@ internal sealed class TreeBuilder(UsableSize size, double roomMl)
             return 0;
         }
 
-        foreach (var sector in sectors.Where(s => s.Theta < shape.Theta && s.Free >= shape.Pitch).OrderByDescending(s => s.Theta))
+        for (var i = byTheta.Count - 1; i >= 0 && left > 0; i--)
         {
+            var sector = byTheta[i];
             var more = shape.Theta - sector.Theta;
-            if (left == 0 || more > FreeTheta)
+            if (more <= 0 || sector.Free < shape.Pitch)
+            {
+                continue;
+            }
+
+            if (more > FreeTheta)
             {
                 break;
             }
 
             var count = Hang(sector, piece, shape, left);
-            usedTheta += count > 0 ? more : 0;
-            left -= count;
+            if (count > 0)
+            {
+                usedTheta += more;
+                left -= count;
+                Sort(sector);
+            }
         }
 
         return left;
     }
 
-    private int FreeTheta => PieceShape.Turn - usedTheta - (int)Math.Ceiling((usedShares * PieceShape.Turn) - 1e-6);
+    private int FreeTheta => PieceShape.Turn - usedTheta - sharedTheta;
 
     private static int Hang(TreeSector sector, TreePiece piece, PieceShape shape, int wanted)
     {

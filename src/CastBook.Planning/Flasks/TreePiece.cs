@@ -23,10 +23,10 @@ internal sealed class TreePiece
     public required SectionBand Hottest { get; init; }
 
     /// <summary>What it takes on a tree of each usable size; nothing where only a number per tree is known.</summary>
-    public required IReadOnlyList<PieceShape>? Shapes { get; init; }
+    public required PieceShape[]? Shapes { get; init; }
 
     /// <summary>How many fit a tree of each usable size, 0 for none; only where sizes are not known.</summary>
-    public required IReadOnlyList<int> PerTree { get; init; }
+    public required int[] PerTree { get; init; }
 
     /// <summary>What one piece takes of the best flask for it: the larger of its space and its metal, as a share.</summary>
     public double Weight { get; set; }
