@@ -11,10 +11,11 @@ internal sealed class BookFacts
 
     /// <param name="package">The book.</param>
     /// <param name="sheetParts">The sheet parts to look into; the others are not ours and were not touched.</param>
-    public BookFacts(BookPackage package, IReadOnlyCollection<string> sheetParts)
+    /// <param name="edits">What was written into sheets, by part; null for a book that was not written.</param>
+    public BookFacts(BookPackage package, IReadOnlyCollection<string> sheetParts, IReadOnlyDictionary<string, SheetEdits>? edits = null)
     {
         Package = package;
-        Sheets = [.. package.Sheets.Where(s => sheetParts.Contains(s.PartName, StringComparer.OrdinalIgnoreCase)).Select(s => SheetFacts.Read(package, s))];
+        Sheets = [.. package.Sheets.Where(s => sheetParts.Contains(s.PartName, StringComparer.OrdinalIgnoreCase)).Select(s => SheetFacts.Read(package, s, edits?.GetValueOrDefault(s.PartName)))];
         formats = new Lazy<(int, int)>(CountFormats);
         strings = new Lazy<int>(CountStrings);
     }

@@ -20,9 +20,10 @@ internal static class OutputCheck
         var touched = edits.TouchedParts;
         var faults = changed.Where(p => source.Has(p) && !touched.Contains(p)).Select(p => $"{p} was altered.")
             .Concat(source.Parts.Where(p => !written.Has(p)).Select(p => $"{p} is missing."))
-            .Concat(edits.Sheets.Where(s => s.Value.Rows.Count > 0).SelectMany(s => EditsReread.Faults(written, s.Key, s.Value)))
             .ToList();
-        var broken = PackageRules.Faults(new BookFacts(written, changed)).ToList();
+        var facts = new BookFacts(written, [.. changed, .. edits.Sheets.Where(s => s.Value.Rows.Count > 0).Select(s => s.Key)], edits.Sheets);
+        faults.AddRange(facts.Sheets.Where(s => s.Unwritten > 0).Select(s => $"{s.Sheet.Name}: {s.Unwritten} cells do not say what was written."));
+        var broken = PackageRules.Faults(facts);
         if (broken.Count > 0)
         {
             var before = PackageRules.Faults(new BookFacts(source, changed));

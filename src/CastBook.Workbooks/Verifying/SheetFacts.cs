@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Buffers.Text;
 using System.Text;
 using CastBook.Workbooks.Reading;
@@ -9,7 +10,17 @@ namespace CastBook.Workbooks.Verifying;
 /// <summary>What the rules look at in a sheet, gathered in one walk over its tags.</summary>
 internal sealed class SheetFacts
 {
-    private SheetFacts(SheetPart sheet) => Sheet = sheet;
+    private readonly SheetEdits? edits;
+    private readonly ArrayBufferWriter<byte> expected = new(256);
+    private byte[] prefix = [];
+    private int unwritten;
+
+    private SheetFacts(SheetPart sheet, SheetEdits? edits)
+    {
+        Sheet = sheet;
+        this.edits = edits;
+        unwritten = edits?.Rows.Sum(r => r.Value.Count) ?? 0;
+    }
 
     /// <summary>The sheet.</summary>
     public SheetPart Sheet { get; }
@@ -32,16 +43,21 @@ internal sealed class SheetFacts
     /// <summary>Merged ranges.</summary>
     public List<CellRange> Merges { get; } = [];
 
+    /// <summary>How many cells do not say what was written into them.</summary>
+    public int Unwritten => unwritten;
+
     /// <summary>Reads a sheet.</summary>
     /// <param name="package">The book.</param>
     /// <param name="sheet">The sheet.</param>
-    public static SheetFacts Read(BookPackage package, SheetPart sheet)
+    /// <param name="edits">What was written into it, which is read back on the way; null for a book that was not written.</param>
+    public static SheetFacts Read(BookPackage package, SheetPart sheet, SheetEdits? edits = null)
     {
-        var facts = new SheetFacts(sheet);
+        var facts = new SheetFacts(sheet, edits);
         using var raw = package.OpenPart(sheet.PartName);
         using var stream = XmlEncoding.ToUtf8(raw);
         var scanner = new XmlScanner(stream);
         scanner.Next();
+        facts.prefix = scanner.Name[..(scanner.Name.IndexOf((byte)':') + 1)].ToArray();
         while (scanner.Next() && scanner.Kind != TagKind.End)
         {
             var name = Encoding.UTF8.GetString(scanner.LocalName);
@@ -85,6 +101,8 @@ internal sealed class SheetFacts
     private void ReadCells(XmlScanner scanner, int row)
     {
         var column = 0;
+        var written = edits is not null && edits.Rows.ContainsKey(row) ? edits.Sorted(row) : [];
+        var at = 0;
         Span<char> address = stackalloc char[12];
         while (scanner.Next() && scanner.Kind != TagKind.End)
         {
@@ -105,6 +123,13 @@ internal sealed class SheetFacts
 
             column = next;
             HighestFormat = Math.Max(HighestFormat, TagAttributes.Number(scanner.Tag, "s"u8) ?? 0);
+            while (at < written.Count && written[at].Column < column)
+            {
+                at++;
+            }
+
+            scanner.DropBefore();
+            var isOurs = at < written.Count && written[at].Column == column;
             var isShared = TagAttributes.TryGet(scanner.Tag, "t"u8, out var type) && type.SequenceEqual("s"u8);
             if (isShared && scanner.Kind == TagKind.Start)
             {
@@ -115,8 +140,21 @@ internal sealed class SheetFacts
                 scanner.SkipElement();
             }
 
+            if (isOurs && Says(scanner.Passed, written[at].Value))
+            {
+                unwritten--;
+            }
+
             scanner.Drop();
         }
+    }
+
+    /// <summary>Whether a cell's element says what was to be written, its place and format apart.</summary>
+    private bool Says(ReadOnlySpan<byte> element, CellValue value)
+    {
+        expected.ResetWrittenCount();
+        value.WriteContent(expected, prefix);
+        return element.EndsWith(expected.WrittenSpan);
     }
 
     private void ReadString(XmlScanner scanner)

@@ -63,8 +63,13 @@ internal sealed class BookWriter
 
         findings.AddRange([.. reading.Findings, .. plan.Findings, .. columns.Findings]);
         AskWhatIsOpen();
-        findings.AddRange(typed.Say(reading, Lines()));
         var lines = Lines();
+        if (typed.Any)
+        {
+            findings.AddRange(typed.Say(reading, lines));
+            lines = Lines();
+        }
+
         findings.AddRange(new ListWriter(reading.Pieces, edits, styles, workbook, before, typed).Write(columns, lines, after));
         var context = new SheetContext(bookName, reading, plan, FindingGroups.Fold(findings));
         MakeSheets(context, columns, lines);

@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.Globalization;
+using System.Text;
 
 namespace CastBook.Workbooks.Writing;
 
@@ -44,21 +46,93 @@ internal readonly record struct CellValue
     /// <param name="prefix">The part's prefix with its colon, or nothing.</param>
     public string ToXml(int row, int column, int? style, string prefix)
     {
-        var address = Reading.CellRef.AddressOf(row, column);
-        var format = style is > 0 ? $" s=\"{style.Value.ToString(CultureInfo.InvariantCulture)}\"" : "";
+        var bytes = new ArrayBufferWriter<byte>(128);
+        Write(bytes, row, column, style, Encoding.UTF8.GetBytes(prefix));
+        return Encoding.UTF8.GetString(bytes.WrittenSpan);
+    }
+
+    /// <summary>Writes the cell's element.</summary>
+    /// <param name="to">Where to.</param>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    /// <param name="style">Cell format; null for none.</param>
+    /// <param name="prefix">The part's prefix with its colon, or nothing.</param>
+    public void Write(ArrayBufferWriter<byte> to, int row, int column, int? style, ReadOnlySpan<byte> prefix)
+    {
+        Open(to, prefix, "c r=\""u8);
+        WriteAddress(to, row, column);
+        if (style is > 0)
+        {
+            to.Write("\" s=\""u8);
+            WriteNumber(to, style.Value);
+        }
+
+        WriteContent(to, prefix);
+    }
+
+    /// <summary>Writes the element from the end of its attributes on: what a cell says, whatever its place and format.</summary>
+    /// <param name="to">Where to.</param>
+    /// <param name="prefix">The part's prefix with its colon, or nothing.</param>
+    public void WriteContent(ArrayBufferWriter<byte> to, ReadOnlySpan<byte> prefix)
+    {
         if (Number is { } number)
         {
-            return $"<{prefix}c r=\"{address}\"{format}><{prefix}v>{number.ToString("R", CultureInfo.InvariantCulture)}</{prefix}v></{prefix}c>";
+            to.Write("\">"u8);
+            Open(to, prefix, "v>"u8);
+            WriteNumber(to, number);
+            Close(to, prefix, "v>"u8);
+            Close(to, prefix, "c>"u8);
+            return;
         }
 
         if (Text is not { } text)
         {
-            return $"<{prefix}c r=\"{address}\"{format}/>";
+            to.Write("\"/>"u8);
+            return;
         }
 
-        var keep = char.IsWhiteSpace(text[0]) || char.IsWhiteSpace(text[^1]) || text.Contains('\n', StringComparison.Ordinal)
-            ? " xml:space=\"preserve\"" : "";
-        return $"<{prefix}c r=\"{address}\"{format} t=\"inlineStr\"><{prefix}is><{prefix}t{keep}>{XmlText.EscapeCell(text)}</{prefix}t></{prefix}is></{prefix}c>";
+        to.Write("\" t=\"inlineStr\">"u8);
+        Open(to, prefix, "is>"u8);
+        var keep = char.IsWhiteSpace(text[0]) || char.IsWhiteSpace(text[^1]) || text.Contains('\n', StringComparison.Ordinal);
+        Open(to, prefix, keep ? "t xml:space=\"preserve\">"u8 : "t>"u8);
+        Encoding.UTF8.GetBytes(XmlText.EscapeCell(text), to);
+        Close(to, prefix, "t>"u8);
+        Close(to, prefix, "is>"u8);
+        Close(to, prefix, "c>"u8);
+    }
+
+    private static void Open(ArrayBufferWriter<byte> to, ReadOnlySpan<byte> prefix, ReadOnlySpan<byte> name)
+    {
+        to.Write("<"u8);
+        to.Write(prefix);
+        to.Write(name);
+    }
+
+    private static void Close(ArrayBufferWriter<byte> to, ReadOnlySpan<byte> prefix, ReadOnlySpan<byte> name)
+    {
+        to.Write("</"u8);
+        to.Write(prefix);
+        to.Write(name);
+    }
+
+    private static void WriteAddress(ArrayBufferWriter<byte> to, int row, int column)
+    {
+        Span<byte> letters = stackalloc byte[4];
+        var at = letters.Length;
+        for (var rest = column; rest > 0; rest = (rest - 1) / 26)
+        {
+            letters[--at] = (byte)('A' + ((rest - 1) % 26));
+        }
+
+        to.Write(letters[at..]);
+        WriteNumber(to, row);
+    }
+
+    private static void WriteNumber<T>(ArrayBufferWriter<byte> to, T number)
+        where T : IUtf8SpanFormattable
+    {
+        number.TryFormat(to.GetSpan(32), out var written, default, CultureInfo.InvariantCulture);
+        to.Advance(written);
     }
 }
 

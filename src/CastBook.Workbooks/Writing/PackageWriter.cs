@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using System.IO.Pipelines;
 using CastBook.Workbooks.Reading.Package;
 
 namespace CastBook.Workbooks.Writing;
@@ -6,6 +7,8 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Writes a package anew: same entries, order, time stamps and attributes; untouched parts copied, touched ones spliced.</summary>
 internal static class PackageWriter
 {
+    private const int PipeBytes = 1 << 20;
+
     /// <summary>Time stamp of parts we add: no clock goes into a book.</summary>
     private static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
@@ -60,8 +63,30 @@ internal static class PackageWriter
             return;
         }
 
-        // The splicer writes cell by cell; the deflater wants larger pieces.
-        using var pieces = new BufferedStream(target, 1 << 16);
-        SheetSplicer.Apply(part, pieces, edits);
+        // Splicing and deflating take about as long as each other, so they run side by side.
+        var pipe = new Pipe(new PipeOptions(pauseWriterThreshold: PipeBytes, resumeWriterThreshold: PipeBytes / 2));
+        var deflating = Task.Run(() => Deflate(pipe.Reader, target));
+        try
+        {
+            using var pieces = new BufferedStream(pipe.Writer.AsStream(), 1 << 16);
+            SheetSplicer.Apply(part, pieces, edits);
+        }
+        finally
+        {
+            deflating.GetAwaiter().GetResult();
+        }
+    }
+
+    private static async Task Deflate(PipeReader reader, Stream target)
+    {
+        try
+        {
+            await reader.CopyToAsync(target).ConfigureAwait(false);
+        }
+        finally
+        {
+            // A disk that is full must not leave the splicer waiting.
+            await reader.CompleteAsync().ConfigureAwait(false);
+        }
     }
 }

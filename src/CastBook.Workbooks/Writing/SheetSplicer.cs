@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading;
@@ -11,7 +12,9 @@ internal sealed class SheetSplicer
     private readonly Stream output;
     private readonly SheetEdits edits;
     private readonly Queue<int> rows;
+    private readonly ArrayBufferWriter<byte> cell = new(256);
     private string prefix = "";
+    private byte[] prefixBytes = [];
 
     private SheetSplicer(Stream source, Stream output, SheetEdits edits)
     {
@@ -32,7 +35,8 @@ internal sealed class SheetSplicer
     {
         scanner.Next();
         var name = scanner.Name;
-        prefix = Encoding.UTF8.GetString(name[..(name.IndexOf((byte)':') + 1)]);
+        prefixBytes = name[..(name.IndexOf((byte)':') + 1)].ToArray();
+        prefix = Encoding.UTF8.GetString(prefixBytes);
         scanner.Keep(output);
         var inserts = new Queue<SheetInsert>(edits.Inserts);
         while (scanner.Next() && scanner.Kind != TagKind.End)
@@ -152,9 +156,9 @@ internal sealed class SheetSplicer
     private void SpliceRow(int row, List<CellEdit> cells)
     {
         scanner.KeepBefore(output);
-        var tag = WidenSpans(Encoding.UTF8.GetString(scanner.Tag), cells[^1].Column);
         if (scanner.Kind == TagKind.Empty)
         {
+            var tag = WidenSpans(Encoding.UTF8.GetString(scanner.Tag), cells[^1].Column);
             scanner.Drop();
             Write(string.Concat(tag.AsSpan(0, tag.Length - 2).TrimEnd(), ">"));
             cells.ForEach(edit => WriteCell(row, edit));
@@ -162,8 +166,7 @@ internal sealed class SheetSplicer
             return;
         }
 
-        scanner.Drop();
-        Write(tag);
+        WriteRowTag(cells[^1].Column);
         var at = 0;
         var column = 0;
         while (scanner.Next() && scanner.Kind != TagKind.End)
@@ -208,6 +211,20 @@ internal sealed class SheetSplicer
         scanner.Keep(output);
     }
 
+    private void WriteRowTag(int lastColumn)
+    {
+        if (scanner.TryGetAttribute("spans"u8, out _))
+        {
+            var tag = Encoding.UTF8.GetString(scanner.Tag);
+            scanner.Drop();
+            Write(WidenSpans(tag, lastColumn));
+        }
+        else
+        {
+            scanner.Keep(output);
+        }
+    }
+
     private int ColumnOf(int last)
     {
         if (!TagAttributes.TryGet(scanner.Tag, "r"u8, out var raw) || raw.Length > 12)
@@ -225,10 +242,15 @@ internal sealed class SheetSplicer
         var style = TagAttributes.Number(scanner.Tag, "s"u8);
         scanner.SkipElement();
         scanner.Drop();
-        Write(edit.Value.ToXml(row, edit.Column, style, prefix));
+        WriteCell(row, edit with { NewStyle = style });
     }
 
-    private void WriteCell(int row, CellEdit edit) => Write(edit.Value.ToXml(row, edit.Column, edit.NewStyle, prefix));
+    private void WriteCell(int row, CellEdit edit)
+    {
+        cell.ResetWrittenCount();
+        edit.Value.Write(cell, row, edit.Column, edit.NewStyle, prefixBytes);
+        output.Write(cell.WrittenSpan);
+    }
 
     private static string WidenSpans(string tag, int column)
     {

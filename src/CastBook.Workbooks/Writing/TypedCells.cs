@@ -32,6 +32,9 @@ internal sealed class TypedCells
         return typed;
     }
 
+    /// <summary>Whether there are any.</summary>
+    public bool Any => cells.Count > 0;
+
     /// <summary>Whether a person typed into a piece's cell of a computed column.</summary>
     /// <param name="piece">The piece's id.</param>
     /// <param name="ownName">The column's hidden name.</param>

@@ -95,6 +95,14 @@ internal sealed class XmlScanner
                 return false;
             }
 
+            at -= Ensure(at, 2);
+            if (at + 1 < length && buffer[at + 1] is not ((byte)'!' or (byte)'?'))
+            {
+                tagStart = at;
+                FindTagEnd();
+                return true;
+            }
+
             at -= Ensure(at, 9);
             if (StartsWith(at, "<!--"u8))
             {
@@ -108,15 +116,9 @@ internal sealed class XmlScanner
             {
                 at = FindEnd("?>"u8, at);
             }
-            else if (StartsWith(at, "<!"u8))
-            {
-                throw new InvalidDataException("A part declares a document type.");
-            }
             else
             {
-                tagStart = at;
-                FindTagEnd();
-                return true;
+                throw new InvalidDataException("A part declares a document type.");
             }
         }
     }
@@ -153,6 +155,12 @@ internal sealed class XmlScanner
 
     /// <summary>Forgets everything up to the end of the tag.</summary>
     public void Drop() => mark = tagEnd;
+
+    /// <summary>Forgets everything up to the tag, the tag excluded.</summary>
+    public void DropBefore() => mark = tagStart;
+
+    /// <summary>Everything passed since it was last handed on or forgotten, the tag included.</summary>
+    public ReadOnlySpan<byte> Passed => buffer.AsSpan(mark, tagEnd - mark);
 
     /// <summary>Walks to the end of the element whose opening tag the scanner stands on.</summary>
     public void SkipElement()
@@ -217,6 +225,30 @@ internal sealed class XmlScanner
 
     private void FindTagEnd()
     {
+        if (!TryFindPlainEnd())
+        {
+            FindEndBesideQuotes();
+        }
+
+        Kind = buffer[tagStart + 1] == (byte)'/' ? TagKind.End : buffer[tagEnd - 2] == (byte)'/' ? TagKind.Empty : TagKind.Start;
+    }
+
+    /// <summary>Nearly every tag: its end is in the buffer, and its double quotes close before it.</summary>
+    private bool TryFindPlainEnd()
+    {
+        var rest = buffer.AsSpan(tagStart, length - tagStart);
+        var end = rest.IndexOf((byte)'>');
+        if (end < 0 || rest[..end].Contains((byte)'\'') || (rest[..end].Count((byte)'"') & 1) == 1)
+        {
+            return false;
+        }
+
+        tagEnd = tagStart + end + 1;
+        return true;
+    }
+
+    private void FindEndBesideQuotes()
+    {
         var at = tagStart + 1;
         while (true)
         {
@@ -238,7 +270,6 @@ internal sealed class XmlScanner
         }
 
         tagEnd = at + 1;
-        Kind = buffer[tagStart + 1] == (byte)'/' ? TagKind.End : buffer[at - 1] == (byte)'/' ? TagKind.Empty : TagKind.Start;
     }
 
     private int FindQuote(int at)
