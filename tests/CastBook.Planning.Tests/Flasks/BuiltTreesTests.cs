@@ -15,6 +15,7 @@ public sealed class BuiltTreesTests
         plan.Pieces[0].Flasks.ShouldBe([new FlaskShare("A", 2), new FlaskShare("B", 3)]);
         plan.Pieces[0].Status.ShouldBe(PieceStatus.Planned);
         plan.Flasks[1].Columns.ShouldBeEmpty();
+        plan.TreesWithoutNumbers.ShouldBeEmpty();
         plan.Bound.LeastFlasks.ShouldBe(2);
     }
 
