@@ -28,23 +28,6 @@ public static class BookFiller
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(bookName);
         ArgumentNullException.ThrowIfNull(settings);
-        var (result, asks) = FillOnce(book, output, bookName, settings);
-        if (!asks)
-        {
-            return result;
-        }
-
-        // Sheets with questions were added. From now on they are the shop's, marked and noted like all its sheets, so the
-        // book is filled once more: what stands after one fill is what stands after two.
-        using var asked = new MemoryStream();
-        output.Position = 0;
-        output.CopyTo(asked);
-        output.SetLength(0);
-        return FillOnce(asked, output, bookName, settings).Result with { Changed = true };
-    }
-
-    private static (FillResult Result, bool Asks) FillOnce(Stream book, Stream output, string bookName, BookSettings settings)
-    {
         var reading = BookReader.Read(book, settings, bookName);
         using var package = reading.Package;
         var record = FillRecord.Read(Checks(reading), ChecksSheet.RecordColumn);
@@ -54,7 +37,7 @@ public static class BookFiller
         var written = BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output);
         var changed = OutputCheck.Run(package, written.Edits, output);
         var places = written.Findings.Select(f => FindingPlace.Of(f, reading)).ToList();
-        return (new FillResult(reading.Night, plan, written.Findings, places, reading.Pieces.RowOf, changed), written.Asks);
+        return new FillResult(reading.Night, plan, written.Findings, places, reading.Pieces.RowOf, changed);
     }
 
     private static SheetGrid? Checks(BookReading reading) => reading.OwnSheets.TryGetValue(OwnName.ChecksSheet, out var sheet)

@@ -84,7 +84,7 @@ internal static class NightPlanSheet
         sheet.Set(row, 9, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
         sheet.Set(row, 10, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 11, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 12, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
+        sheet.Set(row, 12, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
         for (var column = 13; column <= Headings.Length; column++)
         {
             sheet.Set(row, column, kept.Of(flask.Letter, Headings[column - 1]), column == Headings.Length ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" });
@@ -115,7 +115,8 @@ internal static class NightPlanSheet
             row++;
             sheet.Set(row, 1, metal.Alloy, Look.Strong with { Wrap = false });
             sheet.Set(row, 2, CellValue.Empty, Look.Text);
-            sheet.Set(row, 3, MetalWords.Pieces(metal), Look.Text with { Wrap = false });
+            sheet.Set(row, 3, CellValue.Empty, Look.Text);
+            sheet.Set(row, 10, MetalWords.Pieces(metal), Look.Small);
             sheet.Set(row, 4, CellValue.Empty, Look.Text);
             sheet.Set(row, 5, CellValue.Of(CellNumbers.Grams(metal.Charges)), Look.Number(Look.Grams));
             sheet.Set(row, 6, CellValue.Empty, Look.Text);

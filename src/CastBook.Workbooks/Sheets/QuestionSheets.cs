@@ -111,7 +111,7 @@ internal static class QuestionSheets
             sheet.Height(row, 20);
         }
 
-        cells.Add(new Subject(SubjectKind.FlaskSize, ""), new CellRef(name, HeadingRow + 1, 1));
+        cells.Add(new Subject(SubjectKind.FlaskSize, ""), new CellRef(name, HeadingRow, 1));
         return sheet;
     }
 

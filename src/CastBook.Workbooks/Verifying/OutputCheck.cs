@@ -22,7 +22,7 @@ internal static class OutputCheck
             .Concat(source.Parts.Where(p => !written.Has(p)).Select(p => $"{p} is missing."))
             .ToList();
         var facts = new BookFacts(written, [.. changed, .. edits.Sheets.Where(s => s.Value.Rows.Count > 0).Select(s => s.Key)], edits.Sheets);
-        faults.AddRange(facts.Sheets.Where(s => s.Unwritten > 0).Select(s => $"{s.Sheet.Name}: {s.Unwritten} cells do not say what was written."));
+        faults.AddRange(facts.Sheets.SelectMany(s => s.Unwritten.Select(cell => $"{s.Sheet.PartName}: cell {cell} was not written.")));
         var broken = PackageRules.Faults(facts);
         if (broken.Count > 0)
         {

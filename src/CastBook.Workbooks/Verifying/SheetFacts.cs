@@ -12,14 +12,14 @@ internal sealed class SheetFacts
 {
     private readonly SheetEdits? edits;
     private readonly ArrayBufferWriter<byte> expected = new(256);
+    private readonly HashSet<int> rowsToRead;
     private byte[] prefix = [];
-    private int unwritten;
 
     private SheetFacts(SheetPart sheet, SheetEdits? edits)
     {
         Sheet = sheet;
         this.edits = edits;
-        unwritten = edits?.Rows.Sum(r => r.Value.Count) ?? 0;
+        rowsToRead = [.. edits?.Rows.Keys ?? []];
     }
 
     /// <summary>The sheet.</summary>
@@ -43,8 +43,8 @@ internal sealed class SheetFacts
     /// <summary>Merged ranges.</summary>
     public List<CellRange> Merges { get; } = [];
 
-    /// <summary>How many cells do not say what was written into them.</summary>
-    public int Unwritten => unwritten;
+    /// <summary>Cells that do not say what was written into them.</summary>
+    public List<string> Unwritten { get; } = [];
 
     /// <summary>Reads a sheet.</summary>
     /// <param name="package">The book.</param>
@@ -74,6 +74,7 @@ internal sealed class SheetFacts
             scanner.Drop();
         }
 
+        facts.Unwritten.AddRange(facts.rowsToRead.Order().SelectMany(row => edits!.Sorted(row).Select(e => CellRef.AddressOf(row, e.Column))));
         return facts;
     }
 
@@ -101,7 +102,7 @@ internal sealed class SheetFacts
     private void ReadCells(XmlScanner scanner, int row)
     {
         var column = 0;
-        var written = edits is not null && edits.Rows.ContainsKey(row) ? edits.Sorted(row) : [];
+        var written = rowsToRead.Remove(row) ? edits!.Sorted(row) : [];
         var at = 0;
         Span<char> address = stackalloc char[12];
         while (scanner.Next() && scanner.Kind != TagKind.End)
@@ -125,7 +126,7 @@ internal sealed class SheetFacts
             HighestFormat = Math.Max(HighestFormat, TagAttributes.Number(scanner.Tag, "s"u8) ?? 0);
             while (at < written.Count && written[at].Column < column)
             {
-                at++;
+                Unwritten.Add(CellRef.AddressOf(row, written[at++].Column));
             }
 
             scanner.DropBefore();
@@ -140,12 +141,17 @@ internal sealed class SheetFacts
                 scanner.SkipElement();
             }
 
-            if (isOurs && Says(scanner.Passed, written[at].Value))
+            if (isOurs && !Says(scanner.Passed, written[at++].Value))
             {
-                unwritten--;
+                Unwritten.Add(CellRef.AddressOf(row, column));
             }
 
             scanner.Drop();
+        }
+
+        while (at < written.Count)
+        {
+            Unwritten.Add(CellRef.AddressOf(row, written[at++].Column));
         }
     }
 

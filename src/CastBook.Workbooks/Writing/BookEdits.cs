@@ -131,6 +131,14 @@ internal sealed class BookEdits
             parts[name] = part.ToBytes();
         }
 
+        foreach (var (name, sheet) in sheets.Where(s => parts.ContainsKey(s.Key) && !s.Value.IsEmpty))
+        {
+            using var source = new MemoryStream(parts[name]);
+            using var spliced = new MemoryStream();
+            SheetSplicer.Apply(source, spliced, sheet);
+            parts[name] = spliced.ToArray();
+        }
+
         FinishContentTypes();
         return parts;
     }

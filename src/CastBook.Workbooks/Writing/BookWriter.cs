@@ -50,7 +50,7 @@ internal sealed class BookWriter
         var writer = new BookWriter(reading, plan, before, typed, bookName);
         var found = writer.Edit();
         PackageWriter.Write(reading.Package, writer.edits, output);
-        return new WrittenBook(found, writer.edits, writer.sheets.Any(s => s.OwnName is null));
+        return new WrittenBook(found, writer.edits);
     }
 
     private IReadOnlyList<Finding> Edit()
@@ -77,8 +77,8 @@ internal sealed class BookWriter
         context = context with { Findings = FindingGroups.Fold(findings) };
         var checks = Own(ChecksSheet.Make(context), OwnName.ChecksSheet);
         after.Write(checks, ChecksSheet.RecordColumn);
-        new MarkWriter(reading, edits, styles, columns.Checks, Grid).Write(context.Findings);
-        WriteSheets(context.Findings);
+        var asking = WriteSheets(context.Findings);
+        new MarkWriter(reading, edits, styles, columns.Checks, Grid).Write(context.Findings, asking);
         Finish();
         return context.Findings;
     }
@@ -169,12 +169,14 @@ internal sealed class BookWriter
         findings.Add(Catalogue.OwnSheetKept.At(Subject.Book, standing.Name, copy.Name));
     }
 
-    private void WriteSheets(IReadOnlyList<Finding> found)
+    /// <summary>Writes the sheets, and gives those with questions: from now on they are the shop's, marked and noted like all its sheets.</summary>
+    private List<SheetPart> WriteSheets(IReadOnlyList<Finding> found)
     {
+        var asking = new List<SheetPart>();
         // Our own sheets first, those with questions after them.
         foreach (var (sheet, ownName) in sheets.OrderBy(s => s.OwnName is null))
         {
-            foreach (var finding in found)
+            foreach (var finding in ownName is null ? [] : found)
             {
                 foreach (var cell in finding.Subjects.Select(reading.Cells.Find).OfType<CellRef>().Where(c => c.Sheet == sheet.Name))
                 {
@@ -199,7 +201,13 @@ internal sealed class BookWriter
             {
                 workbook.Name(ownName, new CellRef(sheet.Name, 1, 1));
             }
+            else
+            {
+                asking.Add(added);
+            }
         }
+
+        return asking;
     }
 
     private void Finish()
@@ -229,5 +237,4 @@ internal sealed class BookWriter
 /// <summary>A book as written.</summary>
 /// <param name="Findings">Everything found, writing included, repeats folded.</param>
 /// <param name="Edits">What was changed.</param>
-/// <param name="Asks">Whether sheets with questions were added.</param>
-internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, BookEdits Edits, bool Asks);
+internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, BookEdits Edits);

@@ -10,6 +10,7 @@ namespace CastBook.Workbooks.Writing;
 /// <param name="Fill">Fill colour, where it has one.</param>
 /// <param name="Border">Which lines it has.</param>
 /// <param name="Wrap">Whether long text runs over several lines.</param>
+/// <param name="Padded">Whether it stands off the line at its side, where that is not so by itself.</param>
 /// <param name="Color">Colour of the text.</param>
 internal sealed record Look(
     int Size = 11,
@@ -19,6 +20,7 @@ internal sealed record Look(
     string? Fill = null,
     Line Border = Line.None,
     bool Wrap = false,
+    bool Padded = false,
     string Color = Look.Ink)
 {
     /// <summary>Ink.</summary>
@@ -81,7 +83,7 @@ internal sealed record Look(
     public string Vertical => Fill is not null ? "bottom" : "center";
 
     /// <summary>Words stand a little off what is left of them, and off a line.</summary>
-    public int Indent => Horizontal == "left" && (Fill is not null || Border != Line.None) ? 1 : 0;
+    public int Indent => Padded || (Horizontal == "left" && (Fill is not null || Border != Line.None)) ? 1 : 0;
 
     /// <summary>The font element, <c>~</c> where the prefix belongs.</summary>
     public string FontXml

@@ -21,7 +21,8 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
 
     /// <summary>Writes marks and notes into the shop's sheets.</summary>
     /// <param name="findings">Everything found.</param>
-    public void Write(IReadOnlyList<Finding> findings)
+    /// <param name="added">Sheets with questions that were just added, without marks or notes yet.</param>
+    public void Write(IReadOnlyList<Finding> findings, IReadOnlyList<SheetPart> added)
     {
         foreach (var finding in findings)
         {
@@ -37,12 +38,22 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
         foreach (var sheet in reading.ShopSheets.Values.Append(list.Sheet).DistinctBy(s => s.PartName))
         {
             var grid = sheet.PartName == list.Sheet.PartName ? list.Grid : gridOf(sheet);
-            WriteRules(sheet, grid);
-            new NoteWriter(reading.Package, edits).Write(
-                sheet,
-                grid.LegacyDrawingId,
-                notes.Where(n => n.Key.Sheet == sheet.Name).ToDictionary(n => (n.Key.Row, n.Key.Column), n => string.Join("\n", n.Value)));
+            Write(sheet, grid.HighestPriority, grid.LegacyDrawingId);
         }
+
+        foreach (var sheet in added)
+        {
+            Write(sheet, highestPriority: 0, legacyDrawingId: null);
+        }
+    }
+
+    private void Write(SheetPart sheet, int highestPriority, string? legacyDrawingId)
+    {
+        WriteRules(sheet, highestPriority);
+        new NoteWriter(reading.Package, edits).Write(
+            sheet,
+            legacyDrawingId,
+            notes.Where(n => n.Key.Sheet == sheet.Name).ToDictionary(n => (n.Key.Row, n.Key.Column), n => string.Join("\n", n.Value)));
     }
 
     private void Mark(Finding finding, Subject subject)
@@ -96,9 +107,8 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
             ? column
             : reading.Pieces.FirstColumn;
 
-    private void WriteRules(SheetPart sheet, SheetGrid grid)
+    private void WriteRules(SheetPart sheet, int priority)
     {
-        var priority = grid.HighestPriority;
         var xml = new StringBuilder();
         if (sheet.PartName == reading.Pieces.Sheet.PartName && checksColumn is { } checks)
         {
