@@ -23,7 +23,8 @@ internal sealed class MixColumn : ComputedColumn
             return CellValue.Of("see Night plan");
         }
 
-        return shares.Count == 1 && line.Flasks[shares[0].Flask] is { Powder: { } powder, Water: { } water }
+        // A tree that is under way without a known size has a letter and no numbers.
+        return shares.Count == 1 && line.Flasks.TryGetValue(shares[0].Flask, out var flask) && flask is { Powder: { } powder, Water: { } water }
             ? CellValue.Of(CellNumbers.MixText(powder, water))
             : CellValue.Empty;
     }

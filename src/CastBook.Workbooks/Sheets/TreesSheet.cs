@@ -44,6 +44,11 @@ internal static class TreesSheet
             WriteLine(sheet, ++row, flask, kept);
         }
 
+        foreach (var tree in context.Plan.TreesWithoutNumbers)
+        {
+            WriteLine(sheet, ++row, tree, kept);
+        }
+
         if (row > HeadingRow)
         {
             sheet.Choose(new CellRange(HeadingRow + 1, 8, row, 8), "planned", "waxed", "invested", "in kiln", "poured");
@@ -64,31 +69,42 @@ internal static class TreesSheet
     public static void Map(OwnedSheet sheet, SheetContext context)
     {
         var row = HeadingRow;
-        foreach (var flask in context.Plan.Flasks)
+        foreach (var letter in context.Plan.Flasks.Select(f => f.Letter).Concat(context.Plan.TreesWithoutNumbers.Select(t => t.Flask)))
         {
             row++;
-            context.Cells.Add(Subject.Flask(flask.Letter), new CellRef(sheet.Name, row, 1));
-            context.Cells.Add(Subject.Flask(flask.Letter, ShopField.Size), new CellRef(sheet.Name, row, 2));
+            context.Cells.Add(Subject.Flask(letter), new CellRef(sheet.Name, row, 1));
+            context.Cells.Add(Subject.Flask(letter, ShopField.Size), new CellRef(sheet.Name, row, 2));
             for (var i = 0; i < Fields.Length; i++)
             {
-                context.Cells.Add(Subject.Flask(flask.Letter, Fields[i]), new CellRef(sheet.Name, row, FirstShopColumn + i));
+                context.Cells.Add(Subject.Flask(letter, Fields[i]), new CellRef(sheet.Name, row, FirstShopColumn + i));
             }
         }
     }
 
-    private static void WriteLine(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept)
+    private static void WriteLine(OwnedSheet sheet, int row, string letter, string? size, KeptCells kept)
     {
         sheet.Height(row, 24);
-        sheet.Set(row, 1, flask.Letter, Look.Letter);
-        sheet.Set(row, 2, flask.Size.Name, Look.Text);
-        sheet.Set(row, 3, flask.Alloy, Look.Strong);
-        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
+        sheet.Set(row, 1, letter, Look.Letter);
+        sheet.Set(row, 2, size, Look.Text);
         for (var column = FirstShopColumn; column < FirstShopColumn + 4; column++)
         {
             var heading = Headings[column - 1];
-            sheet.Set(row, column, kept.Of(flask.Letter, heading), heading == "State" ? Look.Box : Look.BoxNumber);
+            sheet.Set(row, column, kept.Of(letter, heading), heading == "State" ? Look.Box : Look.BoxNumber);
         }
+    }
 
+    /// <summary>A tree that is under way but of which something is not known: its line is kept as the shop left it.</summary>
+    private static void WriteLine(OwnedSheet sheet, int row, TreeInHand tree, KeptCells kept)
+    {
+        WriteLine(sheet, row, tree.Flask, tree.Size, kept);
+        sheet.Set(row, 3, "see Checks", Look.Text);
+    }
+
+    private static void WriteLine(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept)
+    {
+        WriteLine(sheet, row, flask.Letter, flask.Size.Name, kept);
+        sheet.Set(row, 3, flask.Alloy, Look.Strong);
+        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
         sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
         sheet.Set(row, 10, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
     }

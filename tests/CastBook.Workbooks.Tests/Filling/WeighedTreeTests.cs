@@ -67,4 +67,23 @@ public sealed class WeighedTreeTests
         filled.Ids.ShouldContain("own-sheet-kept");
         filled.Again().Sheets.Count.ShouldBe(filled.Sheets.Count);
     }
+
+    // The shop renames the size of a tree that hangs already: nothing is worked out for it, and nothing of it is lost.
+    [Fact]
+    public void Fill_SizeOfABuiltTreeIsGone_ItsLineAndWeighingStay()
+    {
+        var weighed = Filled.From(Nights.Whole()).AfterTyping(("Trees", "E5", 52.0), ("Trees", "F5", 92.32), ("Trees", "H5", "waxed"));
+        var size = weighed["Trees", "B5"];
+        var row = size is "75 × 100" ? 2 : 3;
+
+        var filled = weighed.AfterTyping(("Flasks", $"A{row}", "the old tall one"));
+
+        filled["Trees", "A5"].ShouldBe("A");
+        filled["Trees", "B5"].ShouldBe(size);
+        filled["Trees", "F5"].ShouldBe(92.32);
+        filled["Trees", "H5"].ShouldBe("waxed");
+        filled["Trees", "I5"].ShouldBeNull();
+        filled.Ids.ShouldContain("flask-size-unknown");
+        filled.Again().Result.Changed.ShouldBeFalse();
+    }
 }
