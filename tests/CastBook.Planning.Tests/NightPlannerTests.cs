@@ -36,7 +36,7 @@ public sealed class NightPlannerTests
     [Fact]
     public void Plan_BareShop_AsksEachQuestionOnceAndPlansNothing()
     {
-        var ring = Wrenmoor.Ring(3) with { Alloy = "sterling silver", Box = null };
+        var ring = Wrenmoor.Ring(3) with { Alloy = "sterling without deoxidant", Box = null };
         var night = Wrenmoor.Night(new Shop(), ring, ring, ring) with { WeightsAreOf = WeightMeaning.Unknown };
 
         var plan = NightPlanner.Plan(night);

@@ -7,7 +7,7 @@ internal static class SilverAlloys
 {
     // Sterling with and without deoxidant is poured 50 °C apart, and the mark is the same.
     private static readonly string[] SterlingMarks =
-        ["sterling", "ster", "stg", "925", "Ag 925", "silver 925", "sterling 925", "925 sterling silver", "925 sterling", "silver"];
+        ["sterling", "sterling silver", "ster", "stg", "925", "Ag 925", "silver 925", "sterling 925", "925 sterling silver", "925 sterling", "silver"];
 
     public static IReadOnlyList<Alloy> All { get; } =
     [
@@ -22,8 +22,8 @@ internal static class SilverAlloys
         },
         new()
         {
-            Name = "sterling silver",
-            OtherNames = ["plain sterling", "standard sterling", "sterling without deoxidant", .. SterlingMarks],
+            Name = "sterling without deoxidant",
+            OtherNames = ["plain sterling", "standard sterling", .. SterlingMarks],
             Composition = Composition.Of("Ag 925 Cu 75"),   // published: 925 is the legal least, the rest copper
             Density = Gcc(10.36),                           // published metal data sheet; the mixing rule agrees
             Solidus = Celsius(803),                         // computed from the published assessment of Ag-Cu, ± 5

@@ -46,7 +46,7 @@ public class BuiltInAlloysTests
 
     [Theory]
     [InlineData("Fine Silver", "fine silver")]
-    [InlineData("sterling  silver", "sterling silver")]
+    [InlineData("sterling  without deoxidant", "sterling without deoxidant")]
     [InlineData("Deoxidized sterling", "deoxidised sterling")]
     [InlineData("24k", "fine gold")]
     [InlineData("18ct 3N", "18k yellow 3N")]
@@ -85,7 +85,7 @@ public class BuiltInAlloysTests
     [Fact]
     public void Sterling_Temperatures_AgreeWithSupplierTable()
     {
-        var plain = BuiltInAlloys.Named("sterling silver")[0];
+        var plain = BuiltInAlloys.Named("sterling without deoxidant")[0];
         var deoxidised = BuiltInAlloys.Named("deoxidised sterling")[0];
 
         plain.FlaskTemperatureOrdinary!.Value.DegreesFahrenheit.ShouldBe(1000, 1);
@@ -102,7 +102,7 @@ public class BuiltInAlloysTests
     [Fact]
     public void Sterling_MeltingRange_AgreesWithPublishedOnes()
     {
-        var sterling = BuiltInAlloys.Named("sterling silver")[0];
+        var sterling = BuiltInAlloys.Named("sterling without deoxidant")[0];
 
         sterling.Liquidus!.Value.DegreesCelsius.ShouldBeInRange(890, 900);
         sterling.Solidus!.Value.DegreesCelsius.ShouldBeInRange(SilverCopperEutecticCelsius, 805);

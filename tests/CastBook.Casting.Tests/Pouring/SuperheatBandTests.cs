@@ -22,7 +22,7 @@ public class SuperheatBandTests
     [Fact]
     public void Band_OfVacuum_HoldsPlainSterling()
     {
-        var sterling = BuiltInAlloys.Named("sterling silver")[0];
+        var sterling = BuiltInAlloys.Named("sterling without deoxidant")[0];
         var superheat = sterling.MetalTemperature!.Value - sterling.Liquidus!.Value;
         var (least, most) = SuperheatBand.For(CastingMethod.VacuumPerforated);
 

@@ -16,7 +16,7 @@ public sealed class AlloyBookTests
         finding.Subjects.ShouldBe(
             [Subject.Setting("Alloy \"sterling\" is"), Subject.Piece(0, PieceField.Alloy), Subject.Piece(1, PieceField.Alloy)]);
         finding.Text().ShouldBe(
-            "\"sterling\" can mean \"sterling silver\" or \"deoxidised sterling\". They differ in density, pour temperature or quench. "
+            "\"sterling\" can mean \"sterling without deoxidant\" or \"deoxidised sterling\". They differ in density, pour temperature or quench. "
             + "Type one of these names in the list, or answer 'Alloy \"sterling\" is' on the Shop sheet.");
         plan.Pieces[0].MetalEach.ShouldBeNull();
         plan.Pieces[2].Status.ShouldBe(PieceStatus.Planned);
@@ -59,12 +59,24 @@ public sealed class AlloyBookTests
     [Fact]
     public void Resolve_ShopsRow_WinsOverBuiltInValues()
     {
-        var own = new ShopAlloy { Alloy = new Alloy { Name = "Sterling silver", Density = Density.FromGramsPerCubicCentimeter(10) } };
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Plain sterling", Density = Density.FromGramsPerCubicCentimeter(10) } };
 
-        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("sterling-silver")));
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("plain-sterling")));
 
         plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(20, 1e-9);
         plan.Flasks[0].MetalTemperature!.Value.DegreesCelsius.ShouldBe(960, 1e-9);
+    }
+
+    // Plain and deoxidised sterling are poured 50 °C apart, so a row that says only "sterling silver" gets no temperature of either.
+    [Fact]
+    public void Resolve_ShopsRowOfAnAmbiguousName_AsksForTheTemperature()
+    {
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Sterling silver", Density = Density.FromGramsPerCubicCentimeter(10.36) } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("sterling silver")));
+
+        plan.Flasks[0].MetalTemperature.ShouldBeNull();
+        plan.Findings.Select(f => f.Id).ShouldContain("metal-temperature-missing");
     }
 
     [Fact]
