@@ -48,6 +48,10 @@ public sealed class CellMap
             ? cell
             : null;
 
+    /// <summary>Where a link leads: the cell of a subject, else the heading of the sheet where it can be typed; null where there is neither.</summary>
+    /// <param name="subject">The subject.</param>
+    public CellRef? FindPlace(Subject subject) => Find(subject) ?? Find(new Subject(subject.Kind, ""));
+
     /// <summary>Says where the list stands: its fields, rows and columns then need no entry each.</summary>
     /// <param name="list">The list.</param>
     internal void AddList(PieceSheet list) => pieces = list;

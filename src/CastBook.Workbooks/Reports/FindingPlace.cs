@@ -10,5 +10,5 @@ namespace CastBook.Workbooks.Reports;
 public sealed record FindingPlace(CellRef? Cell, string Text)
 {
     internal static FindingPlace Of(Finding finding, BookReading reading) => new(
-        finding.Subjects.Select(reading.Cells.Find).FirstOrDefault(c => c is not null), Places.Of(finding, reading).Trim());
+        finding.Subjects.Select(reading.Cells.FindPlace).FirstOrDefault(c => c is not null), Places.Of(finding, reading).Trim());
 }

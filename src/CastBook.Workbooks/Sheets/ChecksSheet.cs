@@ -40,7 +40,7 @@ internal static class ChecksSheet
         sheet.Set(row, 1, MarkRules.WordOf(finding.Severity), Look.Strong);
         sheet.Mark(row, 1, finding.Severity);
         sheet.Set(row, 2, Places.Of(finding, context.Reading), Look.Text);
-        if (finding.Subjects.Select(context.Cells.Find).FirstOrDefault(c => c is not null) is { } cell)
+        if (finding.Subjects.Select(context.Cells.FindPlace).FirstOrDefault(c => c is not null) is { } cell)
         {
             sheet.Link(row, 2, cell);
             sheet.Set(row, 2, Places.Of(finding, context.Reading), Look.Link);

@@ -71,6 +71,7 @@ internal static class QuestionSheets
     private static OwnedSheet Shop(CellMap cells, IReadOnlyList<string> settings, string name)
     {
         var sheet = Begin(name, "Answer in the framed cells, save, and fill the book again.", [("Setting", "", 30), ("Value", "", 22), ("Unit", "", 10), ("What it is for", "", 78)]);
+        cells.Add(Subject.Setting(""), new CellRef(name, HeadingRow, 1));
         var order = SettingGuide.All.Select(g => g.Name).ToList();
         var row = HeadingRow;
         foreach (var guide in settings.Select(SettingGuide.Of).OrderBy(g => order.IndexOf(g.Name) is var at && at < 0 ? int.MaxValue : at))
@@ -119,6 +120,7 @@ internal static class QuestionSheets
         CellMap cells, SubjectKind kind, string name, (string Heading, string Field, double Width)[] columns, IReadOnlyList<string> rows, string how)
     {
         var sheet = Begin(name, how, columns);
+        cells.Add(new Subject(kind, ""), new CellRef(name, HeadingRow, 1));
         var row = HeadingRow;
         foreach (var key in rows)
         {
