@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using CastBook.Workbooks.Files;
 
 namespace CastBook.Workbooks.Writing;
 
@@ -48,55 +49,21 @@ internal static partial class XmlEncoding
     private static partial Regex Declared();
 
     /// <summary>A stream that gives some bytes read already before the rest.</summary>
-    private sealed class HeadedStream(ReadOnlyMemory<byte> head, Stream rest) : Stream
+    private sealed class HeadedStream(ReadOnlyMemory<byte> head, Stream rest) : ForwardStream(rest)
     {
         private ReadOnlyMemory<byte> head = head;
 
-        public override bool CanRead => true;
-
-        public override bool CanSeek => false;
-
-        public override bool CanWrite => false;
-
-        public override long Length => throw new NotSupportedException();
-
-        public override long Position
-        {
-            get => throw new NotSupportedException();
-            set => throw new NotSupportedException();
-        }
-
-        public override int Read(byte[] buffer, int offset, int count)
+        public override int Read(Span<byte> buffer)
         {
             if (head.Length == 0)
             {
-                return rest.Read(buffer, offset, count);
+                return Inner.Read(buffer);
             }
 
-            var taken = Math.Min(count, head.Length);
-            head[..taken].CopyTo(buffer.AsMemory(offset, taken));
+            var taken = Math.Min(buffer.Length, head.Length);
+            head.Span[..taken].CopyTo(buffer);
             head = head[taken..];
             return taken;
-        }
-
-        public override void Flush()
-        {
-        }
-
-        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-        public override void SetLength(long value) => throw new NotSupportedException();
-
-        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-
-        protected override void Dispose(bool disposing)
-        {
-            if (disposing)
-            {
-                rest.Dispose();
-            }
-
-            base.Dispose(disposing);
         }
     }
 }

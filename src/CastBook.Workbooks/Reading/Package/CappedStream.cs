@@ -5,32 +5,16 @@ using CastBook.Workbooks.Files;
 namespace CastBook.Workbooks.Reading.Package;
 
 /// <summary>A part while it inflates, counted. The book is refused as soon as it passes a cap, whatever its headers say.</summary>
-internal sealed class CappedStream(Stream inner, string part, long packed, InflatedBytes book) : Stream
+internal sealed class CappedStream(Stream inner, string part, long packed, InflatedBytes book) : ForwardStream(inner)
 {
     private long count;
-
-    public override bool CanRead => true;
-
-    public override bool CanSeek => false;
-
-    public override bool CanWrite => false;
-
-    public override long Length => throw new NotSupportedException();
-
-    public override long Position
-    {
-        get => count;
-        set => throw new NotSupportedException();
-    }
-
-    public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
 
     public override int Read(Span<byte> buffer)
     {
         int read;
         try
         {
-            read = inner.Read(buffer);
+            read = Inner.Read(buffer);
         }
         catch (InvalidDataException e)
         {
@@ -45,26 +29,6 @@ internal sealed class CappedStream(Stream inner, string part, long packed, Infla
         }
 
         return read;
-    }
-
-    public override void Flush()
-    {
-    }
-
-    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-    public override void SetLength(long value) => throw new NotSupportedException();
-
-    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-
-    protected override void Dispose(bool disposing)
-    {
-        if (disposing)
-        {
-            inner.Dispose();
-        }
-
-        base.Dispose(disposing);
     }
 }
 
