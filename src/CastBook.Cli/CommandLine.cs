@@ -39,7 +39,17 @@ internal static class CommandLine
             return ExitCode.Usage;
         }
 
-        return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors });
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+        }
+#pragma warning disable CA1031 // Do not catch general exception types: the outermost place, and its own code would read as "something says stop".
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            errors.WriteLine($"castbook: Bug in CastBook, please report it: {e}");
+            return ExitCode.NotWritten;
+        }
     }
 
     /// <summary>A file dropped on the program: the first word is no command and no option.</summary>

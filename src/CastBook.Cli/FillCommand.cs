@@ -36,15 +36,9 @@ internal static class FillCommand
 
     private static int Run(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        if (!File.Exists(request.Book))
+        if (MistakeIn(request) is { } mistake)
         {
-            errors.WriteLine($"castbook: there is no file '{request.Book}'. Type the workbook's path, in quotes if it has blanks.");
-            return ExitCode.Usage;
-        }
-
-        if (request.To is { } to && !Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(to))))
-        {
-            errors.WriteLine($"castbook: there is no folder for '{to}'.");
+            errors.WriteLine($"castbook: {mistake}");
             return ExitCode.Usage;
         }
 
@@ -65,6 +59,37 @@ internal static class FillCommand
             errors.WriteLine($"castbook: {e.Message}");
             return ExitCode.NotWritten;
         }
+    }
+
+    /// <summary>What is wrong with the paths; null where nothing is.</summary>
+    private static string? MistakeIn(Request request)
+    {
+        if (!File.Exists(request.Book))
+        {
+            return $"there is no file '{request.Book}'. Type the workbook's path, in quotes if it has blanks.";
+        }
+
+        if (request.To is not { } to)
+        {
+            return null;
+        }
+
+        if (to.Length == 0 || Directory.Exists(to))
+        {
+            return $"'{to}' is no file. Type the path of the filled workbook after --out.";
+        }
+
+        if (!Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(to))))
+        {
+            return $"there is no folder for '{to}'.";
+        }
+
+        // Filling does not turn one kind of workbook into another, and office programs refuse a wrong extension. A file
+        // that is no workbook at all gets its own sentence when it is read.
+        var extension = Path.GetExtension(request.Book);
+        return !extension.StartsWith(".xls", StringComparison.OrdinalIgnoreCase) || Path.GetExtension(to).Equals(extension, StringComparison.OrdinalIgnoreCase)
+            ? null
+            : $"'{to}' must end in {extension}, as the workbook does.";
     }
 
     private static BookSettings SettingsAround(string book)

@@ -1,0 +1,153 @@
+using System.Text.Json;
+using Json.Schema;
+
+namespace CastBook.Cli.Tests;
+
+public sealed class FillCommandTests : IDisposable
+{
+    private const string Book = "09_sheetjs_export.xlsx";
+
+    private readonly string folder = Directory.CreateTempSubdirectory("castbook-test-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void Fill_InPlace_AnswersOnTheOutputOnly()
+    {
+        var before = Place(Book, "night one.xlsx");
+
+        var run = Run("fill", "night one.xlsx");
+
+        (run.ExitCode, run.Errors).ShouldBe((0, ""));
+        run.Output.ShouldStartWith("night one.xlsx: 4 rows read, ");
+        run.Output.TrimEnd().Split('\n')[^1].ShouldStartWith($"filled in place; the book as it was: {Path.Combine(".castbook", "night one ")}");
+        Bytes("night one.xlsx").ShouldNotBe(before);
+        File.ReadAllBytes(Directory.GetFiles(Path.Combine(folder, ".castbook")).ShouldHaveSingleItem()).ShouldBe(before);
+
+        Run("fill", "night one.xlsx").Output.TrimEnd().Split('\n')[^1].ShouldBe("nothing had changed, so the file was left as it is");
+    }
+
+    [Fact]
+    public void Fill_BarePathAndStrict_EndsWithOneWhereSomethingSaysStop()
+    {
+        var before = Place(Book);
+
+        var run = Run(Book, "--strict", "--dry-run");
+
+        (run.ExitCode, run.Errors).ShouldBe((1, ""));
+        run.Output.ShouldContain("\nstop  Export!C5 ");
+        run.Output.TrimEnd().ShouldEndWith("dry run: nothing was written");
+        Bytes(Book).ShouldBe(before);
+        Files.ShouldBe([Book]);
+    }
+
+    [Fact]
+    public void Fill_Json_PrintsTheAnswerAndNothingElse()
+    {
+        Place(Book);
+
+        var run = Run("fill", Book, "--json", "--out", "filled.xlsx");
+
+        (run.ExitCode, run.Errors).ShouldBe((0, ""));
+        using var answer = JsonDocument.Parse(run.Output);
+        var schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "fill-answer.schema.json")));
+        schema.Evaluate(answer.RootElement).IsValid.ShouldBeTrue();
+        Files.ShouldBe([Book, "filled.xlsx"], ignoreOrder: true);
+    }
+
+    [Theory]
+    [InlineData("castbook: there is no file 'gone.xlsx'. Type the workbook's path, in quotes if it has blanks.", "fill", "gone.xlsx")]
+    [InlineData("castbook: there is no file 'gone'. Type the workbook's path, in quotes if it has blanks.", "gone")]
+    [InlineData("castbook: there is no folder for 'nowhere/out.xlsx'.", "fill", Book, "--out", "nowhere/out.xlsx")]
+    [InlineData("castbook: '.' is no file. Type the path of the filled workbook after --out.", "fill", Book, "--out", ".")]
+    [InlineData("castbook: 'out.xlsm' must end in .xlsx, as the workbook does.", "fill", Book, "--out", "out.xlsm")]
+    [InlineData("castbook: Unrecognized command or argument '--wrong'.", "fill", Book, "--wrong")]
+    [InlineData("castbook: Required argument missing for command: 'fill'.", "fill")]
+    public void Fill_CommandIsWrong_EndsWithTwo(string error, params string[] arguments)
+    {
+        var before = Place(Book);
+
+        var run = Run(arguments);
+
+        (run.ExitCode, run.Output).ShouldBe((2, ""));
+        run.Errors.Split('\n')[0].TrimEnd().ShouldBe(error);
+        run.Errors.TrimEnd().Split('\n').ShouldAllBe(l => l.StartsWith("castbook: ", StringComparison.Ordinal));
+        Bytes(Book).ShouldBe(before);
+        Files.ShouldBe([Book]);
+    }
+
+    [Theory]
+    [InlineData("15_password_fern.xlsx", "password")]
+    [InlineData("23_utf8bom_comma_quotes.csv", "csv")]
+    public void Fill_NoWorkbook_EndsWithThree(string name, string word)
+    {
+        var before = Place(name);
+
+        var run = Run("fill", name);
+
+        (run.ExitCode, run.Output).ShouldBe((3, ""));
+        run.Errors.ShouldStartWith("castbook: ");
+        run.Errors.ShouldContain(word);
+        run.Errors.TrimEnd().ShouldNotContain("\n");
+        Bytes(name).ShouldBe(before);
+        Files.ShouldBe([name]);
+    }
+
+    [Fact]
+    public void Fill_BookIsOpen_EndsWithFour()
+    {
+        var before = Place(Book);
+        File.WriteAllText(Path.Combine(folder, $".~lock.{Book}#"), "Bench,host,1");
+
+        var run = Run("fill", Book);
+
+        (run.ExitCode, run.Output).ShouldBe((4, ""));
+        run.Errors.ShouldStartWith($"castbook: {Book} is open; Bench has it. ");
+        Bytes(Book).ShouldBe(before);
+        Files.Count().ShouldBe(2);
+    }
+
+    [Fact]
+    public void Fill_UnderAnotherCultureAndTimeZone_GivesTheSameBytes()
+    {
+        Place(Book);
+
+        // Both are called night.xlsx, as the name stands in the titles.
+        Directory.CreateDirectory(Path.Combine(folder, "a"));
+        Directory.CreateDirectory(Path.Combine(folder, "b"));
+        var plain = CastBookRun.In(folder, ["fill", Book, "--out", "a/night.xlsx"], "LC_ALL=C", "TZ=UTC");
+        var german = CastBookRun.In(folder, ["fill", Book, "--out", "b/night.xlsx"], "LC_ALL=de_DE.UTF-8", "TZ=Pacific/Auckland");
+
+        german.Output.ShouldBe(plain.Output.Replace("a/night", "b/night", StringComparison.Ordinal));
+        Bytes("b/night.xlsx").ShouldBe(Bytes("a/night.xlsx"));
+    }
+
+    [Fact]
+    public void Help_EveryOption_IsExplainedWithAnExample()
+    {
+        var top = Run("--help");
+        (top.ExitCode, top.Errors).ShouldBe((0, ""));
+        top.Output.ShouldContain("fill <BOOK>");
+        Run().Output.ShouldBe(top.Output);
+
+        var help = Run("fill", "--help");
+        (help.ExitCode, help.Errors).ShouldBe((0, ""));
+        foreach (var word in (string[])["BOOK", "--out <PATH>", "--dry-run", "--json", "--strict", "Example: castbook fill harbour-night.xlsx"])
+        {
+            help.Output.ShouldContain(word);
+        }
+    }
+
+    private IEnumerable<string> Files => Directory.GetFileSystemEntries(folder).Select(p => Path.GetFileName(p));
+
+    private CastBookRun Run(params string[] arguments) => CastBookRun.In(folder, arguments);
+
+    private byte[] Place(string book, string? name = null)
+    {
+        var path = Path.Combine(folder, name ?? book);
+        File.Copy(Path.Combine(AppContext.BaseDirectory, "Books", book), path);
+        return File.ReadAllBytes(path);
+    }
+
+    private byte[] Bytes(string name) => File.ReadAllBytes(Path.Combine(folder, name));
+}
