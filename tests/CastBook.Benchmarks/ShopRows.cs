@@ -27,9 +27,9 @@ internal static class ShopRows
     public static IReadOnlyList<object?[]> Flasks { get; } =
     [
         ["Size", "Inside diameter (mm)", "Height (mm)", "Owned", "Sprue diameter (mm)", "Base height (mm)", "Cup (ml)"],
-        ["75 × 100", 75.0, 100.0, 4_000, 8.0, 20.0, 10.0],
-        ["90 × 125", 90.0, 125.0, 4_000, 10.0, 20.0, 14.0],
-        ["100 × 150", 100.0, 150.0, 4_000, 12.0, 22.0, 18.0],
+        ["75 × 100", 75.0, 100.0, 20, 8.0, 20.0, 10.0],
+        ["90 × 125", 90.0, 125.0, 20, 10.0, 20.0, 14.0],
+        ["100 × 150", 100.0, 150.0, 20, 12.0, 22.0, 18.0],
     ];
 
     public static IReadOnlyList<object?[]> Crucibles { get; } =

@@ -6,16 +6,16 @@ namespace CastBook.Planning.Flasks;
 /// <summary>How much metal the tree of a flask size may take in an alloy, by crucible and by cup.</summary>
 internal sealed class FlaskRoom(ChargeRules charges, CrucibleBook crucibles)
 {
-    private readonly Dictionary<(UsableSize, KnownAlloy), double> known = [];
+    private readonly Dictionary<(int Size, string Alloy), double> known = [];
 
     /// <summary>Metal of pieces and gates that fits, in millilitres; none or less means that nothing does.</summary>
     /// <param name="size">The flask size.</param>
     /// <param name="alloy">An alloy with a density.</param>
     public double Ml(UsableSize size, KnownAlloy alloy)
     {
-        if (!known.TryGetValue((size, alloy), out var room))
+        if (!known.TryGetValue((size.Index, alloy.Name), out var room))
         {
-            known[(size, alloy)] = room = Math.Min(ByCrucibleMl(size, alloy), ByCupMl(size));
+            known[(size.Index, alloy.Name)] = room = Math.Min(ByCrucibleMl(size, alloy), ByCupMl(size));
         }
 
         return room;

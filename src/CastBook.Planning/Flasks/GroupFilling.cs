@@ -93,13 +93,15 @@ internal sealed class GroupFilling
         var waiting = order.Where(p => left[p.Id] > 0).ToList();
         while (waiting.Count > 0)
         {
-            if (!Open(waiting, letter: null))
+            if (Open(waiting, letter: null))
+            {
+                waiting.RemoveAll(p => left[p.Id] == 0);
+            }
+            else
             {
                 // Nothing that is free takes the first; the others may still find something.
                 waiting.RemoveAt(0);
             }
-
-            waiting.RemoveAll(p => left[p.Id] == 0);
         }
     }
 
@@ -114,10 +116,16 @@ internal sealed class GroupFilling
     // The flask must take the first row, and is of the size and band that take most of all rows.
     private bool Open(List<TreePiece> pieces, string? letter)
     {
+        var candidates = sizes.Where(s => free[s.Index] > 0 && pieces[0].FitsIn(s)).OrderBy(s => s.Inside).ThenBy(s => s.Index).ToList();
+        if (candidates.Count == 0)
+        {
+            return false;
+        }
+
         OpenFlask? best = null;
         var most = 0.0;
         var leastMl = pieces.Min(p => p.MetalMl);
-        foreach (var size in sizes.Where(s => free[s.Index] > 0 && pieces[0].FitsIn(s)).OrderBy(s => s.Inside).ThenBy(s => s.Index))
+        foreach (var size in candidates)
         {
             foreach (var band in Bands(pieces))
             {

@@ -19,16 +19,8 @@ internal sealed class ChecksColumn : ComputedColumn
     public override double Width => 48;
 
     /// <inheritdoc/>
-    public override CellValue Show(PieceLine line)
-    {
-        var id = Subject.Piece(line.Piece.Id).Key;
-        var texts = line.Findings.Select(f =>
-        {
-            var field = f.Subjects.First(s => s.Kind == SubjectKind.Piece && s.Key == id).Field;
-            return $"{Words(f.Severity, field)} {f.Seen}";
-        });
-        return CellValue.Of(string.Join(" ", texts));
-    }
+    public override CellValue Show(PieceLine line) =>
+        CellValue.Of(string.Join(" ", line.Findings.Select(f => $"{Words(f.Finding.Severity, f.Field)} {f.Finding.Seen}")));
 
     /// <summary>The words that a mark looks for, such as <c>stop: weight.</c></summary>
     /// <param name="severity">The severity.</param>

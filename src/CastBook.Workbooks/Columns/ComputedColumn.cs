@@ -10,11 +10,16 @@ namespace CastBook.Workbooks.Columns;
 /// <param name="Flasks">The night's flasks, by letter.</param>
 /// <param name="Findings">What was found about this row, stops first.</param>
 internal sealed record PieceLine(
-    Piece Piece, PiecePlan Plan, IReadOnlyDictionary<string, FlaskPlan> Flasks, IReadOnlyList<Finding> Findings)
+    Piece Piece, PiecePlan Plan, IReadOnlyDictionary<string, FlaskPlan> Flasks, IReadOnlyList<RowFinding> Findings)
 {
     /// <summary>Whether the row is another night's or done: nothing in it is touched.</summary>
     public bool IsLeftAlone => Plan.Status is PieceStatus.OtherNight or PieceStatus.Done;
 }
+
+/// <summary>Something found about a row.</summary>
+/// <param name="Finding">What was found.</param>
+/// <param name="Field">About which field, a constant of <see cref="PieceField"/>; empty for the whole row.</param>
+internal readonly record struct RowFinding(Finding Finding, string Field);
 
 /// <summary>A column that CastBook fills in the shop's list. One file each; <see cref="ComputedColumns"/> lists them.</summary>
 internal abstract class ComputedColumn

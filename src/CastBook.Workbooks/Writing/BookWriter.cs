@@ -96,7 +96,7 @@ internal sealed class BookWriter
     private List<PieceLine> Lines()
     {
         var flasks = plan.Flasks.ToDictionary(f => f.Letter, StringComparer.Ordinal);
-        var ofRow = new Dictionary<int, List<Finding>>();
+        var ofRow = new Dictionary<int, List<RowFinding>>();
         foreach (var finding in FindingGroups.Fold(findings))
         {
             foreach (var subject in finding.Subjects.Where(s => s.Kind == SubjectKind.Piece))
@@ -107,9 +107,10 @@ internal sealed class BookWriter
                     ofRow[id] = found = [];
                 }
 
-                if (!found.Contains(finding))
+                // Said once a row, at the first of its fields.
+                if (found.Count == 0 || !ReferenceEquals(found[^1].Finding, finding))
                 {
-                    found.Add(finding);
+                    found.Add(new RowFinding(finding, subject.Field));
                 }
             }
         }
