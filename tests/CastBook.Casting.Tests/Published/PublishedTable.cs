@@ -1,3 +1,7 @@
+using System.Globalization;
+using CsvHelper;
+using CsvHelper.Configuration;
+
 namespace CastBook.Casting.Tests.Published;
 
 /// <summary>Reads a table of this folder: comment lines begin with #, then one heading line, then rows.</summary>
@@ -38,8 +42,14 @@ public static class PublishedTable
 
     public static IReadOnlyList<string[]> Rows(string file, int columns)
     {
-        var lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Published", file));
-        var rows = lines.Where(line => line.Length > 0 && line[0] != '#').Skip(1).Select(line => line.Split(',')).ToList();
+        using var text = new StreamReader(Path.Combine(AppContext.BaseDirectory, "Published", file));
+        using var parser = new CsvParser(text, new CsvConfiguration(CultureInfo.InvariantCulture) { AllowComments = true });
+        var rows = new List<string[]>();
+        parser.Read().ShouldBeTrue($"{file} has no heading line.");
+        while (parser.Read())
+        {
+            rows.Add(parser.Record!);
+        }
 
         rows.ShouldNotBeEmpty($"{file} has no rows.");
         rows.ShouldAllBe(row => row.Length >= columns, $"{file} has a row with too few columns.");
