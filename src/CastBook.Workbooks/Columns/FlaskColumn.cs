@@ -13,7 +13,7 @@ internal sealed class FlaskColumn : ComputedColumn
     public override string Heading => "Flask";
 
     /// <inheritdoc/>
-    public override double Width => 12;
+    public override double Width => 19;
 
     /// <inheritdoc/>
     public override CellValue Show(PieceLine line)

@@ -111,7 +111,13 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
 
     private int StyleFor(ComputedColumn column, int row)
     {
-        var beside = list.Grid.Cell(row, Math.Min(ShopsLast, list.LastColumn)).Style;
+        // The nearest cell of the row that has a format; a row may have gaps.
+        var beside = 0;
+        for (var at = ShopsLast; at >= list.FirstColumn && beside == 0; at--)
+        {
+            beside = list.Grid.Cell(row, at).Style;
+        }
+
         return styles.Beside(beside, column.NumberFormat ?? "General", column.NumberFormat is not null);
     }
 

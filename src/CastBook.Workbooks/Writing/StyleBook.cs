@@ -137,19 +137,25 @@ internal sealed class StyleBook
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>Aligns to a side, a little off the line that stands there.</summary>
     private static void Align(XmlPart format, string side)
     {
         if (format.Child(format.Root, "alignment") is { } alignment)
         {
             format.SetAttribute(alignment, "horizontal", side);
-        }
-        else if (format.Child(format.Root, "protection") is { } protection)
-        {
-            format.InsertBefore(protection, format.Own($"<~alignment horizontal=\"{side}\"/>"));
+            format.SetAttribute(alignment, "indent", "1");
         }
         else
         {
-            format.Append(format.Root, format.Own($"<~alignment horizontal=\"{side}\"/>"));
+            var xml = format.Own($"<~alignment horizontal=\"{side}\" indent=\"1\"/>");
+            if (format.Child(format.Root, "protection") is { } protection)
+            {
+                format.InsertBefore(protection, xml);
+            }
+            else
+            {
+                format.Append(format.Root, xml);
+            }
         }
 
         format.SetAttribute(format.Root, "applyAlignment", "1");

@@ -95,7 +95,7 @@ public sealed class StyleBookTests
         text.ShouldContain("<x:borders count=\"3\"><x:border/><x:border><x:left style=\"thick\"/><x:top style=\"thin\"/></x:border>"
             + "<x:border><x:left style=\"thin\"><x:color rgb=\"FF2F6F73\"/></x:left><x:top style=\"thin\"/></x:border></x:borders>");
         text.ShouldContain("<x:xf numFmtId=\"4\" fontId=\"7\" fillId=\"5\" borderId=\"2\" xfId=\"0\" applyBorder=\"1\" applyAlignment=\"1\">"
-            + "<x:alignment horizontal=\"right\"/><x:protection locked=\"0\"/></x:xf></x:cellXfs>");
+            + "<x:alignment horizontal=\"right\" indent=\"1\"/><x:protection locked=\"0\"/></x:xf></x:cellXfs>");
         text.ShouldContain("<x:dxfs count=\"1\"><x:dxf>");
     }
 
