@@ -126,4 +126,11 @@ public static partial class Catalogue
         "The weighed tree of flask {0} takes {1}, less than its pieces alone should, {2}.",
         "A piece may be missing, or a density or weight is wrong.",
         "Count the pieces and weigh again.");
+
+    /// <summary>A schedule of the shop ends at another temperature than the flask is poured at.</summary>
+    public static FindingKind ScheduleEndsElsewhere { get; } = new(
+        "schedule-ends-elsewhere", Severity.Check,
+        "The schedule \"{0}\" ends at {1}, but the flask is to be poured at {2}.",
+        "A mould needs its last hold at the flask temperature to have it all the way through.",
+        "Bring the kiln to the flask temperature and hold it there before this flask is poured; the hottest flasks are poured first.");
 }

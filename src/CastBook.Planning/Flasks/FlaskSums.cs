@@ -40,6 +40,9 @@ internal sealed class FlaskSums(
         var mix = powder.For(work.Size, work.Kind, tree);
         var burnout = burnouts.For(work.Letter, work.Size, work.Kind, work.StonesIn);
         var (coldest, hottest) = work.Bands;
+        var metalTemperature = pours.Metal(work.Alloy);
+        var flaskTemperature = pours.Flask(work.Alloy, coldest, hottest);
+        burnouts.CompareEnd(work.Letter, burnout, flaskTemperature);
         return new FlaskPlan
         {
             Letter = work.Letter,
@@ -57,8 +60,8 @@ internal sealed class FlaskSums(
             Water = mix?.Water,
             Burnout = burnout?.Total,
             Schedule = burnout?.Name,
-            MetalTemperature = pours.Metal(work.Alloy),
-            FlaskTemperature = pours.Flask(work.Alloy, coldest, hottest),
+            MetalTemperature = metalTemperature,
+            FlaskTemperature = flaskTemperature,
             QuenchAfter = work.StonesIn ? null : pours.Quench(work.Alloy, work.Size),
             NoQuench = work.StonesIn,
         };

@@ -1,4 +1,5 @@
 using CastBook.Casting.Burnout;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -116,15 +117,37 @@ public sealed class BurnoutChoiceTests
             .ShouldBe("The schedule \"low\" goes to 480 °C with stones in the mould.");
     }
 
+    [Theory]
+    [InlineData(540, false)]
+    [InlineData(525, false)]
+    [InlineData(600, true)]
+    public void For_ShopScheduleThatEndsElsewhere_IsACheckOnTheFlask(double end, bool said)
+    {
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("own", "wax", null, 8, 730, end)] };
+
+        var plan = Plan(shop, Wrenmoor.Ring());
+
+        plan.Ids().Contains("schedule-ends-elsewhere").ShouldBe(said);
+        if (said)
+        {
+            plan.The("schedule-ends-elsewhere").Seen.ShouldBe("The schedule \"own\" ends at 600 °C, but the flask is to be poured at 540 °C.");
+            plan.The("schedule-ends-elsewhere").Subjects.ShouldBe([Subject.Flask("A")]);
+        }
+    }
+
     private static Piece Resin => Wrenmoor.Ring() with { Material = "Castable resin" };
 
     private static NightPlan Plan(Shop shop, params Piece[] pieces) => NightPlanner.Plan(Wrenmoor.Night(shop, pieces));
 
-    private static ShopSchedule Schedule(string name, string? use, double? upTo, double hours, double top = 730) => new()
+    private static ShopSchedule Schedule(string name, string? use, double? upTo, double hours, double top = 730, double end = 540) => new()
     {
         Name = name,
         For = use,
         UpToDiameter = upTo is { } mm ? Wrenmoor.Mm(mm) : null,
-        Stages = [new BurnoutStage(Wrenmoor.Celsius(top), null, Duration.FromHours(hours))],
+        Stages =
+        [
+            new BurnoutStage(Wrenmoor.Celsius(top), null, Duration.FromHours(hours)),
+            new BurnoutStage(Wrenmoor.Celsius(Math.Min(top, end)), null, Duration.Zero),
+        ],
     };
 }
