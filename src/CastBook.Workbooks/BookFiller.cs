@@ -30,7 +30,13 @@ public static class BookFiller
         ArgumentNullException.ThrowIfNull(settings);
         var reading = BookReader.Read(book, settings, bookName);
         using var package = reading.Package;
-        var record = FillRecord.Read(Checks(reading), ChecksSheet.RecordColumn);
+        if (Own(reading, OwnName.ComputedSheet) is { } computed)
+        {
+            var pieces = ComputedSheet.WithLastFlasks(reading.Pieces, reading.Night.Pieces, computed);
+            reading = reading with { Night = reading.Night with { Pieces = pieces } };
+        }
+
+        var record = FillRecord.Read(Own(reading, OwnName.ChecksSheet), ChecksSheet.RecordColumn);
         var typed = TypedCells.Find(reading, record);
         reading = reading with { Night = typed.Wishes(reading) };
         var plan = NightPlanner.Plan(reading.Night);
@@ -40,7 +46,7 @@ public static class BookFiller
         return new FillResult(reading.Night, plan, written.Findings, places, reading.Pieces.RowOf, changed);
     }
 
-    private static SheetGrid? Checks(BookReading reading) => reading.OwnSheets.TryGetValue(OwnName.ChecksSheet, out var sheet)
+    private static SheetGrid? Own(BookReading reading, string ownName) => reading.OwnSheets.TryGetValue(ownName, out var sheet)
         ? SheetReader.Read(reading.Package, sheet, SharedStrings.Read(reading.Package))
         : null;
 }
