@@ -12,4 +12,7 @@ public static class WallClearance
 {
     /// <summary>The clearance that a flask gets when its row says nothing: 8 mm.</summary>
     public static Length Usual { get; } = Length.FromMillimeters(8);
+
+    /// <summary>The least that is common practice: 6 mm.</summary>
+    public static Length Least { get; } = Length.FromMillimeters(6);
 }

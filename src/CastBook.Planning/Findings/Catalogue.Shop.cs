@@ -89,6 +89,13 @@ public static partial class Catalogue
         "A quarter of the inside diameter keeps the mould from blowing out into the pump.",
         "Raise \"Above tree\" on the Flasks sheet unless your own castings bear it out.");
 
+    /// <summary>Less to the wall than casters keep.</summary>
+    public static FindingKind ToWallTooSmall { get; } = new(
+        "to-wall-too-small", Severity.Check,
+        "Flask size \"{0}\" keeps only {1} between pieces and wall; under {2} is less than casters keep.",
+        "A thin wall of investment can crack, and metal runs out along the flask.",
+        "Raise \"To wall\" on the Flasks sheet, or leave it blank for the usual clearance.");
+
     /// <summary>The cup's volume is unknown.</summary>
     public static FindingKind CupMissing { get; } = new(
         "cup-missing", Severity.Check,

@@ -92,6 +92,12 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
         var diameter = size.InsideDiameter!.Value;
         var sprue = size.SprueDiameter!.Value;
         var wall = size.ToWall ?? WallClearance.Usual;
+        if (wall < WallClearance.Least)
+        {
+            findings.Add(Catalogue.ToWallTooSmall.At(
+                About(size, ShopField.ToWall), size.Name, Say.Millimetres(wall), Say.Millimetres(WallClearance.Least)));
+        }
+
         var rod = size.Height!.Value - above - size.BaseHeight!.Value;
         var round = (diameter / 2) - wall - (sprue / 2);
         if (rod <= Length.Zero || round <= Length.Zero)

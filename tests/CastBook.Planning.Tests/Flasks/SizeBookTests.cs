@@ -55,6 +55,12 @@ public sealed class SizeBookTests
         plan.Flasks[0].Size.Name.ShouldBe("75 × 100");
     }
 
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(6, false)]
+    public void Of_LittleToTheWall_IsChecked(double toWall, bool said) =>
+        Plan(Wrenmoor.Small with { ToWall = Wrenmoor.Mm(toWall) }).Ids().Contains("to-wall-too-small").ShouldBe(said);
+
     [Fact]
     public void Of_AboveTreeWhenSpun_NeedsTwelveOnly() =>
         Plan(Wrenmoor.Small with { AboveTree = Wrenmoor.Mm(12), Method = CastingMethod.Spin }).StopsAndChecks().ShouldBeEmpty();
