@@ -12,7 +12,7 @@ internal sealed class BurnoutColumn : ComputedColumn
     public override string Heading => "Burnout (h)";
 
     /// <inheritdoc/>
-    public override double Width => 10;
+    public override double Width => 13;
 
     /// <inheritdoc/>
     public override string NumberFormat => "0.0#";

@@ -12,7 +12,7 @@ internal sealed class MetalColumn : ComputedColumn
     public override string Heading => "Metal (g)";
 
     /// <inheritdoc/>
-    public override double Width => 10;
+    public override double Width => 12;
 
     /// <inheritdoc/>
     public override string NumberFormat => Look.Grams;

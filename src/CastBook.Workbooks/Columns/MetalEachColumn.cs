@@ -12,7 +12,7 @@ internal sealed class MetalEachColumn : ComputedColumn
     public override string Heading => "Metal each (g)";
 
     /// <inheritdoc/>
-    public override double Width => 10;
+    public override double Width => 15;
 
     /// <inheritdoc/>
     public override string NumberFormat => Look.Grams;
