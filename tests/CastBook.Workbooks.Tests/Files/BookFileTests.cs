@@ -188,6 +188,22 @@ public sealed class BookFileTests : IDisposable
     }
 
     [Fact]
+    public void Fill_ManyTimesInOneSecond_TheFirstBackupsGoFirst()
+    {
+        var book = folder.Book();
+        folder.File(Path.Combine(".castbook", "night 2026-12-01 195400.xlsx"), "old");
+        foreach (var number in Enumerable.Range(2, 20))
+        {
+            folder.File(Path.Combine(".castbook", $"night 2026-12-01 195400 {number}.xlsx"), "old");
+        }
+
+        Fill(book);
+
+        Directory.GetFiles(Path.Combine(folder.Path, ".castbook")).Select(Path.GetFileName)
+            .ShouldBe(Enumerable.Range(3, 20).Select(number => $"night 2026-12-01 195400 {number}.xlsx"), ignoreOrder: true);
+    }
+
+    [Fact]
     public void Fill_SavedBySomebodyMeanwhile_IsNotOverwritten()
     {
         var book = folder.Book();
