@@ -13,8 +13,14 @@ internal static class LargeBook
     /// <summary>The number of rows that the benchmark is about.</summary>
     public const int UsualRows = 10_000;
 
+    /// <summary>As many rows as a shop of many years may have.</summary>
+    public const int ManyRows = 100_000;
+
     /// <summary>Columns of the list.</summary>
     public const int Columns = 20;
+
+    /// <summary>The rows that words on the command line ask for: <c>many</c>, else the usual number.</summary>
+    public static int RowsIn(string[] words) => words.Contains("many") ? ManyRows : UsualRows;
 
     /// <summary>Makes the book.</summary>
     /// <param name="rows">Rows of the list.</param>

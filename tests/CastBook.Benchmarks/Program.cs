@@ -13,7 +13,7 @@ switch (args)
         PeakMemory.Print(what);
         break;
     case ["book", var path, .. var what]:
-        File.WriteAllBytes(path, LargeBook.Make(LargeBook.UsualRows, withFlasks: what.Contains("flasks")));
+        File.WriteAllBytes(path, LargeBook.Make(LargeBook.RowsIn(what), withFlasks: what.Contains("flasks")));
         break;
     default:
         BenchmarkRunner.Run<FillBenchmarks>(args: args);

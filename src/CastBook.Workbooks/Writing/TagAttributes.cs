@@ -13,14 +13,39 @@ internal static class TagAttributes
     /// <param name="value">The raw value.</param>
     public static bool TryGet(ReadOnlySpan<byte> tag, ReadOnlySpan<byte> name, out ReadOnlySpan<byte> value)
     {
-        value = default;
-        if (!TryFind(tag, name, out var start, out var length))
+        var attributes = new Walk(tag);
+        while (attributes.Next())
         {
-            return false;
+            if (attributes.Name.SequenceEqual(name))
+            {
+                value = attributes.Value;
+                return true;
+            }
         }
 
-        value = tag.Slice(start, length);
-        return true;
+        value = default;
+        return false;
+    }
+
+    /// <summary>The raw value of an attribute whose name has some prefix, as those of other namespaces have.</summary>
+    /// <param name="tag">The tag.</param>
+    /// <param name="localName">The name behind the prefix.</param>
+    /// <param name="value">The raw value.</param>
+    public static bool TryGetPrefixed(ReadOnlySpan<byte> tag, ReadOnlySpan<byte> localName, out ReadOnlySpan<byte> value)
+    {
+        var attributes = new Walk(tag);
+        while (attributes.Next())
+        {
+            var colon = attributes.Name.IndexOf((byte)':');
+            if (colon > 0 && attributes.Name[(colon + 1)..].SequenceEqual(localName))
+            {
+                value = attributes.Value;
+                return true;
+            }
+        }
+
+        value = default;
+        return false;
     }
 
     /// <summary>A whole number from an attribute; null where it is absent or no number.</summary>
@@ -38,38 +63,69 @@ internal static class TagAttributes
     /// <param name="length">Bytes of the value.</param>
     public static bool TryFind(ReadOnlySpan<byte> tag, ReadOnlySpan<byte> name, out int start, out int length)
     {
-        start = length = 0;
-        var at = tag.IndexOfAny(Blanks);
-        while (at >= 0 && at < tag.Length)
+        var attributes = new Walk(tag);
+        while (attributes.Next())
         {
-            var skipped = tag[at..].IndexOfAnyExcept(Blanks);
-            if (skipped < 0)
+            if (attributes.Name.SequenceEqual(name))
             {
-                return false;
-            }
-
-            at += skipped;
-            var equals = tag[at..].IndexOf((byte)'=');
-            if (equals < 0)
-            {
-                return false;
-            }
-
-            var found = tag.Slice(at, equals).TrimEnd(Blanks);
-            at += equals + 1;
-            at += tag[at..].IndexOfAnyExcept(Blanks);
-            var quote = tag[at++];
-            var close = tag[at..].IndexOf(quote);
-            if (found.SequenceEqual(name))
-            {
-                start = at;
-                length = close;
+                (start, length) = (attributes.ValueStart, attributes.Value.Length);
                 return true;
             }
-
-            at += close + 1;
         }
 
+        start = length = 0;
         return false;
+    }
+
+    /// <summary>Walks a tag's attributes in order.</summary>
+    /// <param name="tag">The tag, from &lt; to &gt;.</param>
+    internal ref struct Walk(ReadOnlySpan<byte> tag)
+    {
+        private readonly ReadOnlySpan<byte> tag = tag;
+        private int at = tag.IndexOfAny(Blanks);
+
+        /// <summary>The attribute's name as written.</summary>
+        public ReadOnlySpan<byte> Name { get; private set; }
+
+        /// <summary>Its raw value.</summary>
+        public ReadOnlySpan<byte> Value { get; private set; }
+
+        /// <summary>Where the value begins in the tag.</summary>
+        public int ValueStart { get; private set; }
+
+        /// <summary>Moves to the next attribute; false after the last.</summary>
+        public bool Next()
+        {
+            if (at < 0)
+            {
+                return false;
+            }
+
+            var start = at;
+            while (start < tag.Length && tag[start] is (byte)' ' or (byte)'\n' or (byte)'\r' or (byte)'\t')
+            {
+                start++;
+            }
+
+            var length = tag[start..].IndexOf((byte)'=');
+            var quote = start + length + 1;
+            while (length >= 0 && quote < tag.Length && tag[quote] is (byte)' ' or (byte)'\n' or (byte)'\r' or (byte)'\t')
+            {
+                quote++;
+            }
+
+            var close = length < 0 || quote >= tag.Length ? -1 : tag[(quote + 1)..].IndexOf(tag[quote]);
+            if (close < 0)
+            {
+                at = -1;
+                return false;
+            }
+
+            Name = tag.Slice(start, length).TrimEnd(Blanks);
+            ValueStart = quote + 1;
+            Value = tag.Slice(ValueStart, close);
+            at = ValueStart + close + 1;
+            return true;
+        }
     }
 }

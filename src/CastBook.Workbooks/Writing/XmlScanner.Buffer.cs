@@ -1,3 +1,6 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Files;
+
 namespace CastBook.Workbooks.Writing;
 
 /// <content>How the scanner finds its way through the buffer, and fills it.</content>
@@ -143,6 +146,11 @@ internal sealed partial class XmlScanner
         if (length == buffer.Length)
         {
             moved = mark;
+            if (length - moved > mostHeld)
+            {
+                throw BookRefusedException.For(Catalogue.BookTooMuch, "a text longer than a cell may hold");
+            }
+
             var target = moved > buffer.Length / 2 ? buffer : new byte[buffer.Length * 2];
             buffer.AsSpan(moved, length - moved).CopyTo(target);
             buffer = target;

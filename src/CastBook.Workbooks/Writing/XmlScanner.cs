@@ -29,6 +29,7 @@ internal sealed partial class XmlScanner
     public static readonly SearchValues<byte> NameEnds = SearchValues.Create(" \t\r\n/>"u8);
 
     private readonly Stream? source;
+    private readonly int mostHeld;
     private byte[] buffer;
     private long offset;
     private int mark;
@@ -44,9 +45,11 @@ internal sealed partial class XmlScanner
     }
 
     /// <param name="source">The part, read in chunks.</param>
-    public XmlScanner(Stream source)
+    /// <param name="mostHeld">How many bytes may have to be held at once, before the book is refused.</param>
+    public XmlScanner(Stream source, int mostHeld = int.MaxValue)
     {
         this.source = source;
+        this.mostHeld = mostHeld;
         buffer = new byte[1 << 16];
     }
 

@@ -6,6 +6,8 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Text as XML and as cells write it.</summary>
 internal static class XmlText
 {
+    private const string BlockStart = "<![CDATA[";
+
     /// <summary>An attribute's value, line breaks and tabs kept as references so that readers do not fold them.</summary>
     /// <param name="text">The value.</param>
     public static string EscapeAttribute(string text) => Escape(text, inAttribute: true);
@@ -59,6 +61,41 @@ internal static class XmlText
 
         return text.ToString();
     }
+
+    /// <summary>The text that stands between two tags: references resolved, text blocks opened, comments left out, line ends as one.</summary>
+    /// <param name="raw">As written in the part.</param>
+    /// <exception cref="InvalidDataException">A comment or text block does not end.</exception>
+    public static string Resolve(string raw)
+    {
+        var text = new StringBuilder(raw.Length);
+        for (var at = 0; at < raw.Length;)
+        {
+            var open = raw.IndexOf('<', at);
+            text.Append(Unescape(LineEnds(raw[at..(open < 0 ? raw.Length : open)])));
+            if (open < 0)
+            {
+                break;
+            }
+
+            var isBlock = string.CompareOrdinal(raw, open, BlockStart, 0, BlockStart.Length) == 0;
+            var end = isBlock ? "]]>" : raw[open + 1] == '!' ? "-->" : "?>";
+            var close = raw.IndexOf(end, open, StringComparison.Ordinal);
+            if (close < 0)
+            {
+                throw new InvalidDataException("A part ends inside a comment or a text block.");
+            }
+
+            text.Append(isBlock ? LineEnds(raw[(open + BlockStart.Length)..close]) : "");
+            at = close + end.Length;
+        }
+
+        return text.ToString();
+    }
+
+    // A carriage return that is meant stands as a reference.
+    private static string LineEnds(string raw) => raw.Contains('\r', StringComparison.Ordinal)
+        ? raw.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n')
+        : raw;
 
     private static bool IsHex(ReadOnlySpan<char> text)
     {

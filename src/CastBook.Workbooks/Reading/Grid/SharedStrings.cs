@@ -25,6 +25,12 @@ public sealed class SharedStrings
     public static SharedStrings Read(BookPackage package)
     {
         ArgumentNullException.ThrowIfNull(package);
-        return package.SharedStringsPart is { } part ? new SharedStrings(StringItems.ReadAll(package.OpenPart(part), part)) : None;
+        if (package.SharedStringsPart is not { } name)
+        {
+            return None;
+        }
+
+        using var part = package.OpenPart(name);
+        return new SharedStrings(StringItems.ReadAll(part, name));
     }
 }

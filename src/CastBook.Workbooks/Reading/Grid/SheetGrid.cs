@@ -1,10 +1,8 @@
 namespace CastBook.Workbooks.Reading.Grid;
 
-/// <summary>The cells of a sheet, sparse: only what the file has is stored, in flat arrays.</summary>
+/// <summary>The cells of a sheet, sparse: only what the file has is stored.</summary>
 public sealed class SheetGrid
 {
-    private const byte FormulaFlag = 0x80;
-
     private readonly SheetCells cells;
     private readonly SharedStrings strings;
 
@@ -43,21 +41,7 @@ public sealed class SheetGrid
     /// <summary>A cell; empty where the file has none.</summary>
     /// <param name="row">Row, from 1.</param>
     /// <param name="column">Column, from 1.</param>
-    public GridCell Cell(int row, int column)
-    {
-        var at = cells.Find(row, column);
-        if (at < 0)
-        {
-            return default;
-        }
-
-        var kind = (CellKind)(cells.Kinds[at] & ~FormulaFlag);
-        var formula = (cells.Kinds[at] & FormulaFlag) != 0;
-        var value = cells.Values[at];
-        return kind is CellKind.Text or CellKind.Error
-            ? new GridCell(kind, 0, cells.TextOf((int)value, strings), cells.Styles[at], formula)
-            : new GridCell(kind, value, null, cells.Styles[at], formula);
-    }
+    public GridCell Cell(int row, int column) => cells.Cell(row, column, strings);
 
     /// <summary>The last column of a row that has a cell, an empty formatted one too; 0 where the row has none.</summary>
     /// <param name="row">Row, from 1.</param>
@@ -66,6 +50,4 @@ public sealed class SheetGrid
     /// <summary>Whether the row is hidden, by hand or by a filter.</summary>
     /// <param name="row">Row, from 1.</param>
     public bool IsRowHidden(int row) => cells.HiddenRows.Contains(row);
-
-    internal static byte Pack(CellKind kind, bool formula) => (byte)((byte)kind | (formula ? FormulaFlag : 0));
 }

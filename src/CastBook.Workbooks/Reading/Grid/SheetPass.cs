@@ -1,28 +1,22 @@
+using System.Buffers.Text;
 using System.Globalization;
-using System.Xml;
+using System.Text;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Reading.Grid;
 
-/// <summary>One pass over a sheet's XML. Names are compared by reference, because the reader atomises them.</summary>
-internal sealed class SheetPass
+/// <summary>One walk over the tags of a sheet: its cells, and what stands around them.</summary>
+/// <param name="scanner">The sheet.</param>
+/// <param name="date1904">Whether days count from 1904.</param>
+/// <param name="stopAfter">The last row wanted.</param>
+internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter)
 {
-    private readonly XmlReader xml;
-    private readonly bool date1904;
-    private readonly int stopAfter;
-    private readonly char[] buffer = new char[1024];
-    private readonly string row, cell, v, f, inline, r, s, t;
-    private int rowNumber;
-    private int column;
-    private int priorityBefore;
+    private const int MostAddress = 12; // $XFD$1048576
 
-    public SheetPass(XmlReader xml, bool date1904, int stopAfter)
-    {
-        (this.xml, this.date1904, this.stopAfter) = (xml, date1904, stopAfter);
-        (row, cell, v, f) = (xml.NameTable.Add("row"), xml.NameTable.Add("c"), xml.NameTable.Add("v"), xml.NameTable.Add("f"));
-        (inline, r, s, t) = (xml.NameTable.Add("is"), xml.NameTable.Add("r"), xml.NameTable.Add("s"), xml.NameTable.Add("t"));
-    }
+    private int row;
+    private int column;
 
     public SheetCells Cells { get; } = new();
 
@@ -30,265 +24,297 @@ internal sealed class SheetPass
 
     public void Run()
     {
-        while (xml.Read())
+        if (!scanner.NextInside() || scanner.Kind == TagKind.Empty)
         {
-            if (xml.NodeType != XmlNodeType.Element)
-            {
-                continue;
-            }
+            return;
+        }
 
-            PackageXml.CheckDepth(xml);
-            if (xml.Depth == 1 && xml.LocalName == "sheetData")
-            {
-                if (!ReadRows())
-                {
-                    return;
-                }
-            }
-            else
+        while (scanner.NextInside())
+        {
+            if (!scanner.LocalName.SequenceEqual("sheetData"u8))
             {
                 TakeFrame();
             }
+            else if (scanner.Kind == TagKind.Start && !ReadRows())
+            {
+                return;
+            }
+
+            scanner.Drop();
         }
     }
 
     private void TakeFrame()
     {
-        switch (xml.LocalName)
+        var priorityBefore = 0;
+        var from = 0L;
+        for (var depth = Take(0, ref from, ref priorityBefore); depth > 0;)
         {
-            case "mergeCell" when CellRange.TryParse(xml.GetAttribute("ref"), out var merge):
-                Frame.Merges.Add(merge);
-                break;
-            case "autoFilter" when xml.Depth == 1 && CellRange.TryParse(xml.GetAttribute("ref"), out var filter):
-                Frame.AutoFilter = filter;
-                break;
-            case "tablePart" when xml.Attribute("id", "/relationships") is { } id:
-                Frame.TablePartIds.Add(id);
-                break;
-            case "cfRule" when int.TryParse(xml.GetAttribute("priority"), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var priority):
-                priorityBefore = Frame.HighestPriority;
-                Frame.HighestPriority = Math.Max(priorityBefore, priority);
-                break;
-            case "formula" when !xml.IsEmptyElement && xml.Read() && xml.Value.Contains("castbook:", StringComparison.Ordinal):
-                // A rule of ours: it is taken out and made anew, so it does not count.
-                Frame.HighestPriority = priorityBefore;
-                break;
-            case "legacyDrawing" when xml.Depth == 1:
-                Frame.LegacyDrawingId = xml.Attribute("id", "/relationships");
-                break;
-            default:
-                break;
+            scanner.NextInside();
+            depth = Take(depth, ref from, ref priorityBefore);
         }
+    }
+
+    private int Take(int depth, ref long from, ref int priorityBefore)
+    {
+        if (scanner.Kind != TagKind.End)
+        {
+            from = scanner.End;
+            TakeFrameTag(depth, ref priorityBefore);
+        }
+        else if (scanner.LocalName.SequenceEqual("formula"u8) && scanner.TextSince(from).IndexOf("castbook:"u8) >= 0)
+        {
+            // A rule of ours: it is taken out and made anew, so it does not count.
+            Frame.HighestPriority = priorityBefore;
+        }
+
+        return scanner.DepthAfter(depth);
+    }
+
+    private void TakeFrameTag(int depth, ref int priorityBefore)
+    {
+        var name = scanner.LocalName;
+        var tag = scanner.Tag;
+        if (name.SequenceEqual("mergeCell"u8) && TryRange(tag, out var merge))
+        {
+            Frame.Merges.Add(merge);
+        }
+        else if (depth == 0 && name.SequenceEqual("autoFilter"u8) && TryRange(tag, out var filter))
+        {
+            Frame.AutoFilter = filter;
+        }
+        else if (name.SequenceEqual("tablePart"u8) && TagAttributes.TryGetPrefixed(tag, "id"u8, out var table))
+        {
+            Frame.TablePartIds.Add(Encoding.UTF8.GetString(table));
+        }
+        else if (name.SequenceEqual("cfRule"u8) && TagAttributes.Number(tag, "priority"u8) is { } priority)
+        {
+            priorityBefore = Frame.HighestPriority;
+            Frame.HighestPriority = Math.Max(priorityBefore, priority);
+        }
+        else if (depth == 0 && name.SequenceEqual("legacyDrawing"u8) && TagAttributes.TryGetPrefixed(tag, "id"u8, out var drawing))
+        {
+            Frame.LegacyDrawingId = Encoding.UTF8.GetString(drawing);
+        }
+    }
+
+    private static bool TryRange(ReadOnlySpan<byte> tag, out CellRange range)
+    {
+        range = default;
+        return TagAttributes.TryGet(tag, "ref"u8, out var text) && CellRange.TryParse(Encoding.UTF8.GetString(text), out range);
     }
 
     // False when the pass ends here because the rows wanted have been read.
     private bool ReadRows()
     {
-        if (xml.IsEmptyElement)
+        while (scanner.NextInside())
         {
-            return true;
-        }
-
-        var depth = xml.Depth;
-        while (xml.Read() && xml.Depth > depth)
-        {
-            if (xml.NodeType != XmlNodeType.Element)
+            if (!scanner.LocalName.SequenceEqual("row"u8))
             {
+                scanner.SkipAndDrop();
                 continue;
             }
 
-            if (ReferenceEquals(xml.LocalName, cell))
+            BeginRow();
+            if (row > stopAfter)
             {
-                ReadCell();
+                return false;
             }
-            else if (ReferenceEquals(xml.LocalName, row))
+
+            if (scanner.Kind == TagKind.Start)
             {
-                BeginRow();
-                if (rowNumber > stopAfter)
-                {
-                    return false;
-                }
+                ReadCells();
             }
-            else
-            {
-                PackageXml.CheckDepth(xml);
-            }
+
+            scanner.Drop();
         }
 
+        RequireEndOf("sheetData"u8);
         return true;
     }
 
     private void BeginRow()
     {
-        var number = rowNumber + 1;
-        if (xml.GetAttribute("r") is { } text && !int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out number))
+        var tag = scanner.Tag;
+        var number = row + 1;
+        if (TagAttributes.TryGet(tag, "r"u8, out var text) && (!Utf8Parser.TryParse(text, out number, out var used) || used != text.Length))
         {
             number = 0;
         }
 
-        if (number <= rowNumber || number > CellRef.MaxRow)
+        if (number <= row || number > CellRef.MaxRow)
         {
-            throw BookRefusedException.Damaged($"row {xml.GetAttribute("r") ?? "beyond the last"}, which is out of order");
+            throw BookRefusedException.Damaged($"row {(text.IsEmpty ? "beyond the last" : Encoding.UTF8.GetString(text))}, which is out of order");
         }
 
-        rowNumber = number;
+        row = number;
         column = 0;
-        if (PackageXml.IsTrue(xml.GetAttribute("hidden")))
+        if (number > stopAfter)
+        {
+            return;
+        }
+
+        if (TagAttributes.TryGet(tag, "hidden"u8, out var hidden) && PackageXml.IsTrue(Encoding.UTF8.GetString(hidden)))
         {
             Cells.HiddenRows.Add(number);
         }
 
-        if (!xml.IsEmptyElement && number <= stopAfter)
+        if (scanner.Kind == TagKind.Start)
         {
             Cells.BeginRow(number);
         }
+    }
+
+    private void ReadCells()
+    {
+        while (scanner.NextInside())
+        {
+            if (scanner.LocalName.SequenceEqual("c"u8))
+            {
+                ReadCell();
+                scanner.Drop();
+            }
+            else
+            {
+                scanner.SkipAndDrop();
+            }
+        }
+
+        RequireEndOf("row"u8);
     }
 
     private void ReadCell()
     {
         var (style, type) = ReadCellAttributes();
         var formula = false;
-        string? text = null;
-        var length = -1;
-        if (!xml.IsEmptyElement)
+        HeldValue? value = null;
+        if (scanner.Kind == TagKind.Start)
         {
-            var depth = xml.Depth;
-            while (xml.Read() && xml.Depth > depth)
+            while (scanner.NextInside())
             {
-                if (xml.NodeType != XmlNodeType.Element)
+                if (scanner.LocalName.SequenceEqual("v"u8))
                 {
-                    continue;
+                    value = ReadValue(type);
                 }
-
-                formula |= ReferenceEquals(xml.LocalName, f);
-                if (ReferenceEquals(xml.LocalName, v) && !xml.IsEmptyElement)
+                else if (scanner.LocalName.SequenceEqual("is"u8))
                 {
-                    (text, length) = ReadValue();
-                }
-                else if (ReferenceEquals(xml.LocalName, inline))
-                {
-                    text = StringItems.ReadItem(xml, buffer);
+                    value = Cells.Hold(CellKind.Text, StringItems.ReadItem(scanner));
                 }
                 else
                 {
-                    PackageXml.CheckDepth(xml);
+                    formula |= scanner.LocalName.SequenceEqual("f"u8);
+                    scanner.SkipAndDrop();
                 }
             }
+
+            RequireEndOf("c"u8);
         }
 
-        Store(type, text, length, style, formula);
-    }
-
-    // A short value stays in the buffer; only a text that does not fit becomes a string here.
-    private (string? Text, int Length) ReadValue()
-    {
-        if (!xml.Read() || xml.NodeType == XmlNodeType.EndElement)
-        {
-            return (null, -1);
-        }
-
-        var length = xml.ReadValueChunk(buffer, 0, buffer.Length);
-        if (length < buffer.Length - 1)
-        {
-            return (null, length);
-        }
-
-        var start = new string(buffer, 0, length);
-        var rest = StringItems.ReadRest(xml, buffer);
-        return (start + rest, -1);
+        // A formula that gives empty text has a value; a formula without any value has none.
+        Cells.Add(column, value ?? (formula && type == 't' ? Cells.Hold(CellKind.Text, "") : default), formula, style);
     }
 
     private (int Style, char Type) ReadCellAttributes()
     {
-        var style = 0;
-        var type = 'n';
+        var (style, type) = (0, 'n');
         column++;
-        while (xml.MoveToNextAttribute())
+        var attributes = new TagAttributes.Walk(scanner.Tag);
+        while (attributes.Next())
         {
-            var name = xml.LocalName;
-            var length = xml.ReadValueChunk(buffer, 0, buffer.Length);
-            var value = buffer.AsSpan(0, length);
-            if (ReferenceEquals(name, r))
+            if (attributes.Name.Length != 1)
             {
-                TakeAddress(value);
+                continue;
             }
-            else if (ReferenceEquals(name, s))
+
+            switch (attributes.Name[0])
             {
-                _ = int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out style);
-            }
-            else if (ReferenceEquals(name, t))
-            {
-                type = TypeLetter(value);
+                case (byte)'r':
+                    TakeAddress(attributes.Value);
+                    break;
+                case (byte)'s':
+                    _ = Utf8Parser.TryParse(attributes.Value, out style, out _);
+                    break;
+                case (byte)'t':
+                    type = TypeLetter(attributes.Value);
+                    break;
+                default:
+                    break;
             }
         }
 
-        xml.MoveToElement();
-        if (column > CellRef.MaxColumn)
-        {
-            throw BookRefusedException.Damaged($"row {rowNumber}, which is wider than a sheet");
-        }
-
-        return (style, type);
+        return column <= CellRef.MaxColumn
+            ? (style, type)
+            : throw BookRefusedException.Damaged($"row {row}, which is wider than a sheet");
     }
 
-    private void TakeAddress(ReadOnlySpan<char> value)
+    private void TakeAddress(ReadOnlySpan<byte> value)
     {
-        if (!CellRef.TryParse(value, out var addressRow, out var addressColumn) || addressRow != rowNumber || addressColumn < column)
+        Span<char> address = stackalloc char[MostAddress];
+        if (value.Length > MostAddress || !Encoding.UTF8.TryGetChars(value, address, out var length)
+            || !CellRef.TryParse(address[..length], out var itsRow, out var itsColumn) || itsRow != row || itsColumn < column)
         {
-            throw BookRefusedException.Damaged($"cell {value} in row {rowNumber}, which is out of order");
+            throw BookRefusedException.Damaged($"cell {Encoding.UTF8.GetString(value)} in row {row}, which is out of order");
         }
 
-        column = addressColumn;
+        column = itsColumn;
     }
 
     // s shared, i inline, t text of a formula, b yes or no, e error, d ISO date, n number.
-    private static char TypeLetter(ReadOnlySpan<char> type) => type switch
+    private static char TypeLetter(ReadOnlySpan<byte> type) => type switch
     {
-        "s" => 's',
-        "str" => 't',
-        "inlineStr" => 'i',
-        "b" => 'b',
-        "e" => 'e',
-        "d" => 'd',
+        [(byte)'s'] => 's',
+        [(byte)'b'] => 'b',
+        [(byte)'e'] => 'e',
+        [(byte)'d'] => 'd',
+        [(byte)'n'] => 'n',
+        _ when type.SequenceEqual("str"u8) => 't',
+        _ when type.SequenceEqual("inlineStr"u8) => 'i',
         _ => 'n',
     };
 
-    private void Store(char type, string? text, int length, int style, bool formula)
+    private HeldValue? ReadValue(char type)
     {
-        var raw = text ?? (length > 0 ? null : "");
-        ReadOnlySpan<char> value = raw is null ? buffer.AsSpan(0, length) : raw;
-        if (value.Length == 0)
+        var raw = scanner.ReadText();
+        if (type == 'n' && PackedNumber.TryPack(raw, out var packed))
         {
-            // A formula that gives empty text has a value; a formula without any value has none.
-            var emptyText = formula && type == 't';
-            Cells.Add(column, emptyText ? CellKind.Text : CellKind.Empty, formula, emptyText ? Cells.Keep("") : 0, style);
-            return;
+            return new HeldValue(CellKind.Number, packed, false);
         }
 
+        if (type == 's' && Utf8Parser.TryParse(raw, out int index, out var used) && used == raw.Length && index >= 0)
+        {
+            return new HeldValue(CellKind.Text, index, false);
+        }
+
+        return raw.Length == 0 ? null : OtherValue(type, StringItems.TextOf(raw));
+    }
+
+    private HeldValue OtherValue(char type, string text)
+    {
         switch (type)
         {
-            case 's' when int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var index):
-                Cells.Add(column, CellKind.Text, formula, index, style);
-                break;
             case 'b':
-                Cells.Add(column, CellKind.Boolean, formula, value is "1" or "true" ? 1 : 0, style);
-                break;
+                return HeldValue.Of(text is "1" or "true");
             case 'e':
-                Cells.Add(column, CellKind.Error, formula, Cells.Keep(value.ToString()), style);
-                break;
-            case 'd' when IsoDate.TrySerial(value, date1904, out var serial):
-                Cells.Add(column, CellKind.Date, formula, serial, style);
-                break;
-            case 'n' when double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number):
-                Cells.Add(column, CellKind.Number, formula, number, style);
-                break;
+                return Cells.Hold(CellKind.Error, text);
+            case 'd' when IsoDate.TrySerial(text, date1904, out var serial):
+                return Cells.Hold(CellKind.Date, serial);
+            case 'n' when double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number):
+                return Cells.Hold(CellKind.Number, number);
+            case 's' when int.TryParse(text, NumberStyles.Integer, CultureInfo.InvariantCulture, out var index) && index >= 0:
+                return new HeldValue(CellKind.Text, index, false);
             case 'i':
-                Cells.Add(column, CellKind.Text, formula, Cells.Keep(value.ToString()), style);
-                break;
+                return Cells.Hold(CellKind.Text, text);
             default:
                 // Text of a formula; or a value that is not what its type says, which stays what was written.
-                Cells.Add(column, CellKind.Text, formula, Cells.Keep(StringItems.Unescape(value.ToString())), style);
-                break;
+                return Cells.Hold(CellKind.Text, StringItems.Unescape(text));
+        }
+    }
+
+    private void RequireEndOf(ReadOnlySpan<byte> name)
+    {
+        if (scanner.Kind != TagKind.End || !scanner.LocalName.SequenceEqual(name))
+        {
+            throw new InvalidDataException("A part's tags do not match.");
         }
     }
 }

@@ -1,6 +1,6 @@
-using System.Xml;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Reading.Grid;
 
@@ -19,12 +19,13 @@ public static class SheetReader
         ArgumentNullException.ThrowIfNull(sheet);
         try
         {
-            using var xml = PackageXml.Open(package.OpenPart(sheet.PartName));
-            var pass = new SheetPass(xml, package.Date1904, lastRow);
+            using var part = package.OpenPart(sheet.PartName);
+            using var utf8 = XmlEncoding.ToUtf8(part);
+            var pass = new SheetPass(new XmlScanner(utf8, StringItems.MostHeld), package.Date1904, lastRow);
             pass.Run();
             return new SheetGrid(pass.Cells, strings, pass.Frame);
         }
-        catch (Exception e) when (e is XmlException or InvalidDataException)
+        catch (InvalidDataException e)
         {
             throw BookRefusedException.Damaged($"sheet {sheet.Name}", e);
         }

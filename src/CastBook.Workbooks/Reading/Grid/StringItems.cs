@@ -1,33 +1,46 @@
 using System.Globalization;
 using System.Text;
-using System.Xml;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
-using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Reading.Grid;
 
 /// <summary>Reads string items: the texts of their runs one after the other, without phonetic readings.</summary>
 internal static class StringItems
 {
+    /// <summary>More bytes than the longest cell can take, every character of it written as a reference, formats of runs included.</summary>
+    public const int MostHeld = 1 << 22;
+
     /// <summary>All items of a shared strings part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="name">Its name, for a refusal.</param>
     public static List<string> ReadAll(Stream part, string name)
     {
         var texts = new List<string>();
         try
         {
-            using var xml = PackageXml.Open(part);
-            var buffer = new char[1024];
-            while (xml.Read())
+            using var utf8 = XmlEncoding.ToUtf8(part);
+            var scanner = new XmlScanner(utf8, MostHeld);
+            if (!scanner.NextInside() || scanner.Kind == TagKind.Empty)
             {
-                PackageXml.CheckDepth(xml);
-                if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "si")
+                return texts;
+            }
+
+            while (scanner.NextInside())
+            {
+                if (scanner.LocalName.SequenceEqual("si"u8))
                 {
-                    texts.Add(ReadItem(xml, buffer));
+                    texts.Add(ReadItem(scanner));
+                    scanner.Drop();
+                }
+                else
+                {
+                    scanner.SkipAndDrop();
                 }
             }
         }
-        catch (Exception e) when (e is XmlException or InvalidDataException)
+        catch (InvalidDataException e)
         {
             throw BookRefusedException.Damaged(name, e);
         }
@@ -35,64 +48,48 @@ internal static class StringItems
         return texts;
     }
 
-    /// <summary>Reads the item the reader stands on (<c>si</c> or <c>is</c>) to its end tag.</summary>
-    public static string ReadItem(XmlReader xml, char[] buffer)
+    /// <summary>Reads the item the scanner stands on (<c>si</c> or <c>is</c>) to its end tag.</summary>
+    /// <param name="scanner">The scanner.</param>
+    public static string ReadItem(XmlScanner scanner)
     {
-        if (xml.IsEmptyElement)
-        {
-            return "";
-        }
-
-        var depth = xml.Depth;
-        var phonetic = int.MaxValue;
         var whole = default(TextParts);
-        while (xml.Read() && xml.Depth > depth)
+        var phonetic = int.MaxValue;
+        for (var depth = scanner.DepthAfter(0); depth > 0;)
         {
-            PackageXml.CheckDepth(xml);
-            if (xml.Depth <= phonetic)
+            var opens = scanner.NextInside();
+            if (opens && depth < phonetic && scanner.LocalName.SequenceEqual("t"u8))
             {
-                phonetic = xml.NodeType == XmlNodeType.Element && xml.LocalName == "rPh" ? xml.Depth : int.MaxValue;
+                whole.Add(TextOf(scanner.ReadText()));
+                if (whole.Length > Caps.TextLength)
+                {
+                    throw TooLong();
+                }
+
+                continue;
             }
 
-            if (phonetic == int.MaxValue && xml.NodeType == XmlNodeType.Element && xml.LocalName == "t" && !xml.IsEmptyElement)
+            if (opens && depth < phonetic && scanner.LocalName.SequenceEqual("rPh"u8) && scanner.Kind == TagKind.Start)
             {
-                whole.Add(ReadText(xml, buffer));
+                phonetic = depth + 1;
             }
+
+            depth = scanner.DepthAfter(depth);
+            phonetic = depth < phonetic ? int.MaxValue : phonetic;
         }
 
         return Unescape(whole.Text);
     }
 
-    /// <summary>Reads the text of the element the reader stands on, to its end tag; a text longer than a cell may hold refuses the book.</summary>
-    public static string ReadText(XmlReader xml, char[] buffer) =>
-        xml.Read() && xml.NodeType != XmlNodeType.EndElement ? ReadRest(xml, buffer) : "";
-
-    /// <summary>Reads the text from where the reader stands to the end tag.</summary>
-    public static string ReadRest(XmlReader xml, char[] buffer)
+    /// <summary>The text that the bytes between two tags stand for; longer than a cell may hold refuses the book.</summary>
+    /// <param name="raw">As written in the part.</param>
+    public static string TextOf(ReadOnlySpan<byte> raw)
     {
-        var whole = default(TextParts);
-        do
-        {
-            if (xml.NodeType is not (XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace))
-            {
-                continue;
-            }
-
-            int read;
-            while ((read = xml.ReadValueChunk(buffer, 0, buffer.Length)) > 0)
-            {
-                whole.Add(new string(buffer, 0, read));
-                if (whole.Length > Caps.TextLength)
-                {
-                    throw BookRefusedException.For(Catalogue.BookTooMuch, "a text longer than a cell may hold");
-                }
-            }
-        }
-        while (xml.Read() && xml.NodeType != XmlNodeType.EndElement);
-        return whole.Text;
+        var text = raw.IndexOfAny("&<\r"u8) < 0 ? Encoding.UTF8.GetString(raw) : XmlText.Resolve(Encoding.UTF8.GetString(raw));
+        return text.Length <= Caps.TextLength ? text : throw TooLong();
     }
 
     /// <summary>Turns <c>_x000D_</c> into the character it stands for.</summary>
+    /// <param name="text">As written in the part.</param>
     public static string Unescape(string text)
     {
         var at = text.IndexOf("_x", StringComparison.Ordinal);
@@ -119,4 +116,6 @@ internal static class StringItems
 
         return plain.Append(text, from, text.Length - from).ToString();
     }
+
+    private static BookRefusedException TooLong() => BookRefusedException.For(Catalogue.BookTooMuch, "a text longer than a cell may hold");
 }

@@ -1,0 +1,54 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Files;
+
+namespace CastBook.Workbooks.Writing;
+
+/// <content>Reading elements and their texts: here a part that does not close what it opens is damaged.</content>
+internal sealed partial class XmlScanner
+{
+    /// <summary>Moves to the next tag, which must be there; false where it closes an element.</summary>
+    /// <exception cref="InvalidDataException">The part ends.</exception>
+    public bool NextInside() => Next() ? Kind != TagKind.End : throw new InvalidDataException("A part ends before its elements do.");
+
+    /// <summary>How deep in elements the scanner is after its tag, when it was so deep before.</summary>
+    /// <param name="depth">The depth before.</param>
+    /// <exception cref="BookRefusedException">Elements are nested deeper than any workbook nests them.</exception>
+    public int DepthAfter(int depth)
+    {
+        depth += Kind switch { TagKind.Start => 1, TagKind.End => -1, _ => 0 };
+        return depth <= Caps.Depth
+            ? depth
+            : throw BookRefusedException.For(Catalogue.BookTooMuch, "elements nested deeper than any workbook nests them");
+    }
+
+    /// <summary>Walks to the end of the element whose opening tag the scanner stands on, and forgets it.</summary>
+    public void SkipAndDrop()
+    {
+        var depth = DepthAfter(0);
+        while (depth > 0)
+        {
+            Drop();
+            NextInside();
+            depth = DepthAfter(depth);
+        }
+
+        Drop();
+    }
+
+    /// <summary>The raw text of the element whose opening tag the scanner stands on; the scanner then stands on its closing tag.</summary>
+    public ReadOnlySpan<byte> ReadText()
+    {
+        if (Kind == TagKind.Empty)
+        {
+            return [];
+        }
+
+        var from = End;
+        if (NextInside())
+        {
+            throw new InvalidDataException("An element that holds text holds elements.");
+        }
+
+        return TextSince(from);
+    }
+}
