@@ -1,3 +1,4 @@
+using System.Collections;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Writing;
@@ -9,11 +10,32 @@ namespace CastBook.Workbooks.Columns;
 /// <param name="Plan">The row as answered.</param>
 /// <param name="Flasks">The night's flasks, by letter.</param>
 /// <param name="Findings">What was found about this row, stops first.</param>
-internal sealed record PieceLine(
+internal readonly record struct PieceLine(
     Piece Piece, PiecePlan Plan, IReadOnlyDictionary<string, FlaskPlan> Flasks, IReadOnlyList<RowFinding> Findings)
 {
     /// <summary>Whether the row is another night's or done: nothing in it is touched.</summary>
     public bool IsLeftAlone => Plan.Status is PieceStatus.OtherNight or PieceStatus.Done;
+}
+
+/// <summary>The rows of the list, each put together when it is asked for.</summary>
+/// <param name="pieces">The rows as asked.</param>
+/// <param name="plan">What was answered.</param>
+/// <param name="findings">What was found about rows, stops first; rows about which nothing was found are missing.</param>
+internal sealed class PieceLines(
+    IReadOnlyList<Piece> pieces, NightPlan plan, IReadOnlyDictionary<int, List<RowFinding>> findings) : IReadOnlyList<PieceLine>
+{
+    private readonly Dictionary<string, FlaskPlan> flasks = plan.Flasks.ToDictionary(f => f.Letter, StringComparer.Ordinal);
+
+    /// <inheritdoc/>
+    public int Count => pieces.Count;
+
+    /// <inheritdoc/>
+    public PieceLine this[int index] => new(pieces[index], plan.Pieces[index], flasks, findings.TryGetValue(index, out var found) ? found : []);
+
+    /// <inheritdoc/>
+    public IEnumerator<PieceLine> GetEnumerator() => Enumerable.Range(0, Count).Select(i => this[i]).GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }
 
 /// <summary>Something found about a row.</summary>

@@ -73,6 +73,39 @@ public readonly record struct CellRef(string Sheet, int Row, int Column)
             && row is >= 1 and <= MaxRow && column is >= 1 and <= MaxColumn;
     }
 
+    /// <summary>Reads a plain address such as <c>C14</c> from the bytes of a part; false where it is none or lies outside a sheet.</summary>
+    /// <param name="utf8">The address.</param>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    internal static bool TryParse(ReadOnlySpan<byte> utf8, out int row, out int column)
+    {
+        row = column = 0;
+        var at = 0;
+        for (; at < utf8.Length && at < 3 && (uint)((utf8[at] | 0x20) - 'a') < 26; at++)
+        {
+            column = (column * 26) + (utf8[at] | 0x20) - 'a' + 1;
+        }
+
+        var digits = utf8.Length - at;
+        if (at == 0 || digits is 0 or > 7)
+        {
+            return false;
+        }
+
+        for (; at < utf8.Length; at++)
+        {
+            var digit = (uint)(utf8[at] - '0');
+            if (digit > 9)
+            {
+                return false;
+            }
+
+            row = (row * 10) + (int)digit;
+        }
+
+        return row is >= 1 and <= MaxRow && column <= MaxColumn;
+    }
+
     /// <summary>A sheet's name as a formula writes it: quoted unless it is a plain word.</summary>
     /// <param name="sheet">The sheet's name.</param>
     public static string Quote(string sheet)

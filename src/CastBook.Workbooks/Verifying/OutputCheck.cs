@@ -21,7 +21,7 @@ internal static class OutputCheck
         var faults = changed.Where(p => source.Has(p) && !touched.Contains(p)).Select(p => $"{p} was altered.")
             .Concat(source.Parts.Where(p => !written.Has(p)).Select(p => $"{p} is missing."))
             .ToList();
-        var facts = new BookFacts(written, [.. changed, .. edits.Sheets.Where(s => s.Value.Rows.Count > 0).Select(s => s.Key)], edits.Sheets);
+        var facts = new BookFacts(written, [.. changed, .. edits.Sheets.Where(s => s.Value.HasCells).Select(s => s.Key)], edits.Sheets);
         faults.AddRange(facts.Sheets.SelectMany(s => s.Unwritten.Select(cell => $"{s.Sheet.PartName}: cell {cell} was not written.")));
         var broken = PackageRules.Faults(facts);
         if (broken.Count > 0)

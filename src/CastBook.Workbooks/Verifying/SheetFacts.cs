@@ -12,14 +12,17 @@ internal sealed class SheetFacts
 {
     private readonly SheetEdits? edits;
     private readonly ArrayBufferWriter<byte> expected = new(256);
-    private readonly HashSet<int> rowsToRead;
+    private readonly IEnumerator<int> rowsToRead;
+    private readonly List<CellEdit> written = [];
+    private int nextRow;
     private byte[] prefix = [];
 
     private SheetFacts(SheetPart sheet, SheetEdits? edits)
     {
         Sheet = sheet;
         this.edits = edits;
-        rowsToRead = [.. edits?.Rows.Keys ?? []];
+        rowsToRead = (edits?.Rows ?? []).GetEnumerator();
+        MoveToNextRow();
     }
 
     /// <summary>The sheet.</summary>
@@ -52,36 +55,64 @@ internal sealed class SheetFacts
     /// <param name="edits">What was written into it, which is read back on the way; null for a book that was not written.</param>
     public static SheetFacts Read(BookPackage package, SheetPart sheet, SheetEdits? edits = null)
     {
+        using var part = package.OpenPart(sheet.PartName);
+        return Read(part, sheet, edits);
+    }
+
+    /// <summary>Reads a sheet from its part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="edits">What was written into it.</param>
+    public static SheetFacts Read(Stream part, SheetPart sheet, SheetEdits? edits)
+    {
         var facts = new SheetFacts(sheet, edits);
-        using var raw = package.OpenPart(sheet.PartName);
-        using var stream = XmlEncoding.ToUtf8(raw);
+        using var stream = XmlEncoding.ToUtf8(part);
         var scanner = new XmlScanner(stream);
-        scanner.Next();
-        facts.prefix = scanner.Name[..(scanner.Name.IndexOf((byte)':') + 1)].ToArray();
-        while (scanner.Next() && scanner.Kind != TagKind.End)
+        if (scanner.NextInside() && scanner.Kind == TagKind.Start)
+        {
+            facts.prefix = scanner.Name[..(scanner.Name.IndexOf((byte)':') + 1)].ToArray();
+            facts.ReadElements(scanner);
+        }
+
+        facts.MissRowsBefore(int.MaxValue);
+        return facts;
+    }
+
+    private void ReadElements(XmlScanner scanner)
+    {
+        while (scanner.NextInside())
         {
             var name = Encoding.UTF8.GetString(scanner.LocalName);
-            facts.Elements.Add(name);
+            Elements.Add(name);
             if (name == "sheetData" && scanner.Kind == TagKind.Start)
             {
-                facts.ReadRows(scanner);
+                ReadRows(scanner);
             }
             else
             {
-                facts.ReadElement(scanner);
+                ReadElement(scanner);
             }
 
             scanner.Drop();
         }
+    }
 
-        facts.Unwritten.AddRange(facts.rowsToRead.Order().SelectMany(row => edits!.Sorted(row).Select(e => CellRef.AddressOf(row, e.Column))));
-        return facts;
+    private void MoveToNextRow() => nextRow = rowsToRead.MoveNext() ? rowsToRead.Current : int.MaxValue;
+
+    /// <summary>Rows that should be there by now and are not.</summary>
+    private void MissRowsBefore(int row)
+    {
+        for (; nextRow < row; MoveToNextRow())
+        {
+            edits!.Collect(nextRow, written);
+            Unwritten.AddRange(written.Select(e => CellRef.AddressOf(nextRow, e.Column)));
+        }
     }
 
     private void ReadRows(XmlScanner scanner)
     {
         var row = 0;
-        while (scanner.Next() && scanner.Kind != TagKind.End)
+        while (scanner.NextInside())
         {
             var number = TagAttributes.Number(scanner.Tag, "r"u8) ?? row + 1;
             if (number <= row)
@@ -90,6 +121,7 @@ internal sealed class SheetFacts
             }
 
             row = number;
+            MissRowsBefore(row);
             if (scanner.Kind == TagKind.Start)
             {
                 ReadCells(scanner, row);
@@ -101,38 +133,24 @@ internal sealed class SheetFacts
 
     private void ReadCells(XmlScanner scanner, int row)
     {
-        var column = 0;
-        var written = rowsToRead.Remove(row) ? edits!.Sorted(row) : [];
-        var at = 0;
-        Span<char> address = stackalloc char[12];
-        while (scanner.Next() && scanner.Kind != TagKind.End)
+        written.Clear();
+        if (nextRow == row)
         {
-            var next = column + 1;
-            if (TagAttributes.TryGet(scanner.Tag, "r"u8, out var raw) && raw.Length <= address.Length)
+            edits!.Collect(row, written);
+            MoveToNextRow();
+        }
+
+        var (column, at) = (0, 0);
+        while (NextCell(scanner, out var address, out var format, out var isString))
+        {
+            column = NextColumn(row, column, address);
+            HighestFormat = Math.Max(HighestFormat, format);
+            for (; at < written.Count && written[at].Column < column; at++)
             {
-                var length = Encoding.UTF8.GetChars(raw, address);
-                if (CellRef.TryParse(address[..length], out var itsRow, out next) && itsRow != row)
-                {
-                    Disorder.Add($"{Sheet.Name}: cell {address[..length]} stands in row {row}.");
-                }
+                Unwritten.Add(CellRef.AddressOf(row, written[at].Column));
             }
 
-            if (next <= column)
-            {
-                Disorder.Add($"{Sheet.Name}: cell {CellRef.AddressOf(row, next)} comes after {CellRef.AddressOf(row, column)}.");
-            }
-
-            column = next;
-            HighestFormat = Math.Max(HighestFormat, TagAttributes.Number(scanner.Tag, "s"u8) ?? 0);
-            while (at < written.Count && written[at].Column < column)
-            {
-                Unwritten.Add(CellRef.AddressOf(row, written[at++].Column));
-            }
-
-            scanner.DropBefore();
-            var isOurs = at < written.Count && written[at].Column == column;
-            var isShared = TagAttributes.TryGet(scanner.Tag, "t"u8, out var type) && type.SequenceEqual("s"u8);
-            if (isShared && scanner.Kind == TagKind.Start)
+            if (isString)
             {
                 ReadString(scanner);
             }
@@ -141,7 +159,7 @@ internal sealed class SheetFacts
                 scanner.SkipElement();
             }
 
-            if (isOurs && !Says(scanner.Passed, written[at++].Value))
+            if (at < written.Count && written[at].Column == column && !Says(scanner.Passed, written[at++].Value))
             {
                 Unwritten.Add(CellRef.AddressOf(row, column));
             }
@@ -149,10 +167,60 @@ internal sealed class SheetFacts
             scanner.Drop();
         }
 
-        while (at < written.Count)
+        for (; at < written.Count; at++)
         {
-            Unwritten.Add(CellRef.AddressOf(row, written[at++].Column));
+            Unwritten.Add(CellRef.AddressOf(row, written[at].Column));
         }
+    }
+
+    // A plain cell is passed as a whole, and its string is counted here.
+    private bool NextCell(XmlScanner scanner, out ReadOnlySpan<byte> address, out int format, out bool isString)
+    {
+        if (scanner.NextPlainCell(out var plain))
+        {
+            address = plain.Address;
+            isString = false;
+            _ = Utf8Parser.TryParse(plain.Style, out format, out _);
+            if (plain.Type is [(byte)'s'] && Utf8Parser.TryParse(plain.Value, out int index, out _))
+            {
+                HighestString = Math.Max(HighestString, index);
+            }
+
+            return true;
+        }
+
+        (format, isString) = (0, false);
+        address = default;
+        if (!scanner.NextInside())
+        {
+            return false;
+        }
+
+        scanner.DropBefore();
+        format = TagAttributes.Number(scanner.Tag, "s"u8) ?? 0;
+        isString = scanner.Kind == TagKind.Start && TagAttributes.TryGet(scanner.Tag, "t"u8, out var type) && type is [(byte)'s'];
+        _ = scanner.TryGetAttribute("r"u8, out address);
+        return true;
+    }
+
+    private int NextColumn(int row, int column, ReadOnlySpan<byte> address)
+    {
+        var next = column + 1;
+        if (!address.IsEmpty && CellRef.TryParse(address, out var itsRow, out var itsColumn))
+        {
+            next = itsColumn;
+            if (itsRow != row)
+            {
+                Disorder.Add($"{Sheet.Name}: cell {Encoding.UTF8.GetString(address)} stands in row {row}.");
+            }
+        }
+
+        if (next <= column)
+        {
+            Disorder.Add($"{Sheet.Name}: cell {CellRef.AddressOf(row, next)} comes after {CellRef.AddressOf(row, column)}.");
+        }
+
+        return next;
     }
 
     /// <summary>Whether a cell's element says what was to be written, its place and format apart.</summary>

@@ -93,9 +93,8 @@ internal sealed class BookWriter
         sheets.AddRange(QuestionSheets.Make(reading, findings, workbook.FreeSheetName).Select(sheet => (sheet, (string?)null)));
     }
 
-    private List<PieceLine> Lines()
+    private PieceLines Lines()
     {
-        var flasks = plan.Flasks.ToDictionary(f => f.Letter, StringComparer.Ordinal);
         var ofRow = new Dictionary<int, List<RowFinding>>();
         foreach (var finding in FindingGroups.Fold(findings))
         {
@@ -115,10 +114,10 @@ internal sealed class BookWriter
             }
         }
 
-        return [.. reading.Night.Pieces.Select(p => new PieceLine(p, plan.Pieces[p.Id], flasks, ofRow.GetValueOrDefault(p.Id) ?? []))];
+        return new PieceLines(reading.Night.Pieces, plan, ofRow);
     }
 
-    private void MakeSheets(SheetContext context, ListColumns columns, List<PieceLine> lines)
+    private void MakeSheets(SheetContext context, ListColumns columns, PieceLines lines)
     {
         var night = Own(NightPlanSheet.Make(context, Kept(OwnName.NightPlanSheet, NightPlanSheet.ShopHeadings)), OwnName.NightPlanSheet);
         KeepIfTyped(OwnName.NightPlanSheet, night);

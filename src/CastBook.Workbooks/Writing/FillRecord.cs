@@ -15,6 +15,9 @@ internal sealed class FillRecord
     // A cell holds 32,767 characters; six bits a character.
     private const int HashesInCell = 6000;
 
+    // Nine digits with sign, point and exponent.
+    private const int MostDigits = 24;
+
     private readonly Dictionary<string, HashSet<uint>> written = new(StringComparer.Ordinal);
 
     /// <summary>The record of a book: empty where it has no Checks sheet of ours.</summary>
@@ -47,18 +50,45 @@ internal sealed class FillRecord
     /// <summary>Whether CastBook wrote this text there.</summary>
     /// <param name="key">The column's or sheet's hidden name.</param>
     /// <param name="text">The text, as <see cref="TextOf(GridCell)"/> gives it.</param>
-    public bool Wrote(string key, string text) => written.TryGetValue(key, out var hashes) && hashes.Contains(Hash(text));
+    public bool Wrote(string key, ReadOnlySpan<char> text) => written.TryGetValue(key, out var hashes) && hashes.Contains(Hash(text));
 
     /// <summary>Records that CastBook writes this text there.</summary>
     /// <param name="key">The column's or sheet's hidden name.</param>
     /// <param name="text">The text, as <see cref="TextOf(CellValue)"/> gives it; empty text is not recorded.</param>
-    public void Add(string key, string text)
+    public void Add(string key, ReadOnlySpan<char> text)
     {
         var hashes = SetOf(key);
         if (text.Length > 0)
         {
             hashes.Add(Hash(text));
         }
+    }
+
+    /// <summary>Whether CastBook wrote what a cell shows.</summary>
+    /// <param name="key">The column's hidden name.</param>
+    /// <param name="cell">The cell.</param>
+    public bool Wrote(string key, GridCell cell)
+    {
+        Span<char> digits = stackalloc char[MostDigits];
+        return written.TryGetValue(key, out var hashes) && hashes.Contains(Hash(TextOf(cell, digits)));
+    }
+
+    /// <summary>Records that CastBook writes, or leaves, what a cell shows.</summary>
+    /// <param name="key">The column's hidden name.</param>
+    /// <param name="cell">The cell.</param>
+    public void Add(string key, GridCell cell)
+    {
+        Span<char> digits = stackalloc char[MostDigits];
+        Add(key, TextOf(cell, digits));
+    }
+
+    /// <summary>Records that CastBook writes a value; an empty one is not recorded.</summary>
+    /// <param name="key">The column's hidden name.</param>
+    /// <param name="value">The value.</param>
+    public void Add(string key, CellValue value)
+    {
+        Span<char> digits = stackalloc char[MostDigits];
+        Add(key, value.Number is { } number ? Number(number, digits) : value.Text);
     }
 
     /// <summary>Writes the record.</summary>
@@ -90,10 +120,20 @@ internal sealed class FillRecord
     /// <param name="value">The value.</param>
     public static string TextOf(CellValue value) => value.Number is { } number ? Number(number) : value.Text ?? "";
 
+    private static ReadOnlySpan<char> TextOf(GridCell cell, Span<char> digits) => cell.Kind switch
+    {
+        CellKind.Number or CellKind.Date or CellKind.Boolean => Number(cell.Number, digits),
+        CellKind.Text or CellKind.Error => cell.Text,
+        _ => "",
+    };
+
     private static string Number(double number) => number.ToString("G9", CultureInfo.InvariantCulture);
 
+    private static ReadOnlySpan<char> Number(double number, Span<char> digits) =>
+        number.TryFormat(digits, out var length, "G9", CultureInfo.InvariantCulture) ? digits[..length] : Number(number);
+
     /// <summary>FNV-1a over the characters, line ends as one: office programs change them.</summary>
-    private static uint Hash(string text)
+    private static uint Hash(ReadOnlySpan<char> text)
     {
         var hash = 2166136261u;
         foreach (var c in text)

@@ -20,17 +20,19 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
     /// <returns>What to say about cells that were left as the shop's, and about values replaced.</returns>
     public IReadOnlyList<Finding> Write(ListColumns columns, IReadOnlyList<PieceLine> lines, FillRecord after)
     {
-        if (columns.New.Count > 0)
-        {
-            Widen(columns);
-        }
-
         foreach (var (column, at) in columns.Standing)
         {
             workbook.Name(column.OwnName, new CellRef(list.Sheet.Name, list.HeadingRow, at));
         }
 
+        var rows = new ListRowEdits(list, columns.Standing, lines, typed, styles);
+        if (columns.New.Count > 0)
+        {
+            Widen(columns, rows.ShopsLast);
+        }
+
         var kept = new HashSet<Subject>();
+        var (made, any) = (new List<CellEdit>(), false);
         foreach (var line in lines)
         {
             if (line.IsLeftAlone)
@@ -39,9 +41,14 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
             }
             else
             {
-                WriteRow(columns, line, kept, after);
+                TakeDown(rows, columns, line, kept, after);
+                made.Clear();
+                rows.Add(list.RowOf[line.Piece.Id], made); // every format is made now, before the formats are written
+                any |= made.Count > 0;
             }
         }
+
+        sheet.List = any ? rows : null;
 
         return
         [
@@ -58,45 +65,36 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
     {
         foreach (var (column, at) in columns.Standing)
         {
-            var text = FillRecord.TextOf(list.Grid.Cell(list.RowOf[line.Piece.Id], at));
-            if (before.Wrote(column.OwnName, text))
+            var cell = list.Grid.Cell(list.RowOf[line.Piece.Id], at);
+            if (before.Wrote(column.OwnName, cell))
             {
-                after.Add(column.OwnName, text);
+                after.Add(column.OwnName, cell);
             }
         }
     }
 
-    private void WriteRow(ListColumns columns, PieceLine line, HashSet<Subject> kept, FillRecord after)
+    private void TakeDown(ListRowEdits rows, ListColumns columns, PieceLine line, HashSet<Subject> kept, FillRecord after)
     {
         var row = list.RowOf[line.Piece.Id];
         foreach (var (column, at) in columns.Standing)
         {
-            var cell = list.Grid.Cell(row, at);
+            var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
             if (cell.HasFormula)
             {
                 kept.Add(Subject.Column(column.OwnName));
-                continue;
             }
-
-            if (typed.Contains(line.Piece.Id, column.OwnName))
+            else if (!rows.IsKept(line, column, cell))
             {
-                continue;
-            }
-
-            // A new column gets its empty cells too, so that its line at the left runs through.
-            var value = column.Show(line);
-            after.Add(column.OwnName, FillRecord.TextOf(value));
-            NoteReplaced(column, row, cell, value);
-            if (at > list.LastColumn || !Same(cell, value))
-            {
-                sheet.Set(row, at, value, StyleFor(column, row));
+                var value = column.Show(line);
+                after.Add(column.OwnName, value);
+                NoteReplaced(column, row, cell, value);
             }
         }
     }
 
     private void NoteReplaced(ComputedColumn column, int row, GridCell cell, CellValue value)
     {
-        if (before.Knows(column.OwnName) || cell.IsEmpty || Same(cell, value))
+        if (before.Knows(column.OwnName) || cell.IsEmpty || ListRowEdits.Same(cell, value))
         {
             return;
         }
@@ -109,39 +107,12 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         values.Add($"row {row} \"{FillRecord.TextOf(cell)}\"");
     }
 
-    private int StyleFor(ComputedColumn column, int row)
-    {
-        // The nearest cell of the row that has a format; a row may have gaps.
-        var beside = 0;
-        for (var at = ShopsLast; at >= list.FirstColumn && beside == 0; at--)
-        {
-            beside = list.Grid.Cell(row, at).Style;
-        }
-
-        return styles.Beside(beside, column.NumberFormat ?? "General", column.NumberFormat is not null);
-    }
-
-    /// <summary>The last column of the list that is the shop's own.</summary>
-    private int ShopsLast
-    {
-        get
-        {
-            var last = list.LastColumn;
-            while (last > list.FirstColumn && list.OwnColumns.Values.Contains(last))
-            {
-                last--;
-            }
-
-            return last;
-        }
-    }
-
-    private void Widen(ListColumns columns)
+    private void Widen(ListColumns columns, int shopsLast)
     {
         var widths = columns.New.ToDictionary(n => n.At, n => n.Column.Width);
         foreach (var (column, at, heading) in columns.New)
         {
-            var beside = list.Grid.Cell(list.HeadingRow, ShopsLast).Style;
+            var beside = list.Grid.Cell(list.HeadingRow, shopsLast).Style;
             sheet.Set(list.HeadingRow, at, CellValue.Of(heading), styles.Beside(beside, null, column.NumberFormat is not null));
         }
 
@@ -174,12 +145,4 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         part.SetAttribute(part.Root, "ref", range.ToString());
         return part.ToBytes();
     }
-
-    /// <summary>Whether the cell shows the value already; then its bytes are left as they are.</summary>
-    private static bool Same(GridCell cell, CellValue value) => value switch
-    {
-        { Number: { } number } => cell.Kind == CellKind.Number && cell.Number == number,
-        { Text: { } text } => cell.Kind == CellKind.Text && cell.Text == text,
-        _ => cell.Kind == CellKind.Empty,
-    };
 }

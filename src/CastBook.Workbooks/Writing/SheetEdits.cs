@@ -14,15 +14,21 @@ internal sealed class SheetEdits
         "tableParts", "extLst",
     ];
 
-    private readonly SortedDictionary<int, List<CellEdit>> rows = [];
+    private readonly SortedDictionary<int, List<CellEdit>> cells = [];
     private readonly Dictionary<string, Func<byte[], byte[]?>> changes = new(StringComparer.Ordinal);
     private readonly List<SheetInsert> inserts = [];
 
-    /// <summary>Rows with edits, ascending; within a row any order until <see cref="Sorted"/>.</summary>
-    public IReadOnlyDictionary<int, List<CellEdit>> Rows => rows;
+    /// <summary>The values of a list's rows, made when they are asked for: a long list would take much memory at once.</summary>
+    public RowEdits? List { get; set; }
+
+    /// <summary>The rows with edits, ascending.</summary>
+    public IEnumerable<int> Rows => List is { } list ? Merge([.. cells.Keys], list.Rows) : cells.Keys;
+
+    /// <summary>Whether any cell is to be changed.</summary>
+    public bool HasCells => cells.Count > 0 || List is { Rows.Count: > 0 };
 
     /// <summary>Whether nothing is to be done.</summary>
-    public bool IsEmpty => rows.Count == 0 && changes.Count == 0 && inserts.Count == 0;
+    public bool IsEmpty => !HasCells && changes.Count == 0 && inserts.Count == 0;
 
     /// <summary>Elements to put in, by their place in the order.</summary>
     public IEnumerable<SheetInsert> Inserts => inserts.OrderBy(i => i.Rank);
@@ -38,30 +44,34 @@ internal sealed class SheetEdits
     /// <param name="newStyle">Cell format where the cell does not exist yet.</param>
     public void Set(int row, int column, CellValue value, int? newStyle)
     {
-        if (!rows.TryGetValue(row, out var cells))
+        if (!cells.TryGetValue(row, out var edits))
         {
-            rows[row] = cells = [];
+            cells[row] = edits = [];
         }
 
-        var edit = new CellEdit(column, value, newStyle);
-        var same = cells.FindIndex(c => c.Column == column);
-        if (same >= 0)
-        {
-            cells[same] = edit;
-        }
-        else
-        {
-            cells.Add(edit);
-        }
+        Set(edits, new CellEdit(column, value, newStyle));
     }
 
     /// <summary>The edits of a row in column order.</summary>
     /// <param name="row">Row, from 1.</param>
-    public List<CellEdit> Sorted(int row)
+    /// <param name="edits">Where to; emptied first.</param>
+    public void Collect(int row, List<CellEdit> edits)
     {
-        var cells = rows[row];
-        cells.Sort((a, b) => a.Column.CompareTo(b.Column));
-        return cells;
+        edits.Clear();
+        List?.Add(row, edits);
+        if (cells.TryGetValue(row, out var more))
+        {
+            more.ForEach(edit => Set(edits, edit));
+        }
+
+        // Mostly in order already.
+        for (var i = 1; i < edits.Count; i++)
+        {
+            for (var at = i; at > 0 && edits[at - 1].Column > edits[at].Column; at--)
+            {
+                (edits[at - 1], edits[at]) = (edits[at], edits[at - 1]);
+            }
+        }
     }
 
     /// <summary>Changes each element of a name that stands directly in the sheet: new bytes, or null to remove it.</summary>
@@ -87,6 +97,51 @@ internal sealed class SheetEdits
         Change(localName, change);
         inserts.Add(new SheetInsert(RankOf(localName), xml, OnlyIfAbsent: true));
     }
+
+    private static void Set(List<CellEdit> edits, CellEdit edit)
+    {
+        var same = edits.FindIndex(e => e.Column == edit.Column);
+        if (same >= 0)
+        {
+            edits[same] = edit;
+        }
+        else
+        {
+            edits.Add(edit);
+        }
+    }
+
+    private static IEnumerable<int> Merge(int[] some, IReadOnlyList<int> others)
+    {
+        var at = 0;
+        foreach (var other in others)
+        {
+            while (at < some.Length && some[at] < other)
+            {
+                yield return some[at++];
+            }
+
+            at += at < some.Length && some[at] == other ? 1 : 0;
+            yield return other;
+        }
+
+        while (at < some.Length)
+        {
+            yield return some[at++];
+        }
+    }
+}
+
+/// <summary>The values of a list's rows, made row by row.</summary>
+internal abstract class RowEdits
+{
+    /// <summary>The rows of the list that have edits or may have some, ascending.</summary>
+    public abstract IReadOnlyList<int> Rows { get; }
+
+    /// <summary>Adds the edits of a row; none where it has none.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="edits">Where to.</param>
+    public abstract void Add(int row, List<CellEdit> edits);
 }
 
 /// <summary>An element to put into a sheet.</summary>

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Buffers.Text;
 using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading;
@@ -11,8 +12,10 @@ internal sealed class SheetSplicer
     private readonly XmlScanner scanner;
     private readonly Stream output;
     private readonly SheetEdits edits;
-    private readonly Queue<int> rows;
+    private readonly IEnumerator<int> rows;
+    private readonly List<CellEdit> ofRow = [];
     private readonly ArrayBufferWriter<byte> cell = new(256);
+    private int nextRow;
     private string prefix = "";
     private byte[] prefixBytes = [];
 
@@ -21,7 +24,8 @@ internal sealed class SheetSplicer
         scanner = new XmlScanner(XmlEncoding.ToUtf8(source));
         this.output = output;
         this.edits = edits;
-        rows = new Queue<int>(edits.Rows.Keys);
+        rows = edits.Rows.GetEnumerator();
+        MoveToNextRow();
     }
 
     /// <summary>Writes the part with the edits in it.</summary>
@@ -95,7 +99,7 @@ internal sealed class SheetSplicer
     {
         if (scanner.Kind == TagKind.Empty)
         {
-            if (rows.Count == 0)
+            if (nextRow == int.MaxValue)
             {
                 scanner.Keep(output);
                 return;
@@ -115,21 +119,29 @@ internal sealed class SheetSplicer
         while (scanner.Next() && scanner.Kind != TagKind.End)
         {
             row = TagAttributes.Number(scanner.Tag, "r"u8) ?? row + 1;
-            if (rows.TryPeek(out var next) && next < row)
+            if (nextRow < row)
             {
                 scanner.KeepBefore(output);
                 WriteNewRows(row);
             }
 
-            if (rows.TryPeek(out next) && next == row)
+            if (nextRow == row)
             {
-                rows.Dequeue();
-                SpliceRow(row, edits.Sorted(row));
+                edits.Collect(row, ofRow);
+                MoveToNextRow();
             }
             else
             {
-                scanner.SkipElement();
-                scanner.Keep(output);
+                ofRow.Clear();
+            }
+
+            if (ofRow.Count > 0)
+            {
+                SpliceRow(row);
+            }
+            else
+            {
+                KeepRow();
             }
         }
 
@@ -138,77 +150,112 @@ internal sealed class SheetSplicer
         scanner.Keep(output);
     }
 
+    private void MoveToNextRow() => nextRow = rows.MoveNext() ? rows.Current : int.MaxValue;
+
     private void WriteNewRows(int before)
     {
-        while (rows.TryPeek(out var row) && row < before)
+        for (; nextRow < before; MoveToNextRow())
         {
-            rows.Dequeue();
-            Write($"<{prefix}row r=\"{row.ToString(CultureInfo.InvariantCulture)}\">");
-            foreach (var edit in edits.Sorted(row))
+            edits.Collect(nextRow, ofRow);
+            if (ofRow.Count == 0)
             {
-                WriteCell(row, edit);
+                continue;
+            }
+
+            Write($"<{prefix}row r=\"{nextRow.ToString(CultureInfo.InvariantCulture)}\">");
+            foreach (var edit in ofRow)
+            {
+                WriteCell(nextRow, edit);
             }
 
             Write($"</{prefix}row>");
         }
     }
 
-    private void SpliceRow(int row, List<CellEdit> cells)
+    private void KeepRow()
+    {
+        for (var depth = scanner.DepthAfter(0); depth > 0;)
+        {
+            if (!scanner.NextPlainCell(out _))
+            {
+                scanner.NextInside();
+                depth = scanner.DepthAfter(depth);
+            }
+        }
+
+        scanner.Keep(output);
+    }
+
+    private void SpliceRow(int row)
     {
         scanner.KeepBefore(output);
         if (scanner.Kind == TagKind.Empty)
         {
-            var tag = WidenSpans(Encoding.UTF8.GetString(scanner.Tag), cells[^1].Column);
+            var tag = WidenSpans(Encoding.UTF8.GetString(scanner.Tag), ofRow[^1].Column);
             scanner.Drop();
             Write(string.Concat(tag.AsSpan(0, tag.Length - 2).TrimEnd(), ">"));
-            cells.ForEach(edit => WriteCell(row, edit));
+            ofRow.ForEach(edit => WriteCell(row, edit));
             Write($"</{prefix}row>");
             return;
         }
 
-        WriteRowTag(cells[^1].Column);
+        WriteRowTag(ofRow[^1].Column);
         var at = 0;
-        var column = 0;
-        while (scanner.Next() && scanner.Kind != TagKind.End)
+        for (var column = 0; NextCell(out var address, out var style);)
         {
-            if (!scanner.LocalName.SequenceEqual("c"u8))
-            {
-                break;
-            }
-
-            column = ColumnOf(column);
-            if (at < cells.Count && cells[at].Column <= column)
+            column = address.IsEmpty || !CellRef.TryParse(address, out _, out var itsColumn) ? column + 1 : itsColumn;
+            if (at < ofRow.Count && ofRow[at].Column <= column)
             {
                 scanner.KeepBefore(output);
-                while (at < cells.Count && cells[at].Column < column)
+                for (; at < ofRow.Count && ofRow[at].Column < column; at++)
                 {
-                    WriteCell(row, cells[at++]);
+                    WriteCell(row, ofRow[at]);
                 }
             }
 
-            if (at < cells.Count && cells[at].Column == column)
+            scanner.SkipElement();
+            if (at < ofRow.Count && ofRow[at].Column == column)
             {
-                ReplaceCell(row, cells[at++]);
-            }
-            else
-            {
-                scanner.SkipElement();
+                scanner.Drop();
+                WriteCell(row, ofRow[at++] with { NewStyle = style });
             }
         }
 
         scanner.KeepBefore(output);
-        while (at < cells.Count)
+        for (; at < ofRow.Count; at++)
         {
-            WriteCell(row, cells[at++]);
+            WriteCell(row, ofRow[at]);
         }
 
         while (scanner.Kind != TagKind.End)
         {
             scanner.SkipElement();
-            scanner.Next();
+            scanner.NextInside();
         }
 
         scanner.Keep(output);
+    }
+
+    // A plain cell is passed as a whole, so that nothing is left to skip.
+    private bool NextCell(out ReadOnlySpan<byte> address, out int? style)
+    {
+        if (scanner.NextPlainCell(out var plain))
+        {
+            address = plain.Address;
+            style = Utf8Parser.TryParse(plain.Style, out int number, out _) ? number : null;
+            return true;
+        }
+
+        address = default;
+        style = null;
+        if (!scanner.NextInside() || !scanner.LocalName.SequenceEqual("c"u8))
+        {
+            return false;
+        }
+
+        _ = scanner.TryGetAttribute("r"u8, out address);
+        style = TagAttributes.Number(scanner.Tag, "s"u8);
+        return true;
     }
 
     private void WriteRowTag(int lastColumn)
@@ -223,26 +270,6 @@ internal sealed class SheetSplicer
         {
             scanner.Keep(output);
         }
-    }
-
-    private int ColumnOf(int last)
-    {
-        if (!TagAttributes.TryGet(scanner.Tag, "r"u8, out var raw) || raw.Length > 12)
-        {
-            return last + 1;
-        }
-
-        Span<char> address = stackalloc char[12];
-        Encoding.UTF8.GetChars(raw, address);
-        return CellRef.TryParse(address[..raw.Length], out _, out var column) ? column : last + 1;
-    }
-
-    private void ReplaceCell(int row, CellEdit edit)
-    {
-        var style = TagAttributes.Number(scanner.Tag, "s"u8);
-        scanner.SkipElement();
-        scanner.Drop();
-        WriteCell(row, edit with { NewStyle = style });
     }
 
     private void WriteCell(int row, CellEdit edit)

@@ -2,6 +2,7 @@ using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
 
 namespace CastBook.Workbooks.Writing;
 
@@ -22,7 +23,7 @@ internal sealed class TypedCells
             for (var piece = 0; piece < list.RowOf.Count; piece++)
             {
                 var cell = list.Grid.Cell(list.RowOf[piece], column);
-                if (!cell.HasFormula && FillRecord.TextOf(cell) is { Length: > 0 } text && !record.Wrote(ownName, text))
+                if (cell is { HasFormula: false, Kind: not CellKind.Empty } and not { Text.Length: 0 } && !record.Wrote(ownName, cell))
                 {
                     typed.cells.Add((piece, ownName));
                 }

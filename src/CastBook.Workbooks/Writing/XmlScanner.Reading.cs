@@ -35,6 +35,19 @@ internal sealed partial class XmlScanner
         Drop();
     }
 
+    /// <summary>Moves over the next cell where it is a plain one, as over a single tag; false, and nothing moved, where it is anything else.</summary>
+    /// <param name="cell">The cell.</param>
+    public bool NextPlainCell(out PlainCell cell)
+    {
+        if (!PlainCell.TryRead(buffer.AsSpan(tagEnd, length - tagEnd), out cell))
+        {
+            return false;
+        }
+
+        (tagStart, tagEnd, Kind) = (tagEnd, tagEnd + cell.Length, TagKind.Empty);
+        return true;
+    }
+
     /// <summary>The raw text of the element whose opening tag the scanner stands on; the scanner then stands on its closing tag.</summary>
     public ReadOnlySpan<byte> ReadText()
     {

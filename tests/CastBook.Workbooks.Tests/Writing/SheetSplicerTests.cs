@@ -111,7 +111,7 @@ public sealed class SheetSplicerTests
     {
         var edits = Cells((1, 2, CellValue.Of(1)), (1, 1, CellValue.Of(2)), (1, 2, CellValue.Of(3)));
 
-        edits.Sorted(1).Select(c => (c.Column, c.Value.Number)).ShouldBe([(1, 2d), (2, 3d)]);
+        Collected(edits, 1).Select(c => (c.Column, c.Value.Number)).ShouldBe([(1, 2d), (2, 3d)]);
     }
 
     [Fact]
@@ -137,6 +137,13 @@ public sealed class SheetSplicerTests
         const string Tail = "</sheetData><pageMargins left=\"0.7\"/></worksheet>\r\n<!-- end -->";
 
         Splice(Head + before + Tail, Cells(cells)).ShouldBe(Head + after + Tail);
+    }
+
+    private static List<CellEdit> Collected(SheetEdits edits, int row)
+    {
+        var cells = new List<CellEdit>();
+        edits.Collect(row, cells);
+        return cells;
     }
 
     private static SheetEdits Cells(params (int Row, int Column, CellValue Value)[] cells)

@@ -13,8 +13,6 @@ namespace CastBook.Workbooks.Reading.Grid;
 /// <param name="stopAfter">The last row wanted.</param>
 internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter)
 {
-    private const int MostAddress = 12; // $XFD$1048576
-
     private int row;
     private int column;
 
@@ -167,20 +165,37 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
 
     private void ReadCells()
     {
-        while (scanner.NextInside())
+        while (true)
         {
-            if (scanner.LocalName.SequenceEqual("c"u8))
+            if (scanner.NextPlainCell(out var cell))
+            {
+                TakePlain(cell);
+            }
+            else if (!scanner.NextInside())
+            {
+                break;
+            }
+            else if (scanner.LocalName.SequenceEqual("c"u8))
             {
                 ReadCell();
-                scanner.Drop();
             }
             else
             {
                 scanner.SkipAndDrop();
             }
+
+            scanner.Drop();
         }
 
         RequireEndOf("row"u8);
+    }
+
+    private void TakePlain(PlainCell cell)
+    {
+        TakePlace(cell.Address);
+        _ = Utf8Parser.TryParse(cell.Style, out int style, out _);
+        var type = cell.Type.IsEmpty ? 'n' : TypeLetter(cell.Type);
+        Cells.Add(column, ValueOf(type, cell.Value) ?? default, formula: false, style);
     }
 
     private void ReadCell()
@@ -194,7 +209,7 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
             {
                 if (scanner.LocalName.SequenceEqual("v"u8))
                 {
-                    value = ReadValue(type);
+                    value = ValueOf(type, scanner.ReadText());
                 }
                 else if (scanner.LocalName.SequenceEqual("is"u8))
                 {
@@ -217,7 +232,7 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
     private (int Style, char Type) ReadCellAttributes()
     {
         var (style, type) = (0, 'n');
-        column++;
+        ReadOnlySpan<byte> address = default;
         var attributes = new TagAttributes.Walk(scanner.Tag);
         while (attributes.Next())
         {
@@ -229,7 +244,7 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
             switch (attributes.Name[0])
             {
                 case (byte)'r':
-                    TakeAddress(attributes.Value);
+                    address = attributes.Value;
                     break;
                 case (byte)'s':
                     _ = Utf8Parser.TryParse(attributes.Value, out style, out _);
@@ -242,18 +257,23 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
             }
         }
 
-        return column <= CellRef.MaxColumn
-            ? (style, type)
-            : throw BookRefusedException.Damaged($"row {row}, which is wider than a sheet");
+        TakePlace(address);
+        return (style, type);
     }
 
-    private void TakeAddress(ReadOnlySpan<byte> value)
+    private void TakePlace(ReadOnlySpan<byte> address)
     {
-        Span<char> address = stackalloc char[MostAddress];
-        if (value.Length > MostAddress || !Encoding.UTF8.TryGetChars(value, address, out var length)
-            || !CellRef.TryParse(address[..length], out var itsRow, out var itsColumn) || itsRow != row || itsColumn < column)
+        if (address.IsEmpty)
         {
-            throw BookRefusedException.Damaged($"cell {Encoding.UTF8.GetString(value)} in row {row}, which is out of order");
+            column = column < CellRef.MaxColumn
+                ? column + 1
+                : throw BookRefusedException.Damaged($"row {row}, which is wider than a sheet");
+            return;
+        }
+
+        if (!CellRef.TryParse(address, out var itsRow, out var itsColumn) || itsRow != row || itsColumn <= column)
+        {
+            throw BookRefusedException.Damaged($"cell {Encoding.UTF8.GetString(address)} in row {row}, which is out of order");
         }
 
         column = itsColumn;
@@ -272,9 +292,8 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
         _ => 'n',
     };
 
-    private HeldValue? ReadValue(char type)
+    private HeldValue? ValueOf(char type, ReadOnlySpan<byte> raw)
     {
-        var raw = scanner.ReadText();
         if (type == 'n' && PackedNumber.TryPack(raw, out var packed))
         {
             return new HeldValue(CellKind.Number, packed, false);
