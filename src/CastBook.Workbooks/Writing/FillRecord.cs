@@ -28,11 +28,13 @@ internal sealed class FillRecord
         var record = new FillRecord();
         foreach (var row in checks?.Rows ?? [])
         {
-            if (checks!.Cell(row, column).Text is not { } text || text.Split(' ') is not [Marker, var key, var hashes])
+            if (checks!.Cell(row, column).Text is not { } text || text.TrimEnd().Split(' ') is not [Marker, var key, .. var rest])
             {
                 continue;
             }
 
+            // Nothing behind the key: no value of it is ours. Some programs drop the blank there.
+            var hashes = rest is [var only] ? only : "";
             var bytes = new byte[hashes.Length];
             if (Convert.TryFromBase64String(hashes, bytes, out var length))
             {

@@ -23,6 +23,9 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         foreach (var (column, at) in columns.Standing)
         {
             workbook.Name(column.OwnName, new CellRef(list.Sheet.Name, list.HeadingRow, at));
+
+            // Known even where every value of it is a person's: else the next fill would take those for old ones of ours.
+            after.Add(column.OwnName, "");
         }
 
         var rows = new ListRowEdits(list, columns.Standing, lines, typed, styles);

@@ -25,6 +25,7 @@ internal sealed class WorkbookRule : PartRule
             return false;
         }
 
+        (before, after) = (System.Net.WebUtility.HtmlDecode(before), System.Net.WebUtility.HtmlDecode(after));
         var (was, now) = (before.LastIndexOf('!'), after.LastIndexOf('!'));
         return before[..was].Trim('\'') == after[..now].Trim('\'') && IsWidened(before[(was + 1)..], after[(now + 1)..]);
     }

@@ -16,6 +16,19 @@ public sealed class TypedValueTests
         filled.Again()[List, "K5"].ShouldBe(25.5);
     }
 
+    // Where no value of a column is CastBook's own any more, it must still know that it was the one who wrote there.
+    [Fact]
+    public void Fill_EveryCellOfAColumnTyped_AllAreKeptForGood()
+    {
+        var filled = Filled.From(Nights.Whole()).AfterTyping((List, "K5", 25.5), (List, "K6", 4.4), (List, "K7", 51));
+
+        var later = filled.Again().Again();
+
+        new[] { later[List, "K5"], later[List, "K6"], later[List, "K7"] }.ShouldBe([25.5, 4.4, 51.0]);
+        later.Ids.ShouldContain("typed-value-kept");
+        later.Ids.ShouldNotContain("values-replaced");
+    }
+
     [Fact]
     public void Fill_TypedFlaskLetter_IsAWish()
     {
