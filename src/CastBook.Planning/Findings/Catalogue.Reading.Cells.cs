@@ -77,8 +77,19 @@ public static partial class Catalogue
     /// <summary>A number that may be one of two.</summary>
     public static FindingKind NumberUndecided => new(
         "number-undecided", Severity.Stop,
-        "\"{0}\" can be read as two numbers: the sign in it may mark thousands or decimals.", RowNotComputed,
-        "Type it without a thousands sign, and with a point for decimals, such as 1234 or 1.234.");
+        "\"{0}\" under {1} can be read as two numbers: the sign in it may mark thousands or decimals.", RowNotComputed,
+        "Type it anew as a number without a thousands sign. One number of the column that leaves no doubt, such as 2.5 or 2,5, settles the others.");
+
+    /// <summary>An estimate, a range, a limit or a tolerance.</summary>
+    public static FindingKind NumberNotExact => new(
+        "number-not-exact", Severity.Stop,
+        "\"{0}\" is {1}, and what it comes to is not guessed.", RowNotComputed, "Type the {2} as one number, such as {3}.");
+
+    /// <summary>A date where a number belongs.</summary>
+    public static FindingKind NumberIsDate => new(
+        "number-became-date", Severity.Stop,
+        "The {1} shows the date {0}.", "Spreadsheet programs make dates of entries such as 9.10 or 1-2. " + RowNotComputed,
+        "Set the cell's format to a number, then type the {1} again.");
 
     /// <summary>A unit of something else.</summary>
     public static FindingKind UnitWrong => new(
@@ -139,6 +150,18 @@ public static partial class Catalogue
         "due-unreadable", Severity.Check,
         "\"{0}\" was not understood as a day.", "The row is planned as if it had no due date.", "Type it as a date, such as 2026-12-24.");
 
+    /// <summary>A day that may be one of two.</summary>
+    public static FindingKind DayUndecided => new(
+        "day-undecided", Severity.Check,
+        "\"{0}\" under {1} can be two days: {2} or {3}.", "Rows with such a day are planned as if they had none.",
+        "Type it as {2} or {3}. One day of the column that leaves no doubt, such as 24/12/2026, settles the others.");
+
+    /// <summary>Days read in the order their column settles.</summary>
+    public static FindingKind DayOrder => new(
+        "day-order", Severity.Note,
+        "Days under {0} were read in the order that others of the column settle, such as {1} as {2}, in {3}.", "",
+        "If that is wrong, type them as {2}.");
+
     /// <summary>A per-tree cell that cannot be read.</summary>
     public static FindingKind PerTreeUnreadable => new(
         "per-tree-unreadable", Severity.Stop,
@@ -148,7 +171,34 @@ public static partial class Catalogue
     /// <summary>Commas read as decimal signs.</summary>
     public static FindingKind DecimalComma => new(
         "decimal-comma", Severity.Note,
-        "Commas under {0} were read as decimal signs: {1} as {2}.", "", "If that is wrong, type the numbers with a point.");
+        "Commas under {0} were read as decimal signs, such as {1} as {2}, in {3}.", "", "If that is wrong, type the numbers with a point.");
+
+    /// <summary>Signs read as thousands marks.</summary>
+    public static FindingKind ThousandsMark => new(
+        "thousands-mark", Severity.Note,
+        "Signs under {0} were read as thousands marks, such as {1} as {2}, in {3}.", "", "If that is wrong, type the numbers without them.");
+
+    /// <summary>Values with another unit than their heading.</summary>
+    public static FindingKind UnitConverted => new(
+        "unit-converted", Severity.Note,
+        "Values under {0} with a unit of their own were converted, such as {1} to {2}, in {3}.", "",
+        "If that is wrong, type them without a unit, in that of the heading.");
+
+    /// <summary>Plain ounces in a cell, in a trade that weighs metal in troy ounces.</summary>
+    public static FindingKind UnitPlainOunceInCell => new(
+        "unit-plain-ounce-in-cell", Severity.Check,
+        "Values under {0} were read in ordinary ounces of 28.35 g, such as {1} as {2}, in {3}.", "Precious metal is often weighed in troy ounces of 31.10 g.",
+        "If troy ounces are meant, write ozt behind the number.");
+
+    /// <summary>Quantities in pairs.</summary>
+    public static FindingKind PairsCounted => new(
+        "pairs-counted", Severity.Note,
+        "Pairs under {0} were counted as two pieces each, such as {1} as {2}, in {3}.", "", "If that is wrong, type the number of pieces.");
+
+    /// <summary>Quantities in dozens.</summary>
+    public static FindingKind DozensCounted => new(
+        "dozens-counted", Severity.Note,
+        "Dozens under {0} were counted as twelve pieces each, such as {1} as {2}, in {3}.", "", "If that is wrong, type the number of pieces.");
 
     /// <summary>Hidden rows that were read.</summary>
     public static FindingKind RowsHidden => new(

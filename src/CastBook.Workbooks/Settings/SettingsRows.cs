@@ -101,7 +101,7 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
             return null;
         }
 
-        var number = values.Number(value, spec.Dimension, typed, DecimalSign.Unknown).ValueOrNull;
+        var number = values.Number(value, spec.Dimension, typed, NumberSigns.DecimalPoint).ValueOrNull;
         return number is { } known && (known == 0 ? spec.MayBeZero : known > 0 && known >= spec.Least) ? spec.Number!(settings, known) : null;
     }
 

@@ -50,7 +50,8 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
         }
 
         var dimension = table.DimensionOf(field);
-        var reading = table.Values.Number(table.Grid.Cell(row, column.Column), dimension, column.Unit ?? ShopTable.UsualUnit(field), table.SignOf(field));
+        var cell = table.Grid.Cell(row, column.Column);
+        var reading = table.Values.Number(cell, dimension, column.Unit ?? ShopTable.UsualUnit(field), table.SignsOf(field));
         if (reading.Outcome is ReadOutcome.Missing)
         {
             return null;
@@ -58,14 +59,14 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
 
         if (reading.Outcome != ReadOutcome.Read)
         {
-            Fail(field, reading.Typed, "a number" + (reading.Outcome == ReadOutcome.WrongUnit ? " in the unit of its column" : ""));
+            Fail(field, table.Values.Shown(cell), "a number" + (reading.Outcome == ReadOutcome.WrongUnit ? " in the unit of its column" : ""));
             return null;
         }
 
         var mayBeNegative = dimension == Dimension.Temperature;
         if ((reading.Value < 0 && !mayBeNegative) || (reading.Value == 0 && NeverZero.Contains(field)))
         {
-            Fail(field, reading.Typed, "a number above zero");
+            Fail(field, table.Values.Shown(cell), "a number above zero");
             return null;
         }
 

@@ -14,7 +14,7 @@ internal sealed class ShopTable
     private static readonly Dictionary<string, IReadOnlyList<string>> NoMoreWords = [];
 
     private readonly int headingRow;
-    private readonly Dictionary<string, DecimalSign> signs = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, NumberSigns> signs = new(StringComparer.Ordinal);
 
     private ShopTable(ShopSheet sheet, SheetPart part, SheetGrid grid, CellValues values, int headingRow, HeadingMatch match)
     {
@@ -62,20 +62,16 @@ internal sealed class ShopTable
 
     public Dimension DimensionOf(string field) => Sheet.Columns.First(c => c.Field == field).Dimension;
 
-    /// <summary>The decimal sign that the texts of a column settle.</summary>
-    public DecimalSign SignOf(string field)
+    /// <summary>What the texts of a column settle about the signs in its numbers; where they settle nothing, a point marks decimals.</summary>
+    public NumberSigns SignsOf(string field)
     {
-        if (!signs.TryGetValue(field, out var sign))
+        if (!signs.TryGetValue(field, out var known))
         {
-            var column = Fields[field].Column;
-            signs[field] = sign = Grid.Rows.Where(r => r > headingRow)
-                .Select(r => Grid.Cell(r, column))
-                .Where(c => c is { Kind: CellKind.Text, Text: not null })
-                .Select(c => NumberText.SignOf(c.Text!))
-                .FirstOrDefault(s => s != DecimalSign.Unknown);
+            var settled = ColumnHabits.Of(Grid, Fields[field].Column, [.. Grid.Rows.Where(r => r > headingRow)], isDay: false).Signs;
+            signs[field] = known = settled == NumberSigns.None ? NumberSigns.DecimalPoint : settled;
         }
 
-        return sign;
+        return known;
     }
 
     /// <summary>The rows that have a name; with <paramref name="continued"/>, rows without one that say anything belong to the name above.</summary>

@@ -21,9 +21,6 @@ internal sealed record ListReading(
 /// <summary>Reads the list that was found.</summary>
 internal static class ListReader
 {
-    private static readonly HashSet<string> Numbers = new(
-        HeadingWords.Piece.Where(f => f.Dimension != Dimension.None).Select(f => f.Field).Append(PieceField.Quantity), StringComparer.Ordinal);
-
     /// <summary>Reads the list; one without rows refuses the book.</summary>
     public static ListReading Read(BookPackage package, SharedStrings strings, CellValues values, OwnMarks marks, FoundList list)
     {
@@ -43,7 +40,7 @@ internal static class ListReader
         }
 
         var sheet = Place(grid, list, fields, table, marks, rows);
-        var cells = new PieceCells(grid, values, fields, Signs(grid, fields, rows.Pieces), [.. unread.Keys]);
+        var cells = new PieceCells(grid, values, fields, rows.Pieces, [.. unread.Keys]);
         var weight = fields.GetValueOrDefault(PieceField.PatternMass);
         var material = (weight ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
         var reader = new PieceReader(cells, material, grid, sheet.OwnColumns.TryGetValue(OwnName.Flask, out var flask) ? flask : null);
@@ -87,24 +84,6 @@ internal static class ListReader
             OccupiedFrom = ListExtent.OccupiedFrom(grid, list.Row, lastRow, last),
             AutoFilter = grid.AutoFilter,
         };
-    }
-
-    private static Dictionary<string, DecimalSign> Signs(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, List<int> rows)
-    {
-        var signs = new Dictionary<string, DecimalSign>(StringComparer.Ordinal);
-        foreach (var field in fields.Values.Where(f => Numbers.Contains(f.Field)))
-        {
-            foreach (var row in rows)
-            {
-                if (grid.Cell(row, field.Column) is { Kind: CellKind.Text, Text: { } text } && NumberText.SignOf(text) is var sign and not DecimalSign.Unknown)
-                {
-                    signs[field.Field] = sign;
-                    break;
-                }
-            }
-        }
-
-        return signs;
     }
 
     private static IEnumerable<Finding> RowFindings(ListRows rows, SheetGrid grid)

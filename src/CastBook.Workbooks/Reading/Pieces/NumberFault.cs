@@ -3,6 +3,8 @@ namespace CastBook.Workbooks.Reading.Pieces;
 /// <summary>Says what is wrong with a text that should be a number, where that can be seen.</summary>
 internal static class NumberFault
 {
+    private static readonly string[] SetWords = ["set", "sets", "satz", "sätze", "jeu", "jeux", "juego", "juegos", "serie", "conjunto", "conjuntos", "lot", "batch"];
+
     /// <summary>The reason, as the end of a sentence: <c>: it has a letter O</c>; empty where none can be seen.</summary>
     public static string Of(string typed)
     {
@@ -11,21 +13,66 @@ internal static class NumberFault
             return ": it is a formula typed as text";
         }
 
+        if (typed.EndsWith('%'))
+        {
+            return ": it is a percentage";
+        }
+
         for (var at = 0; at < typed.Length; at++)
         {
-            var besideDigit = (at > 0 && IsNumeric(typed[at - 1])) || (at + 1 < typed.Length && IsNumeric(typed[at + 1]));
-            if (besideDigit && typed[at] is 'O' or 'o')
+            if (LetterForDigit(typed, at) is { } reason)
             {
-                return ": it has a letter O where a zero belongs";
-            }
-
-            if (besideDigit && typed[at] is 'l' or 'I')
-            {
-                return $": it has a letter {typed[at]} where a one belongs";
+                return reason;
             }
         }
 
-        return "";
+        if (SetWords.Any(w => typed.EndsWith(" " + w, StringComparison.OrdinalIgnoreCase)))
+        {
+            return ": it does not say how many pieces one of them is";
+        }
+
+        return NumbersIn(typed) > 1 ? ": it holds more than one number" : "";
+    }
+
+    // A letter counts as a slip where it stands between digits or signs of a number, not before a unit or at the start of a word.
+    private static string? LetterForDigit(string typed, int at)
+    {
+        var before = at > 0 && IsNumeric(typed[at - 1]);
+        var after = at + 1 < typed.Length && IsNumeric(typed[at + 1]);
+        if (!before && !after)
+        {
+            return null;
+        }
+
+        return typed[at] switch
+        {
+            'O' or 'o' => ": it has a letter O where a zero belongs",
+            'l' or 'I' => $": it has a letter {typed[at]} where a one belongs",
+            'S' or 's' when before && after => $": it has a letter {typed[at]} where a five may belong",
+            'B' when before && after => ": it has a letter B where an eight may belong",
+            _ => null,
+        };
+    }
+
+    // Numbers parted by anything else than the signs inside one.
+    private static int NumbersIn(string typed)
+    {
+        var numbers = 0;
+        for (var at = 0; at < typed.Length; at++)
+        {
+            if (!char.IsAsciiDigit(typed[at]))
+            {
+                continue;
+            }
+
+            numbers++;
+            while (at + 1 < typed.Length && IsNumeric(typed[at + 1]))
+            {
+                at++;
+            }
+        }
+
+        return numbers;
     }
 
     private static bool IsNumeric(char c) => char.IsAsciiDigit(c) || c is '.' or ',';

@@ -7,25 +7,33 @@ using CastBook.Workbooks.Reading.Values;
 namespace CastBook.Workbooks.Reading.Pieces;
 
 /// <summary>The cells of one row at a time, read by field; what cannot be read becomes a finding and a name in <see cref="Unreadable"/>.</summary>
-/// <param name="grid">The sheet.</param>
-/// <param name="values">How cells are read.</param>
-/// <param name="fields">The list's columns.</param>
-/// <param name="signs">The decimal signs that its texts settle, by field.</param>
-/// <param name="unreadColumns">Fields that no row can be read of, said once at their headings.</param>
-internal sealed class PieceCells(
-    SheetGrid grid,
-    CellValues values,
-    IReadOnlyDictionary<string, FieldColumn> fields,
-    IReadOnlyDictionary<string, DecimalSign> signs,
-    IReadOnlyList<string> unreadColumns)
+internal sealed class PieceCells
 {
-    private readonly HashSet<string> commaSaid = new(StringComparer.Ordinal);
+    private readonly SheetGrid grid;
+    private readonly CellValues values;
+    private readonly IReadOnlyList<string> unreadColumns;
+    private readonly Dictionary<string, (FieldColumn Column, ColumnHabits Habits)> fields;
+    private readonly List<Finding> found = [];
+    private readonly ReadingNotes notes = new();
     private List<string> unreadable = [];
     private int row;
     private int id;
 
+    /// <summary>Makes ready to read.</summary>
+    /// <param name="grid">The sheet.</param>
+    /// <param name="values">How cells are read.</param>
+    /// <param name="fields">The list's columns.</param>
+    /// <param name="rows">The rows that are pieces.</param>
+    /// <param name="unreadColumns">Fields that no row can be read of, said once at their headings.</param>
+    public PieceCells(
+        SheetGrid grid, CellValues values, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyList<int> rows, IReadOnlyList<string> unreadColumns)
+    {
+        (this.grid, this.values, this.unreadColumns) = (grid, values, unreadColumns);
+        this.fields = fields.ToDictionary(f => f.Key, f => (f.Value, HabitsOf(f.Value, rows)), StringComparer.Ordinal);
+    }
+
     /// <summary>What was found so far, over all rows.</summary>
-    public List<Finding> Findings { get; } = [];
+    public IReadOnlyList<Finding> Findings => [.. found, .. notes.Findings()];
 
     /// <summary>The fields of the row begun last that could not be read.</summary>
     public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? unreadColumns : [.. unreadColumns, .. unreadable];
@@ -43,27 +51,36 @@ internal sealed class PieceCells(
     /// <summary>The number of a field in its base unit; missing where the cell says nothing or cannot be read.</summary>
     public double? Number(FieldLook look)
     {
-        if (!fields.TryGetValue(look.Field, out var column))
+        if (!fields.TryGetValue(look.Field, out var field))
         {
             return null;
         }
 
-        var reading = values.Number(Cell(column), look.Dimension, column.Unit, signs.GetValueOrDefault(look.Field));
+        var cell = Cell(field.Column);
+        var reading = values.Number(cell, look.Dimension, field.Column.Unit, field.Habits.Signs);
         if (reading.Outcome == ReadOutcome.Missing)
         {
             return null;
         }
 
-        var (kind, words) = Fault(reading, look);
-        if (kind is not null)
+        if (reading.Outcome == ReadOutcome.Undecided)
         {
+            notes.Ask(look.Field, Catalogue.NumberUndecided, Subject.Piece(id, look.Field), values.Shown(cell), field.Column.Heading.Text);
+            unreadable.Add(look.Field);
+            return null;
+        }
+
+        if (IsFaulty(reading, look))
+        {
+            var (kind, words) = Fault(reading, look, values.Shown(cell));
             Fail(kind, look.Field, words);
             return null;
         }
 
-        if (reading.UsedComma && commaSaid.Add(look.Field))
+        if (reading.Assumed != NumberAssumptions.None)
         {
-            Findings.Add(Catalogue.DecimalComma.At(Subject.Column(look.Field), column.Heading.Text, reading.Typed, Round(reading.Value)));
+            notes.Take(
+                look.Field, field.Column.Heading.Text, row, reading.Assumed, values.Shown(cell), Round(reading.Typed), $"{Round(reading.Value)} {look.Unit}");
         }
 
         return reading.Value;
@@ -85,12 +102,12 @@ internal sealed class PieceCells(
     /// <summary>The text of a field; missing where the cell says nothing.</summary>
     public string? Text(string field, string called)
     {
-        if (!fields.TryGetValue(field, out var column))
+        if (!fields.TryGetValue(field, out var known))
         {
             return null;
         }
 
-        var cell = Cell(column);
+        var cell = Cell(known.Column);
         if (cell.Kind == CellKind.Error)
         {
             Fail(Catalogue.FormulaError, field, values.Shown(cell), called);
@@ -106,61 +123,128 @@ internal sealed class PieceCells(
     /// <summary>A yes or no; no where the cell says nothing.</summary>
     public bool YesOrNo(string field, FindingKind otherwise)
     {
-        if (!fields.TryGetValue(field, out var column))
+        if (!fields.TryGetValue(field, out var known))
         {
             return false;
         }
 
-        var cell = Cell(column);
+        var cell = Cell(known.Column);
         if (CellValues.YesOrNo(cell) is { } said)
         {
             return said;
         }
 
-        Fail(otherwise, field, values.Shown(cell), column.Heading.Text);
+        Fail(otherwise, field, values.Shown(cell), known.Column.Heading.Text);
         return false;
+    }
+
+    /// <summary>Whether the row is marked done: by a word, or by the day it was done.</summary>
+    public bool IsDone()
+    {
+        const string Field = PieceField.Done;
+        return fields.TryGetValue(Field, out var known)
+            && ((Cell(known.Column) is var cell && SaysDone(cell, known.Habits)) || YesOrNo(Field, Catalogue.YesNoUnreadable));
     }
 
     /// <summary>The day of a field.</summary>
     public DateOnly? Day(string field)
     {
-        if (!fields.TryGetValue(field, out var column))
+        if (!fields.TryGetValue(field, out var known) || CellValues.IsBlank(Cell(known.Column)))
         {
             return null;
         }
 
-        var cell = Cell(column);
-        var (day, understood) = values.Day(cell);
-        if (!understood)
+        var cell = Cell(known.Column);
+        var read = values.Day(cell, known.Habits.Days);
+        if (read.Day is { } day)
+        {
+            NoteOrder(known.Column, read);
+            return day;
+        }
+
+        if (read is { First: { } first, Other: { } other })
+        {
+            notes.Ask(field, Catalogue.DayUndecided, Subject.Piece(id, field), values.Shown(cell), known.Column.Heading.Text, Iso(first), Iso(other));
+            unreadable.Add(field);
+        }
+        else
         {
             Fail(Catalogue.DueUnreadable, field, values.Shown(cell));
         }
 
-        return day;
+        return null;
+    }
+
+    /// <summary>The night of a row: a day in the one form that compares, else the words as typed.</summary>
+    public string? Night()
+    {
+        var text = Text(PieceField.Night, "night");
+        if (text is null || !fields.TryGetValue(PieceField.Night, out var known))
+        {
+            return text;
+        }
+
+        // A bare number is the number of a night; it is a day only where it is shown as one.
+        var cell = Cell(known.Column);
+        if (cell.Kind != CellKind.Text && !values.IsDate(cell))
+        {
+            return text;
+        }
+
+        var read = values.Day(cell, known.Habits.Days);
+        NoteOrder(known.Column, read);
+        return read.Day is { } day ? Iso(day) : text;
     }
 
     /// <summary>Says that a field could not be read.</summary>
     public void Fail(FindingKind kind, string field, params string[] words)
     {
-        Findings.Add(kind.At(Subject.Piece(id, field), words));
+        found.Add(kind.At(Subject.Piece(id, field), words));
         unreadable.Add(field);
     }
 
     private GridCell Cell(FieldColumn column) => grid.Cell(row, column.Column);
 
-    private static (FindingKind? Kind, string[] Words) Fault(NumberReading reading, FieldLook look) => reading.Outcome switch
+    private ColumnHabits HabitsOf(FieldColumn column, IReadOnlyList<int> rows)
     {
-        ReadOutcome.Error => (Catalogue.FormulaError, [reading.Typed, look.Called]),
+        var isDay = column.Field is PieceField.Due or PieceField.Night or PieceField.Done;
+        var isNumber = column.Field is PieceField.Quantity or PieceField.Gates || HeadingWords.Piece.First(f => f.Field == column.Field).Dimension != Dimension.None;
+        return isDay || isNumber ? ColumnHabits.Of(grid, column.Column, rows, isDay) : default;
+    }
+
+    private bool SaysDone(GridCell cell, ColumnHabits habits) => cell.Kind == CellKind.Text
+        ? CellWords.Done.Contains(CellValues.Clean(cell.Text)) || values.Day(cell, habits.Days) is { Day: not null } or { First: not null }
+        : values.IsDate(cell);
+
+    private void NoteOrder(FieldColumn column, DayText read)
+    {
+        if (read is { Ordered: true, Day: { } day })
+        {
+            notes.TakeDay(column.Field, column.Heading.Text, row, values.Shown(Cell(column)), Iso(day));
+        }
+    }
+
+    private static bool IsFaulty(NumberReading reading, FieldLook look) =>
+        reading.Outcome != ReadOutcome.Read
+        || (reading.Value < 0 && look.Dimension != Dimension.Temperature)
+        || (reading.Value == 0 && !look.MayBeZero)
+        || reading.Value > look.Most;
+
+    private static (FindingKind Kind, string[] Words) Fault(NumberReading reading, FieldLook look, string shown) => reading.Outcome switch
+    {
+        ReadOutcome.Error => (Catalogue.FormulaError, [shown, look.Called]),
         ReadOutcome.NoValue => (Catalogue.FormulaWithoutValue, [look.Called]),
-        ReadOutcome.Undecided => (Catalogue.NumberUndecided, [reading.Typed]),
-        ReadOutcome.WrongUnit => (Catalogue.UnitWrong, [reading.Typed, look.Called, look.Unit]),
-        ReadOutcome.AmbiguousUnit => (Catalogue.UnitInCellAmbiguous, [reading.Typed]),
-        ReadOutcome.NotANumber => (look.Kind, [reading.Typed, NumberFault.Of(reading.Typed), look.Called]),
-        _ when reading.Value < 0 && look.Dimension != Dimension.Temperature => (Catalogue.ValueBelowZero, [reading.Typed, look.Called]),
-        _ when reading.Value == 0 && !look.MayBeZero => (Catalogue.ValueZero, [look.Called]),
-        _ when reading.Value > look.Most => (Catalogue.ValueAbsurd, [reading.Typed, look.Called, $"{Round(look.Most)} {look.Unit}"]),
-        _ => (null, []),
+        ReadOutcome.Date => (Catalogue.NumberIsDate, [shown, look.Called]),
+        ReadOutcome.WrongUnit => (Catalogue.UnitWrong, [shown, look.Called, look.Unit]),
+        ReadOutcome.AmbiguousUnit => (Catalogue.UnitInCellAmbiguous, [shown]),
+        ReadOutcome.NotANumber when Estimate.Of(shown) is { } estimate => (Catalogue.NumberNotExact, [shown, estimate.What, look.Called, estimate.Example]),
+        ReadOutcome.NotANumber => (look.Kind, [shown, NumberFault.Of(shown), look.Called]),
+        _ when reading.Value < 0 => (Catalogue.ValueBelowZero, [shown, look.Called]),
+        _ when reading.Value == 0 => (Catalogue.ValueZero, [look.Called]),
+        _ => (Catalogue.ValueAbsurd, [shown, look.Called, $"{Round(look.Most)} {look.Unit}"]),
     };
+
+    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string Round(double value) => value.ToString("#,0.######", CultureInfo.InvariantCulture);
 }

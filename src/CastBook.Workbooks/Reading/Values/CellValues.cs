@@ -11,68 +11,46 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
 {
     private const double MinutesPerDay = 24 * 60;
 
-    private static readonly HashSet<string> NothingSaid = new(StringComparer.OrdinalIgnoreCase)
-    {
-        "", "-", "–", "—", "n/a", "na", "?", "tbc", "tbd",
-    };
-
-    private static readonly HashSet<string> YesWords = new(StringComparer.OrdinalIgnoreCase) { "yes", "y", "x", "true", "1", "ja", "✓", "✔" };
-
-    private static readonly HashSet<string> NoWords = new(StringComparer.OrdinalIgnoreCase) { "no", "n", "false", "0", "nein" };
-
     /// <summary>Whether a cell says nothing: empty, or a dash.</summary>
     public static bool IsBlank(GridCell cell) =>
-        cell.IsEmpty || (cell.Kind == CellKind.Text && NothingSaid.Contains(Clean(cell.Text)));
+        cell.IsEmpty || (cell.Kind == CellKind.Text && CellWords.Nothing.Contains(Clean(cell.Text)));
 
     /// <summary>Whether a cell is a formula whose value was not saved.</summary>
     public static bool HasNoValue(GridCell cell) => cell.Kind == CellKind.Empty && cell.HasFormula;
 
     /// <summary>Reads a cell as a number.</summary>
     /// <param name="cell">The cell.</param>
-    /// <param name="dimension">What it must measure.</param>
+    /// <param name="dimension">What it must measure; a cell that measures nothing is a count.</param>
     /// <param name="unit">The unit of its column; missing means the base unit.</param>
-    /// <param name="sign">The decimal sign of its column.</param>
-    public NumberReading Number(GridCell cell, Dimension dimension, CellUnit? unit, DecimalSign sign)
+    /// <param name="column">What its column settles about the signs in numbers.</param>
+    public NumberReading Number(GridCell cell, Dimension dimension, CellUnit? unit, NumberSigns column) => cell.Kind switch
     {
-        if (HasNoValue(cell))
-        {
-            return new NumberReading(ReadOutcome.NoValue, 0, "");
-        }
-
-        if (IsBlank(cell))
-        {
-            return new NumberReading(ReadOutcome.Missing, 0, "");
-        }
-
-        return cell.Kind switch
-        {
-            CellKind.Number => Numeric(cell, dimension, unit),
-            CellKind.Text => FromText(Clean(cell.Text), dimension, unit, sign),
-            CellKind.Error => new NumberReading(ReadOutcome.Error, 0, cell.Text ?? "an error"),
-            _ => new NumberReading(ReadOutcome.NotANumber, 0, Shown(cell)),
-        };
-    }
+        CellKind.Number => Numeric(cell, dimension, unit),
+        CellKind.Empty => new NumberReading(cell.HasFormula ? ReadOutcome.NoValue : ReadOutcome.Missing),
+        CellKind.Text => IsBlank(cell) ? new NumberReading(ReadOutcome.Missing) : FromText(cell.Text, dimension, unit, column),
+        CellKind.Error => new NumberReading(ReadOutcome.Error),
+        CellKind.Date => new NumberReading(ReadOutcome.Date),
+        _ => new NumberReading(ReadOutcome.NotANumber),
+    };
 
     /// <summary>Reads a cell as text; null where it says nothing or shows an error.</summary>
     public string? Text(GridCell cell) =>
         IsBlank(cell) || cell.Kind is CellKind.Error or CellKind.Empty ? null : Shown(cell);
 
-    /// <summary>Reads a cell as a day; null where it says nothing. The flag is false where it says something else.</summary>
-    public (DateOnly? Day, bool Understood) Day(GridCell cell)
+    /// <summary>Reads a cell as a day.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="column">What its column settles about day and month.</param>
+    public DayText Day(GridCell cell, DayOrders column) => cell.Kind switch
     {
-        if (IsBlank(cell))
-        {
-            return (null, true);
-        }
+        // A bare number such as 20261224 is a day written without signs, as no serial number is that high.
+        CellKind.Number when cell.Number is >= 19000101 and <= 99991231 => DayText.Read(Shown(cell), column),
+        CellKind.Number or CellKind.Date => new DayText(IsoDate.Day(cell.Number, date1904)),
+        CellKind.Text => DayText.Read(Clean(cell.Text), column),
+        _ => default,
+    };
 
-        var day = cell.Kind switch
-        {
-            CellKind.Number or CellKind.Date => IsoDate.Day(cell.Number, date1904),
-            CellKind.Text => DayFromText(Clean(cell.Text)),
-            _ => null,
-        };
-        return (day, day is not null);
-    }
+    /// <summary>Whether a cell is a date, not a number that happens to be one.</summary>
+    public bool IsDate(GridCell cell) => cell.Kind == CellKind.Date || (cell.Kind == CellKind.Number && formats.IsDate(cell.Style));
 
     /// <summary>Reads a cell as yes or no; null where it says neither.</summary>
     public static bool? YesOrNo(GridCell cell)
@@ -86,8 +64,8 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
         {
             CellKind.Boolean => cell.Number != 0,
             CellKind.Number when cell.Number is 0 or 1 => cell.Number != 0,
-            CellKind.Text when YesWords.Contains(Clean(cell.Text)) => true,
-            CellKind.Text when NoWords.Contains(Clean(cell.Text)) => false,
+            CellKind.Text when CellWords.Yes.Contains(Clean(cell.Text)) => true,
+            CellKind.Text when CellWords.No.Contains(Clean(cell.Text)) => false,
             _ => null,
         };
     }
@@ -98,64 +76,76 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
         CellKind.Text or CellKind.Error => Clean(cell.Text),
         CellKind.Boolean => cell.Number != 0 ? "TRUE" : "FALSE",
         CellKind.Date => ShownDay(cell.Number),
-        CellKind.Number => formats.IsDate(cell.Style) ? ShownDay(cell.Number) : cell.Number.ToString("G12", CultureInfo.InvariantCulture),
+        CellKind.Number when formats.IsDate(cell.Style) => ShownDay(cell.Number),
+        CellKind.Number when formats.IsPercent(cell.Style) => Plain(cell.Number * 100) + " %",
+        CellKind.Number => Plain(cell.Number),
         _ => "",
     };
 
     /// <summary>Text on one line, without the blanks around it.</summary>
     public static string Clean(string? text) => text is null
         ? ""
-        : text.Replace('\u00A0', ' ').Replace('\r', ' ').Replace('\n', ' ').Replace('\t', ' ').Trim();
+        : text.Replace('\u00A0', ' ').Replace('\r', ' ').Replace('\n', ' ').Replace('\t', ' ').Trim(' ', '\u200B', '\uFEFF', '\u200E', '\u200F', '\u202F', '\u2009');
 
     private string ShownDay(double serial) => IsoDate.Day(serial, date1904) is { } day
         ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
-        : serial.ToString("G12", CultureInfo.InvariantCulture);
+        : Plain(serial);
+
+    private static string Plain(double number) => number.ToString("G12", CultureInfo.InvariantCulture);
 
     private NumberReading Numeric(GridCell cell, Dimension dimension, CellUnit? unit)
     {
+        if (cell.Style == 0)
+        {
+            return InBase(cell.Number, unit, NumberAssumptions.None);
+        }
+
         if (formats.IsDate(cell.Style))
         {
             // A length of time may stand as a time of day; a date in any other column is a number that a program mistook.
             return dimension == Dimension.Time && cell.Number is >= 0 and < 10
-                ? new NumberReading(ReadOutcome.Read, cell.Number * MinutesPerDay, Shown(cell))
-                : new NumberReading(ReadOutcome.NotANumber, 0, ShownDay(cell.Number));
+                ? new NumberReading(ReadOutcome.Read, cell.Number * MinutesPerDay, cell.Number * MinutesPerDay)
+                : new NumberReading(ReadOutcome.Date);
         }
 
-        var number = dimension == Dimension.Percent && formats.IsPercent(cell.Style) ? cell.Number * 100 : cell.Number;
-        return InBase(number, unit, Shown(cell), false);
+        if (!formats.IsPercent(cell.Style))
+        {
+            return InBase(cell.Number, unit, NumberAssumptions.None);
+        }
+
+        // 0.02 that shows 2 %; in any other column nobody meant a percentage.
+        return dimension == Dimension.Percent ? InBase(cell.Number * 100, unit, NumberAssumptions.None) : new NumberReading(ReadOutcome.NotANumber);
     }
 
-    private static NumberReading FromText(string text, Dimension dimension, CellUnit? unit, DecimalSign sign)
+    private static NumberReading FromText(string? text, Dimension dimension, CellUnit? unit, NumberSigns column)
     {
-        var number = NumberText.Read(text, sign);
+        var number = dimension == Dimension.None ? NumberText.ReadCount(text, column) : NumberText.Read(text, column);
         if (number.Outcome != NumberOutcome.Read)
         {
-            var undecided = number.Outcome == NumberOutcome.Undecided;
-            return new NumberReading(undecided ? ReadOutcome.Undecided : ReadOutcome.NotANumber, 0, text);
+            return new NumberReading(number.Outcome == NumberOutcome.Undecided ? ReadOutcome.Undecided : ReadOutcome.NotANumber);
         }
 
-        if (number.Unit is { } typed && typed.Dimension != dimension)
+        if (number.Unit is not { } typed)
         {
-            return new NumberReading(dimension == Dimension.None ? ReadOutcome.NotANumber : ReadOutcome.WrongUnit, 0, text);
+            return InBase(number.Value, unit, number.Assumed);
         }
 
-        return InBase(number.Value, number.Unit ?? unit, text, number.UsedComma);
+        if (typed.Dimension != dimension)
+        {
+            return new NumberReading(ReadOutcome.WrongUnit);
+        }
+
+        // NaN, the factor of a unit that may be one of two, differs from itself: such a unit never counts as the heading's.
+        var isOwn = typed.Factor != (unit?.Factor ?? 1) || typed.Offset != (unit?.Offset ?? 0);
+        var assumed = !isOwn ? NumberAssumptions.None : typed.IsPlainOunce ? NumberAssumptions.PlainOunce : NumberAssumptions.OwnUnit;
+        return InBase(number.Value, typed, number.Assumed | assumed);
     }
 
-    private static NumberReading InBase(double number, CellUnit? unit, string typed, bool usedComma)
+    private static NumberReading InBase(double number, CellUnit? unit, NumberAssumptions assumed)
     {
         var value = unit?.ToBase(number) ?? number;
         return double.IsFinite(value)
-            ? new NumberReading(ReadOutcome.Read, value, typed, usedComma)
-            : new NumberReading(unit?.IsGramOrGrain == true ? ReadOutcome.AmbiguousUnit : ReadOutcome.NotANumber, 0, typed);
-    }
-
-    // Day before month or month before day cannot be told from 3/4/2026; only forms that can mean one day are read.
-    private static DateOnly? DayFromText(string text)
-    {
-        string[] forms = ["yyyy-MM-dd", "d.M.yyyy", "d MMM yyyy", "d MMMM yyyy", "yyyy-MM-ddTHH:mm:ss"];
-        return DateTime.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            ? DateOnly.FromDateTime(day)
-            : null;
+            ? new NumberReading(ReadOutcome.Read, value, number, assumed)
+            : new NumberReading(unit?.IsGramOrGrain == true ? ReadOutcome.AmbiguousUnit : ReadOutcome.NotANumber);
     }
 }

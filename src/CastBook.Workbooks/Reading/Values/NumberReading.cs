@@ -26,14 +26,17 @@ internal enum ReadOutcome
 
     /// <summary>It names a unit that may be one of two.</summary>
     AmbiguousUnit,
+
+    /// <summary>It shows a date, which a program made of what was typed.</summary>
+    Date,
 }
 
 /// <summary>A cell read as a number, in the base unit of its dimension.</summary>
 /// <param name="Outcome">What came of it.</param>
 /// <param name="Value">The number, where it was read; always finite.</param>
-/// <param name="Typed">The cell as a person sees it.</param>
-/// <param name="UsedComma">Whether a comma was read as the decimal sign.</param>
-internal readonly record struct NumberReading(ReadOutcome Outcome, double Value, string Typed, bool UsedComma = false)
+/// <param name="Typed">The number before any unit was applied.</param>
+/// <param name="Assumed">What was taken for granted.</param>
+internal readonly record struct NumberReading(ReadOutcome Outcome, double Value = 0, double Typed = 0, NumberAssumptions Assumed = NumberAssumptions.None)
 {
     /// <summary>The value, where there is one.</summary>
     public double? ValueOrNull => Outcome == ReadOutcome.Read ? Value : null;

@@ -1,176 +1,107 @@
-using System.Globalization;
 using CastBook.Workbooks.Reading.Headings;
 
 namespace CastBook.Workbooks.Reading.Values;
 
-/// <summary>What a column's texts use as the decimal sign.</summary>
-internal enum DecimalSign
-{
-    /// <summary>No text of the column settles it.</summary>
-    Unknown,
-
-    /// <summary>A point.</summary>
-    Point,
-
-    /// <summary>A comma.</summary>
-    Comma,
-}
-
-/// <summary>What came of reading a text as a number.</summary>
-internal enum NumberOutcome
-{
-    /// <summary>It is a number.</summary>
-    Read,
-
-    /// <summary>It is none.</summary>
-    NotANumber,
-
-    /// <summary>It may be one of two numbers: <c>1,234</c> alone is 1.234 or 1234.</summary>
-    Undecided,
-}
-
 /// <summary>A number typed as text, with what stands around it.</summary>
 /// <param name="Outcome">What came of it.</param>
-/// <param name="Value">The number.</param>
+/// <param name="Value">The number; of a quantity, in pieces.</param>
 /// <param name="Unit">The unit behind it; missing where none is.</param>
-/// <param name="UsedComma">Whether a comma was read as the decimal sign.</param>
-internal readonly record struct NumberText(NumberOutcome Outcome, double Value, CellUnit? Unit, bool UsedComma)
+/// <param name="Assumed">What was taken for granted.</param>
+internal readonly record struct NumberText(NumberOutcome Outcome, double Value, CellUnit? Unit = null, NumberAssumptions Assumed = NumberAssumptions.None)
 {
-    private const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+    // Longer than any number with its unit.
+    private const int Longest = 64;
 
-    private static NumberText Nothing => new(NumberOutcome.NotANumber, 0, null, false);
+    private static NumberText Nothing => new(NumberOutcome.NotANumber, 0);
 
-    /// <summary>Reads a text such as <c>12.4</c>, <c>12,4</c>, <c>12.4 g</c> or <c>1.234,5</c>.</summary>
+    /// <summary>Reads a text such as <c>12.4</c>, <c>12,4 g</c>, <c>1.234,5</c> or <c>1 1/2"</c>.</summary>
     /// <param name="text">The text as typed.</param>
-    /// <param name="columnSign">What the rest of the column uses.</param>
-    public static NumberText Read(string text, DecimalSign columnSign)
+    /// <param name="column">What the column settles about its signs.</param>
+    public static NumberText Read(ReadOnlySpan<char> text, NumberSigns column) => Read(text, column, counted: false);
+
+    /// <summary>Reads a quantity such as <c>3</c>, <c>3 pcs</c>, <c>×4</c> or <c>2 pr</c>.</summary>
+    /// <param name="text">The text as typed.</param>
+    /// <param name="column">What the column settles about its signs.</param>
+    public static NumberText ReadCount(ReadOnlySpan<char> text, NumberSigns column) => Read(text, column, counted: true);
+
+    /// <summary>What a text settles about the signs of its column: <c>2,85</c> does, <c>1,234</c> does not.</summary>
+    /// <param name="text">The text as typed.</param>
+    public static NumberSigns SignsOf(ReadOnlySpan<char> text)
     {
-        var typed = WithoutBlanksInside(text);
-        var end = NumberEnd(typed);
-        CellUnit? unit = null;
-        if (end < typed.Length)
+        Span<char> buffer = stackalloc char[Longest];
+        var typed = Plain(text, buffer);
+        var number = PlainNumber.Read(typed, NumberSigns.None);
+
+        // 2.5.2026 and 3,5/7 are no numbers, and settle nothing.
+        return IsTail(typed[number.End..]) ? number.Settles : NumberSigns.None;
+    }
+
+    private static NumberText Read(ReadOnlySpan<char> text, NumberSigns column, bool counted)
+    {
+        Span<char> buffer = stackalloc char[Longest];
+        ReadOnlySpan<char> typed = Plain(text, buffer);
+        if (counted && typed.Length > 1 && typed[0] is 'x' or 'X' or '×')
         {
-            if (end == 0 || !CellUnit.TryParse(typed.AsSpan(end), out unit))
+            typed = typed[1..].TrimStart();
+        }
+
+        if (Fraction.IsIn(typed) && Fraction.TryRead(typed, out var fraction, out var end))
+        {
+            return WithTail(new NumberText(NumberOutcome.Read, fraction), typed[end..].Trim(), counted);
+        }
+
+        var number = PlainNumber.Read(typed, column);
+        return number.End == 0
+            ? Nothing
+            : WithTail(new NumberText(number.Outcome, number.Value, null, number.Assumed), typed[number.End..].Trim(), counted);
+    }
+
+    private static NumberText WithTail(NumberText number, ReadOnlySpan<char> tail, bool counted)
+    {
+        if (tail.Length == 0)
+        {
+            return number;
+        }
+
+        if (counted)
+        {
+            return CountWord.TryParse(tail, out var times)
+                ? number with { Value = number.Value * times, Assumed = number.Assumed | CountWord.Assumed(times) }
+                : Nothing;
+        }
+
+        return CellUnit.TryParse(tail, out var unit) ? number with { Unit = unit } : Nothing;
+    }
+
+    private static bool IsTail(ReadOnlySpan<char> tail) =>
+        tail.IsWhiteSpace() || CellUnit.TryParse(tail, out _) || CountWord.TryParse(tail, out _);
+
+    // The many blanks, minus signs and apostrophes of typesetters become the plain ones. What is longer than the buffer is no number.
+    private static Span<char> Plain(ReadOnlySpan<char> text, Span<char> buffer)
+    {
+        text = text.Trim();
+        if (text.Length > buffer.Length)
+        {
+            return [];
+        }
+
+        var length = 0;
+        foreach (var c in text)
+        {
+            if (!IsInvisible(c))
             {
-                return Nothing;
+                buffer[length++] = c switch
+                {
+                    '\u00A0' or '\u202F' or '\u2009' or '\u2007' or '\t' or '\r' or '\n' => ' ',
+                    '\u2212' or '\u2010' or '\u2011' => '-',
+                    '’' or '‘' or '´' or '`' or '\u02B9' => '\'',
+                    _ => c,
+                };
             }
         }
 
-        return Number(typed[..end].TrimEnd(), columnSign) with { Unit = unit };
+        return buffer[..length].Trim(' ');
     }
 
-    /// <summary>What a text settles about the decimal sign, if anything: <c>2,85</c> does, <c>1,234</c> does not.</summary>
-    public static DecimalSign SignOf(string text)
-    {
-        var typed = WithoutBlanksInside(text);
-        var number = typed.AsSpan(0, NumberEnd(typed)).TrimEnd();
-        var (comma, point) = (number.LastIndexOf(','), number.LastIndexOf('.'));
-        if (comma >= 0 && point >= 0)
-        {
-            return comma > point ? DecimalSign.Comma : DecimalSign.Point;
-        }
-
-        var sign = Math.Max(comma, point);
-        if (sign < 0 || number.Length - sign - 1 == 3 || number.Count(number[sign]) > 1)
-        {
-            return DecimalSign.Unknown;
-        }
-
-        return comma >= 0 ? DecimalSign.Comma : DecimalSign.Point;
-    }
-
-    private static NumberText Number(string number, DecimalSign columnSign)
-    {
-        var commas = number.AsSpan().Count(',');
-        var points = number.AsSpan().Count('.');
-        if (commas == 0 && points <= 1)
-        {
-            var groupOrDecimal = points == 1 && columnSign == DecimalSign.Comma && HasThreeAfter(number, '.');
-            return groupOrDecimal ? Nothing with { Outcome = NumberOutcome.Undecided } : Parse(number, false);
-        }
-
-        if (commas == 1 && points == 0)
-        {
-            return HasThreeAfter(number, ',') && columnSign != DecimalSign.Comma
-                ? Nothing with { Outcome = NumberOutcome.Undecided }
-                : Parse(number.Replace(',', '.'), true);
-        }
-
-        return Grouped(number, number.LastIndexOf(',') > number.LastIndexOf('.') ? ',' : '.', commas, points);
-    }
-
-    // Both signs stand in it, or one of them more than once: the last kind is the decimal sign, the other parts thousands.
-    private static NumberText Grouped(string number, char last, int commas, int points)
-    {
-        var group = last == ',' ? '.' : ',';
-        if (commas == 0 || points == 0)
-        {
-            return IsGrouped(number, last) ? Parse(number.Replace(last.ToString(), "", StringComparison.Ordinal), false) : Nothing;
-        }
-
-        var at = number.LastIndexOf(last);
-        var whole = number[..at];
-        return !whole.Contains(last, StringComparison.Ordinal) && IsGrouped(whole, group)
-            ? Parse(whole.Replace(group.ToString(), "", StringComparison.Ordinal) + "." + number[(at + 1)..], last == ',')
-            : Nothing;
-    }
-
-    private static bool IsGrouped(string number, char group)
-    {
-        var parts = number.TrimStart('-', '+').Split(group);
-        return parts[0].Length is >= 1 and <= 3 && parts.Skip(1).All(p => p.Length == 3) && parts.All(p => p.All(char.IsAsciiDigit));
-    }
-
-    private static bool HasThreeAfter(string number, char sign) => number.Length - number.IndexOf(sign, StringComparison.Ordinal) - 1 == 3;
-
-    private static NumberText Parse(string number, bool usedComma) =>
-        double.TryParse(number, Plain, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
-            ? new NumberText(NumberOutcome.Read, value, null, usedComma)
-            : Nothing;
-
-    // Blanks between digits part thousands in many countries; the blank before a unit is harmless either way.
-    private static string WithoutBlanksInside(string text)
-    {
-        var plain = text.Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace('\u2009', ' ').Replace('\u2212', '-').Trim();
-        for (var at = plain.IndexOf(' ', StringComparison.Ordinal); at > 0; at = plain.IndexOf(' ', at + 1))
-        {
-            var next = plain.AsSpan(at + 1);
-            var digits = 0;
-            while (digits < next.Length && char.IsAsciiDigit(next[digits]))
-            {
-                digits++;
-            }
-
-            if (char.IsAsciiDigit(plain[at - 1]) && digits == 3)
-            {
-                plain = plain.Remove(at, 1);
-            }
-        }
-
-        return plain;
-    }
-
-    private static int NumberEnd(string typed)
-    {
-        var end = 0;
-        while (end < typed.Length && (char.IsAsciiDigit(typed[end]) || typed[end] is '.' or ',' || (end == 0 && typed[end] is '-' or '+')))
-        {
-            end++;
-        }
-
-        // An exponent, as programs write very small numbers.
-        if (end > 0 && end + 1 < typed.Length && typed[end] is 'e' or 'E')
-        {
-            var digits = end + (typed[end + 1] is '-' or '+' ? 2 : 1);
-            var last = digits;
-            while (last < typed.Length && char.IsAsciiDigit(typed[last]))
-            {
-                last++;
-            }
-
-            end = last > digits ? last : end;
-        }
-
-        return end;
-    }
+    private static bool IsInvisible(char c) => c is '\u200B' or '\u200E' or '\u200F' or '\u2060' or '\uFEFF' or '\u00AD';
 }
