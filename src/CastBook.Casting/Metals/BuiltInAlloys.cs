@@ -11,18 +11,14 @@ namespace CastBook.Casting.Metals;
 /// </remarks>
 public static class BuiltInAlloys
 {
-    /// <summary>All of them: silver, gold, copper alloys, then platinum and palladium.</summary>
+    /// <summary>All of them: silver, gold, copper alloys, platinum and palladium, then those known by name only.</summary>
     public static IReadOnlyList<Alloy> All { get; } =
-        [.. SilverAlloys.All, .. GoldAlloys.All, .. CopperAlloys.All, .. PlatinumAlloys.All];
+        [.. SilverAlloys.All, .. GoldAlloys.All, .. CopperAlloys.All, .. PlatinumAlloys.All, .. NamedAlloys.All];
 
     // After All: static fields are set in the order written.
-    private static readonly Dictionary<string, List<Alloy>> ByKey = Index(AlloyKey.Of);
-    private static readonly Dictionary<string, List<Alloy>> ByUnorderedKey = Index(AlloyKey.Unordered);
+    private static readonly Dictionary<string, List<Alloy>> ByKey = Index();
 
-    /// <summary>
-    /// The alloys that a name may mean. Capitals, blanks and punctuation do not matter; nor does the order of
-    /// the words when nothing matches as written.
-    /// </summary>
+    /// <summary>The alloys that a name may mean, in any of the trade's languages and in any order of its words.</summary>
     /// <param name="name">A name, a mark or a standard's designation.</param>
     /// <returns>One alloy; several when the name is ambiguous; none when it is unknown.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is missing.</exception>
@@ -30,20 +26,17 @@ public static class BuiltInAlloys
     {
         ArgumentNullException.ThrowIfNull(name);
 
-        return ByKey.TryGetValue(AlloyKey.Of(name), out var alloys)
-            || ByUnorderedKey.TryGetValue(AlloyKey.Unordered(name), out alloys)
-            ? alloys
-            : [];
+        return ByKey.TryGetValue(AlloyWords.Key(name), out var alloys) ? alloys : [];
     }
 
-    private static Dictionary<string, List<Alloy>> Index(Func<string, string> keyOf)
+    private static Dictionary<string, List<Alloy>> Index()
     {
         var index = new Dictionary<string, List<Alloy>>(StringComparer.Ordinal);
         foreach (var alloy in All)
         {
             foreach (var name in alloy.OtherNames.Prepend(alloy.Name))
             {
-                var key = keyOf(name);
+                var key = AlloyWords.Key(name);
                 if (!index.TryGetValue(key, out var alloys))
                 {
                     index[key] = alloys = [];

@@ -22,7 +22,7 @@ internal static class CopperAlloys
         new()
         {
             Name = "gunmetal CuSn10Zn2",
-            OtherNames = ["gunmetal", "gun metal", "CuSn10Zn2", "C90500", "C905", "tin bronze", "bronze"],
+            OtherNames = ["gunmetal", "CuSn10Zn2", "bronze CuSn10Zn2", "C90500", "C905", "tin bronze", "bronze"],
             Composition = Composition.Of("Cu 880 Sn 100 Zn 20"),    // published, nominal
             Density = Gcc(8.72),                                    // published, 0.315 lb/in³
             Solidus = Celsius(850),                                 // published
@@ -40,7 +40,7 @@ internal static class CopperAlloys
         new()
         {
             Name = "brass 85/15",
-            OtherNames = ["CuZn15", "C23000", "C230", "brass"],
+            OtherNames = ["CuZn15", "brass CuZn15", "C23000", "C230", "brass"],
             Composition = Composition.Of("Cu 850 Zn 150"),          // published, nominal
             Density = Gcc(8.75),                                    // published, 0.316 lb/in³
             Solidus = Celsius(988),                                 // published, 1810 °F
@@ -49,7 +49,7 @@ internal static class CopperAlloys
         new()
         {
             Name = "brass 70/30",
-            OtherNames = ["CuZn30", "C26000", "C260", "cartridge brass", "brass"],
+            OtherNames = ["CuZn30", "brass CuZn30", "C26000", "C260", "cartridge brass", "brass"],
             Composition = Composition.Of("Cu 700 Zn 300"),          // published, nominal
             Density = Gcc(8.53),                                    // published, 0.308 lb/in³
             Solidus = Celsius(916),                                 // published, 1680 °F

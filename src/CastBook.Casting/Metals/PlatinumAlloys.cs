@@ -8,14 +8,14 @@ namespace CastBook.Casting.Metals;
 /// </summary>
 internal static class PlatinumAlloys
 {
-    private static readonly string[] PlatinumMarks = ["platinum", "platinum 950", "Pt 950", "Pt", "950"];
+    private static readonly string[] PlatinumMarks = ["platinum 950", "platinum", "950"];
 
     public static IReadOnlyList<Alloy> All { get; } =
     [
         new()
         {
             Name = "platinum 950 ruthenium",
-            OtherNames = ["Pt 950 Ru", "Pt 950 Ru 50", "platinum ruthenium", .. PlatinumMarks],
+            OtherNames = ["platinum 950 ruthenium 50", "platinum ruthenium", .. PlatinumMarks],
             Composition = Composition.Of("Pt 950 Ru 50"),   // exact, by name
             Density = Gcc(20.7),                            // mixing rule, reliable here; the trade's tables agree from memory
             NeedsHighTemperatureInvestment = true,
@@ -23,7 +23,7 @@ internal static class PlatinumAlloys
         new()
         {
             Name = "platinum 950 iridium",
-            OtherNames = ["Pt 950 Ir", "Pt 950 Ir 50", "platinum iridium", .. PlatinumMarks],
+            OtherNames = ["platinum 950 iridium 50", "platinum iridium", .. PlatinumMarks],
             Composition = Composition.Of("Pt 950 Ir 50"),   // exact, by name
             Density = Gcc(21.5),                            // mixing rule, reliable here; the trade's tables agree from memory
             NeedsHighTemperatureInvestment = true,
@@ -31,7 +31,7 @@ internal static class PlatinumAlloys
         new()
         {
             Name = "platinum 950 cobalt",
-            OtherNames = ["Pt 950 Co", "Pt 950 Co 50", "platinum cobalt", .. PlatinumMarks],
+            OtherNames = ["platinum 950 cobalt 50", "platinum cobalt", .. PlatinumMarks],
             Composition = Composition.Of("Pt 950 Co 50"),   // exact, by name
             Density = Gcc(20.8),                            // published supplier list; the mixing rule is 3.7 % low
             NeedsHighTemperatureInvestment = true,
@@ -39,7 +39,7 @@ internal static class PlatinumAlloys
         new()
         {
             Name = "palladium 950",
-            OtherNames = ["palladium", "Pd 950", "Pd", "950"],
+            OtherNames = ["palladium", "950"],
             // No composition and no density: ruthenium, gallium and copper are all in use, 5 % apart.
             NeedsHighTemperatureInvestment = true,
         },

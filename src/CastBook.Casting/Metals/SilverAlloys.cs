@@ -6,15 +6,14 @@ namespace CastBook.Casting.Metals;
 internal static class SilverAlloys
 {
     // Sterling with and without deoxidant is poured 50 °C apart, and the mark is the same.
-    private static readonly string[] SterlingMarks =
-        ["sterling", "sterling silver", "ster", "stg", "925", "Ag 925", "silver 925", "sterling 925", "925 sterling silver", "925 sterling", "silver"];
+    private static readonly string[] SterlingMarks = ["sterling silver", "silver"];
 
     public static IReadOnlyList<Alloy> All { get; } =
     [
         new()
         {
             Name = "fine silver",
-            OtherNames = ["pure silver", "silver 999", "Ag 999", "fine silver 999", "999", "silver"],
+            OtherNames = ["999", "silver"],
             Composition = Composition.Of("Ag 1000"),    // exact
             Density = Gcc(10.49),                       // published element table
             Solidus = Celsius(961.78),                  // exact, fixed point of ITS-90
@@ -23,7 +22,7 @@ internal static class SilverAlloys
         new()
         {
             Name = "sterling without deoxidant",
-            OtherNames = ["plain sterling", "standard sterling", .. SterlingMarks],
+            OtherNames = SterlingMarks,
             Composition = Composition.Of("Ag 925 Cu 75"),   // published: 925 is the legal least, the rest copper
             Density = Gcc(10.36),                           // published metal data sheet; the mixing rule agrees
             Solidus = Celsius(803),                         // computed from the published assessment of Ag-Cu, ± 5
@@ -37,7 +36,7 @@ internal static class SilverAlloys
         new()
         {
             Name = "deoxidised sterling",
-            OtherNames = ["deox sterling", "deoxidized sterling", "deoxidised sterling silver", "deoxidized sterling silver", "deox sterling silver", .. SterlingMarks],
+            OtherNames = SterlingMarks,
             // No composition: makers do not say which deoxidant and how much.
             // Density: published for 925 silver. Deoxidants are lighter, by less than 1 % of the alloy in all,
             // so that the charge errs towards a full pour.
@@ -48,7 +47,7 @@ internal static class SilverAlloys
         new()
         {
             Name = "germanium silver 935",
-            OtherNames = ["germanium silver", "Ag 935", "silver 935", "935", "silver"],
+            OtherNames = ["germanium silver", "silver 935", "935", "silver"],
             Composition = Composition.Of("Ag 935 Cu 53 Ge 12"),     // published patent range: 92.5 to 96 Ag, 0.1 to 1.5 Ge, rest Cu
             // No density: the mixing rule has not been compared with germanium alloys.
         },

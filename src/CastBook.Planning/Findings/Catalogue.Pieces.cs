@@ -72,17 +72,43 @@ public static partial class Catalogue
         "{1}",
         "Weigh a solid cube of it, divide by its measured volume, and type the result as {2}.");
 
+    /// <summary>A material's name fits several materials of the shop.</summary>
+    public static FindingKind MaterialAmbiguous { get; } = new(
+        "material-ambiguous", Severity.Stop,
+        "{0} can mean {1}.",
+        "They differ in density, and the metal follows from it.",
+        "Type one of these names in the list.");
+
+    /// <summary>A material's name fits only one material of the shop.</summary>
+    public static FindingKind MaterialTakenAs { get; } = new(
+        "material-taken-as", Severity.Note,
+        "\"{0}\" is taken as \"{1}\", the only such material on the Materials sheet.",
+        "", "To change it, type another name in the list.");
+
+    /// <summary>A material's name is not known.</summary>
+    public static FindingKind MaterialUnknown { get; } = new(
+        "material-unknown", Severity.Stop,
+        "No pattern material is called {0}.",
+        "The nearest names on the Materials sheet are {1}.",
+        "Type one of these names, or add the material with its density to the Materials sheet.");
+
     /// <summary>An alloy's name means several alloys.</summary>
     public static FindingKind AlloyAmbiguous { get; } = new(
         "alloy-ambiguous", Severity.Stop,
-        "\"{0}\" can mean {1}.",
+        "{0} can mean {1}.",
         "They differ in density, pour temperature or quench.",
-        "Type one of these names in the list, or answer 'Alloy \"{0}\" is' on the Shop sheet.");
+        "Type one of these names in the list, or answer 'Alloy \"{2}\" is' on the Shop sheet.");
+
+    /// <summary>An alloy's name fits only one alloy of the shop.</summary>
+    public static FindingKind AlloyTakenAs { get; } = new(
+        "alloy-taken-as", Severity.Note,
+        "{0} is taken as {1}, the only such alloy on the Alloys sheet.",
+        "", "To change it, type another name in the list, or 'Alloy \"{2}\" is' on the Shop sheet.");
 
     /// <summary>An alloy's name is not known.</summary>
     public static FindingKind AlloyUnknown { get; } = new(
         "alloy-unknown", Severity.Stop,
-        "No alloy is called \"{0}\".",
+        "No alloy is called {0}.",
         "The nearest names are {1}.",
         "Type one of these names, or add the alloy with its density to the Alloys sheet.");
 

@@ -29,6 +29,7 @@ public static class ShopField
     public const string Power = "power";
     public const string Cools = "cools";
     public const string ReadsHighBy = "readsHighBy";
+    public const string OtherNames = "otherNames";
     public const string Composition = "composition";
     public const string Solidus = "solidus";
     public const string Liquidus = "liquidus";

@@ -10,41 +10,41 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
 {
     private static readonly string[] Poisonous = ["Be", "Cd", "Pb"];
 
-    private readonly Dictionary<string, (AlloyAnswer Answer, string Written)> answers = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, KnownAlloy> known = new(StringComparer.Ordinal);
+    private readonly AlloyMeanings meanings = new(shop);
+    private readonly OpenNames names = new(new(shop));
+    private readonly Dictionary<string, (AlloyAnswer Answer, OpenName? Name)> answers = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, KnownAlloy> known = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The alloys met so far, in order of first appearance.</summary>
     public IReadOnlyList<KnownAlloy> Met => [.. known.Values.OrderBy(a => a.Order)];
 
-    /// <summary>What a name in the list means; a name that stays open has one finding, about all its rows.</summary>
+    /// <summary>What a name in the list means.</summary>
     /// <param name="written">The name as written.</param>
     /// <param name="pieceId">The row that writes it.</param>
     public AlloyAnswer Resolve(string written, int pieceId)
     {
-        var key = AlloyNames.Normal(written);
-        if (!answers.TryGetValue(key, out var answer))
+        if (!answers.TryGetValue(written, out var answer))
         {
-            answers[key] = answer = (Settle(written.Trim()), written.Trim());
+            answers[written] = answer = Settle(written.Trim());
         }
 
+        answer.Name?.Rows.Add(pieceId);
         if (answer.Answer.Known is { } alloy)
         {
             Faults(alloy, pieceId);
-        }
-        else
-        {
-            findings.Add(Open(answer.Written, pieceId));
         }
 
         return answer.Answer;
     }
 
+    /// <summary>Asks for the names that stayed open, each once for all its rows.</summary>
+    public void Ask() => names.Ask(findings);
+
     /// <summary>The density of a metal named beside a crucible, or nothing; makes no finding.</summary>
     /// <param name="metal">The metal as written; plain <c>gold</c> and <c>silver</c> mean the fine metals here, as makers mean them.</param>
     public Density? DensityOf(string metal)
     {
-        var row = Row(metal);
-        if (row?.Alloy.Density is { } own)
+        if (meanings.Of(metal) is { IsOnlySuch: false, Row.Alloy.Density: { } own })
         {
             return own;
         }
@@ -65,53 +65,30 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
     /// <param name="alloy">The alloy.</param>
     public bool Means(string written, KnownAlloy alloy)
     {
-        var builtIn = alloy.Row is { } row ? BuiltInFor(row) : alloy.Alloy;
-        return AlloyNames.Normal(written) == AlloyNames.Normal(alloy.Name)
+        var builtIn = alloy.Row is { } row ? meanings.BuiltInFor(row) : alloy.Alloy;
+        return AlloyWords.Key(written) == AlloyWords.Key(alloy.Name)
             || (builtIn is not null && BuiltInAlloys.Named(written).Any(a => a.Name == builtIn.Name));
     }
 
-    private AlloyAnswer Settle(string written)
+    private (AlloyAnswer Answer, OpenName? Name) Settle(string written)
     {
-        if (Row(written) is { } row)
+        var meaning = meanings.Of(written);
+        var answer = meaning.Row is { } row ? OfRow(row)
+            : meaning.BuiltIn is { } builtIn ? Keep(builtIn.Name, meanings.Answer(written) ?? written, builtIn, null)
+            : meaning.Choices.Count > 0 ? Undecided(meaning.Choices)
+            : AlloyAnswer.Nothing;
+        if (answer.IsQuestion && meaning.Row is { } bare)
         {
-            return OfRow(row, written);
+            meaning = new(null, null, BuiltInAlloys.Named(bare.Alloy.Name));
         }
 
-        if (shop.Settings.AlloyMeanings.TryGetValue(written, out var meaning) && !string.IsNullOrWhiteSpace(meaning))
-        {
-            return Row(meaning) is { } meant ? OfRow(meant, meaning) : OfBuiltIn(BuiltInAlloys.Named(meaning), meaning.Trim());
-        }
-
-        return OfBuiltIn(BuiltInAlloys.Named(written), written);
+        var isOpen = answer.Known is null || meaning.IsOnlySuch;
+        return (answer, isOpen ? names.Of(AlloyWords.Key(written), written, meaning) : null);
     }
 
-    private AlloyAnswer OfBuiltIn(IReadOnlyList<Alloy> choices, string written)
+    private AlloyAnswer OfRow(ShopAlloy row)
     {
-        if (choices.Count > 1)
-        {
-            // The shop has exactly one of them on its sheet: that is the one it means.
-            var owned = shop.Alloys.Where(r => BuiltInFor(r) is { } b && choices.Contains(b)).ToList();
-            if (owned.Count == 1)
-            {
-                return OfRow(owned[0], owned[0].Alloy.Name);
-            }
-
-            return Undecided(choices);
-        }
-
-        if (choices.Count == 0)
-        {
-            return AlloyAnswer.Nothing;
-        }
-
-        // A shop row under another name of the same alloy carries its stock and its own values.
-        var same = shop.Alloys.Where(r => BuiltInFor(r) == choices[0]).ToList();
-        return same.Count == 1 ? OfRow(same[0], same[0].Alloy.Name) : Keep(choices[0].Name, written, choices[0], null);
-    }
-
-    private AlloyAnswer OfRow(ShopAlloy row, string written)
-    {
-        var builtIn = BuiltInFor(row);
+        var builtIn = meanings.BuiltInFor(row);
         var choices = BuiltInAlloys.Named(row.Alloy.Name);
         if (builtIn is null && choices.Count > 1 && row.Alloy.Density is null && row.Alloy.Composition is null)
         {
@@ -119,7 +96,7 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         }
 
         var alloy = builtIn is null ? row.Alloy : Fill(row.Alloy, builtIn);
-        return Keep(row.Alloy.Name, written, alloy, row);
+        return Keep(row.Alloy.Name.Trim(), row.Alloy.Name.Trim(), alloy, row);
     }
 
     private static AlloyAnswer Undecided(IReadOnlyList<Alloy> choices)
@@ -130,12 +107,10 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
             : new(null, densities.Min(), densities.Max()) { IsQuestion = true };
     }
 
-    private AlloyAnswer Keep(string key, string written, Alloy alloy, ShopAlloy? row)
+    private AlloyAnswer Keep(string key, string name, Alloy alloy, ShopAlloy? row)
     {
-        key = AlloyNames.Normal(key);
         if (!known.TryGetValue(key, out var entry))
         {
-            var name = row is null ? written : row.Alloy.Name.Trim();
             entry = new KnownAlloy(name, WithDensity(alloy, name), row, known.Count) { Refused = Bad(alloy).Count > 0 };
             known[key] = entry;
         }
@@ -168,7 +143,7 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
     private void Faults(KnownAlloy alloy, int pieceId)
     {
         var row = Subject.Piece(pieceId, PieceField.Alloy);
-        if (alloy.Density is null)
+        if (alloy.Density is null && !alloy.Refused)
         {
             findings.Add(Catalogue.AlloyDensityMissing.At([About(alloy.Name, ShopField.Density), row], alloy.Name));
         }
@@ -199,36 +174,6 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
             own.QuenchAfter.Large ?? builtIn.QuenchAfter.Large),
         NeedsHighTemperatureInvestment = own.NeedsHighTemperatureInvestment || builtIn.NeedsHighTemperatureInvestment,
     };
-
-    private Alloy? BuiltInFor(ShopAlloy row)
-    {
-        var name = shop.Settings.AlloyMeanings.TryGetValue(row.Alloy.Name.Trim(), out var meaning) && !string.IsNullOrWhiteSpace(meaning)
-            ? meaning
-            : row.Alloy.Name;
-        var named = BuiltInAlloys.Named(name);
-        return named.Count == 1 ? named[0] : null;
-    }
-
-    private ShopAlloy? Row(string written)
-    {
-        var key = AlloyNames.Normal(written);
-        return key.Length == 0 ? null : shop.Alloys.FirstOrDefault(r => AlloyNames.Normal(r.Alloy.Name) == key);
-    }
-
-    private Finding Open(string written, int pieceId)
-    {
-        var meaning = shop.Settings.AlloyMeanings.TryGetValue(written, out var answer) && !string.IsNullOrWhiteSpace(answer) ? answer.Trim() : written;
-        var choices = BuiltInAlloys.Named(meaning);
-        var subject = Subject.Piece(pieceId, PieceField.Alloy);
-        if (choices.Count > 1)
-        {
-            return Catalogue.AlloyAmbiguous.At(
-                [Subject.Setting(SettingName.AlloyMeaning(written)), subject], written, Say.Choice([.. choices.Select(c => $"\"{c.Name}\"")]));
-        }
-
-        var near = AlloyNames.Nearest(meaning, shop.Alloys.Select(r => r.Alloy.Name).Concat(BuiltInAlloys.All.Select(a => a.Name)));
-        return Catalogue.AlloyUnknown.At(subject, meaning, Say.Together([.. near.Select(n => $"\"{n}\"")]));
-    }
 
     private static Subject About(string name, string field) => new(SubjectKind.Alloy, name, field);
 }

@@ -15,13 +15,17 @@ internal sealed record KnownAlloy(string Name, Alloy Alloy, ShopAlloy? Row, int 
     public Density? Density => Alloy.Density;
 
     /// <summary>Whether it is a red gold by name: one that turns brittle when it cools slowly.</summary>
-    public bool IsRedGold { get; } = new[] { Name, Alloy.Name }
-        .SelectMany(n => n.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries))
-        .Any(w => w.Equals("red", StringComparison.OrdinalIgnoreCase) || w.Equals("rose", StringComparison.OrdinalIgnoreCase))
-        && (Alloy.Composition is { } parts ? parts.PerMille("Au") > 0 : (Name + Alloy.Name).Contains("gold", StringComparison.OrdinalIgnoreCase));
+    public bool IsRedGold { get; } = IsRed(Name, Alloy) || IsRed(Alloy.Name, Alloy);
 
     /// <summary>True when nothing of it may be cast, for a reason that has a finding.</summary>
     public bool Refused { get; init; }
+
+    private static bool IsRed(string name, Alloy alloy)
+    {
+        var words = AlloyWords.Of(name);
+        return (words.Contains("RED") || words.Contains("ROSE"))
+            && (alloy.Composition is { } parts ? parts.PerMille("Au") > 0 : words.Any(w => w == "GOLD" || AlloyWords.IsCarats(w)));
+    }
 }
 
 /// <summary>What a written alloy name came to.</summary>

@@ -18,7 +18,8 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
     {
         var all = night.Pieces.Select(p => isAsked(p.Id) ? Of(p) : null).ToList();
         var asked = all.OfType<PieceMetal>().ToList();
-        DensityQuestions.Ask(asked, findings);
+        alloys.Ask();
+        MaterialQuestions.Ask(asked, findings);
         AskMeaning(asked);
         return all;
     }

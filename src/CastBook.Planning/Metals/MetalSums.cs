@@ -1,3 +1,4 @@
+using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using UnitsNet;
 
@@ -16,7 +17,7 @@ internal static class MetalSums
         var plans = new List<MetalPlan>();
         var groups = asked
             .Where(m => !string.IsNullOrWhiteSpace(m.Piece.Alloy))
-            .GroupBy(m => m.Alloy.Known?.Name ?? "? " + AlloyNames.Normal(m.Piece.Alloy!), StringComparer.Ordinal);
+            .GroupBy(m => m.Alloy.Known?.Name ?? "? " + AlloyWords.Key(m.Piece.Alloy!), StringComparer.Ordinal);
         foreach (var group in groups)
         {
             var known = group.First().Alloy.Known;

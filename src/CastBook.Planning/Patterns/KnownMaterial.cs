@@ -12,6 +12,15 @@ namespace CastBook.Planning.Patterns;
 /// <param name="AskTheSetting">True when the answer belongs to the Shop sheet and not to the Materials sheet.</param>
 internal sealed record KnownMaterial(string Name, PatternKind? Kind, Density? Density, Material? Row, bool AskTheSetting)
 {
+    /// <summary>The shop's materials that the name may mean, where that is open.</summary>
+    public IReadOnlyList<string> Choices { get; init; } = [];
+
+    /// <summary>The shop's names nearest to one that neither its sheet nor the trade knows.</summary>
+    public IReadOnlyList<string> Nearest { get; init; } = [];
+
+    /// <summary>The name in the list, where it fits the row only because the shop's sheet has no other such material.</summary>
+    public string? TakenFrom { get; init; }
+
     /// <summary>The name as a text says it.</summary>
     public string Said => Name.Length == 0 ? "the pattern material" : $"\"{Name}\"";
 

@@ -1,4 +1,4 @@
-using CastBook.Casting.Patterns;
+using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Patterns;
@@ -26,21 +26,39 @@ internal sealed class MaterialBook(Shop shop)
         var settings = shop.Settings;
         var usual = settings.PatternMaterial?.Trim() ?? "";
         var name = written.Length == 0 ? usual : written;
-        var row = name.Length == 0
-            ? null
-            : shop.Materials.FirstOrDefault(m => string.Equals(m.Name.Trim(), name, StringComparison.OrdinalIgnoreCase));
-        var isUsual = written.Length == 0 || string.Equals(written, usual, StringComparison.OrdinalIgnoreCase);
+        var isUsual = written.Length == 0 || IsSame(written, usual);
+        var rows = Rows(name);
+        var row = rows.Count == 1 ? rows[0] : null;
         var density = row?.Density ?? (isUsual ? settings.PatternDensity : null);
-        return new(row?.Name.Trim() ?? name, row?.Kind ?? KindIn(name), density, row, AskTheSetting: isUsual && row is null);
+        var kind = row?.Kind ?? MaterialWords.KindIn(row?.Name ?? name) ?? MaterialWords.KindIn(name);
+        var isUnknown = name.Length > 0 && rows.Count == 0 && kind is null && density is null;
+        return new(row?.Name.Trim() ?? name, kind, density, row, AskTheSetting: isUsual && row is null)
+        {
+            Choices = rows.Count > 1 && density is null ? [.. rows.Select(r => r.Name.Trim())] : [],
+            Nearest = isUnknown ? Nearest(name) : [],
+            TakenFrom = row is null || IsSame(row.Name, name) ? null : name,
+        };
     }
 
-    private static PatternKind? KindIn(string name)
+    // By its name, else by what its words mean; else every row that says all that the name says, as "castable resin" does of "resin".
+    private List<Material> Rows(string name)
     {
-        var words = name.Split([' ', '-', '_', '/', ',', '(', ')', '.'], StringSplitOptions.RemoveEmptyEntries);
-        var resin = words.Contains("resin", StringComparer.OrdinalIgnoreCase);
-        var wax = words.Contains("wax", StringComparer.OrdinalIgnoreCase);
+        var wanted = MaterialWords.Of(name);
+        if (shop.Materials.FirstOrDefault(m => string.Equals(m.Name.Trim(), name, StringComparison.OrdinalIgnoreCase)) is { } row)
+        {
+            return [row];
+        }
 
-        // "Wax resin" is a resin that is filled with wax: it decomposes, it does not melt out.
-        return resin ? PatternKind.Resin : wax ? PatternKind.Wax : null;
+        var same = wanted.Count == 0 ? [] : shop.Materials.Where(m => IsSame(m.Name, name)).ToList();
+        return same.Count > 0 || wanted.Count == 0 ? same : [.. shop.Materials.Where(m => wanted.All(MaterialWords.Of(m.Name).Contains))];
     }
+
+    private IReadOnlyList<string> Nearest(string name) =>
+        Spelling.Nearest(Plain(name), shop.Materials.Select(m => (Plain(m.Name), m.Name.Trim())));
+
+    private static bool IsSame(string one, string other) =>
+        string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase)
+        || (MaterialWords.Key(one) is { Length: > 0 } key && key == MaterialWords.Key(other));
+
+    private static string Plain(string name) => string.Concat(MaterialWords.Of(name));
 }

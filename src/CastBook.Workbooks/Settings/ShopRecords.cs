@@ -55,6 +55,7 @@ internal static class ShopRecords
         Alloy = new Alloy
         {
             Name = row.Name,
+            OtherNames = Names(row.Text(ShopField.OtherNames)),
             Composition = Composition(row),
             Density = row.Density(ShopField.Density),
             Solidus = row.Temperature(ShopField.Solidus),

@@ -53,6 +53,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
     public static ShopSheet Alloys { get; } = new("Alloys", SubjectKind.Alloy, "alloy",
     [
         new(ShopField.Name, Dimension.None, "alloy", "name", "metal"),
+        new(ShopField.OtherNames, Dimension.None, "other names", "also called", "aliases"),
         new(ShopField.Composition, Dimension.None, "composition"),
         new(ShopField.Density, Dimension.Density, "density"),
         new(ShopField.Solidus, Dimension.Temperature, "solidus"),

@@ -1,5 +1,6 @@
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -20,6 +21,120 @@ public sealed class AlloyBookTests
             + "Type one of these names in the list, or answer 'Alloy \"sterling\" is' on the Shop sheet.");
         plan.Pieces[0].MetalEach.ShouldBeNull();
         plan.Pieces[2].Status.ShouldBe(PieceStatus.Planned);
+    }
+
+    // One question for one alloy, however its rows spell it.
+    [Fact]
+    public void Resolve_SeveralSpellingsOfOneOpenName_AreOneQuestion()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("Ag 925"), Ring("Sterlingsilber"), Ring("argento 925")));
+
+        var finding = plan.The("alloy-ambiguous");
+        finding.Subjects.Count.ShouldBe(4);
+        finding.Seen.ShouldBe(
+            "\"Ag 925\", \"Sterlingsilber\" and \"argento 925\" can mean \"sterling without deoxidant\" or \"deoxidised sterling\".");
+        finding.Remedy.ShouldBe("Type one of these names in the list, or answer 'Alloy \"Ag 925\" is' on the Shop sheet.");
+    }
+
+    [Fact]
+    public void Resolve_AnswerToAnotherSpelling_IsTaken()
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            Settings = Wrenmoor.Answered with { AlloyMeanings = new Dictionary<string, string> { ["Ag 925"] = "deoxidised sterling" } },
+        };
+
+        NightPlanner.Plan(Wrenmoor.Night(shop, Ring("plata de ley"))).Flasks[0].MetalTemperature!.Value.DegreesCelsius.ShouldBe(1010, 1e-9);
+    }
+
+    [Fact]
+    public void Resolve_MoreChoicesThanHelp_CountsTheRest()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("or jaune")));
+
+        plan.The("alloy-ambiguous").Seen.ShouldMatch("^\"or jaune\" can mean (\"[^\"]+\", ){5}\"[^\"]+\" or one of \\d+ more\\.$");
+    }
+
+    [Theory]
+    [InlineData("bronze", "Bell bronze")]
+    [InlineData("Bronzo", "Bell bronze")]
+    [InlineData("silver", "Bench silver")]
+    public void Resolve_OnlySuchAlloyOfTheShop_IsTakenAndNoted(string written, string row)
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring(written), Ring(written)));
+
+        plan.Flasks.ShouldHaveSingleItem().Alloy.ShouldBe(row);
+        plan.The("alloy-taken-as").Text().ShouldBe(
+            $"\"{written}\" is taken as \"{row}\", the only such alloy on the Alloys sheet. "
+            + $"To change it, type another name in the list, or 'Alloy \"{written}\" is' on the Shop sheet.");
+    }
+
+    [Fact]
+    public void Resolve_SeveralSuchAlloysOfTheShop_ChoosesAmongThem()
+    {
+        var second = Wrenmoor.Bronze with { Alloy = Wrenmoor.Bronze.Alloy with { Name = "Gunmetal bronze" } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [.. Wrenmoor.Shop.Alloys, second] }, Ring("bronce")));
+
+        plan.The("alloy-ambiguous").Seen.ShouldBe("\"bronce\" can mean \"Bell bronze\" or \"Gunmetal bronze\".");
+    }
+
+    [Theory]
+    [InlineData("750 Gelbgold", "18k yellow")]
+    [InlineData("house metal", "Bench silver")]
+    [InlineData("BENCH-SILVER", "Bench silver")]
+    public void Resolve_RowInOtherWords_IsFoundWithoutANote(string written, string row)
+    {
+        var silver = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { OtherNames = ["House metal"] } };
+        var gold = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = "18k yellow" } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [silver, gold] }, Ring(written)));
+
+        plan.Flasks.ShouldHaveSingleItem().Alloy.ShouldBe(row);
+        plan.Ids().ShouldNotContain("alloy-taken-as");
+    }
+
+    // A name that is known without numbers asks for the numbers, not for another spelling.
+    [Fact]
+    public void Resolve_NameWithoutNumbers_AsksForThem()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("CuSn10"), Ring("Bronze Cu Sn 10")));
+
+        plan.Stops().ShouldBe(["alloy-density-missing"]);
+        plan.The("alloy-density-missing").Text().ShouldBe(
+            "No density is known for CuSn10. The metal follows from it. Type its density or its composition on the Alloys sheet.");
+    }
+
+    [Fact]
+    public void Resolve_LeadedAlloyByItsDesignation_IsRefusedAndNotAsked()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("Messing CuZn39Pb3")));
+
+        plan.Stops().ShouldBe(["alloy-refused"]);
+        plan.The("alloy-refused").Seen.ShouldBe("Messing CuZn39Pb3 has lead in its composition.");
+    }
+
+    [Fact]
+    public void Resolve_UnknownCarats_NamesTheNearest() =>
+        NightPlanner.Plan(Wrenmoor.Night(Ring("16 ct white gold"))).The("alloy-unknown").Text().ShouldBe(
+            "No alloy is called \"16 ct white gold\". The nearest names are \"10k white\", \"14k white\" and \"18k nickel white\". "
+            + "Type one of these names, or add the alloy with its density to the Alloys sheet.");
+
+    [Theory]
+    [InlineData("Rotgold 750", true)]
+    [InlineData("oro rosso 18 kt", true)]
+    [InlineData("or jaune 750", false)]
+    [InlineData("red bronze", false)]
+    public void IsRedGold_NameInAnyLanguage_IsKnown(string name, bool expected) =>
+        new KnownAlloy(name, new Alloy { Name = name }, null, 0).IsRedGold.ShouldBe(expected);
+
+    // "Gold" beside a crucible means fine gold, as makers mean it, whatever gold the shop casts.
+    [Fact]
+    public void DensityOf_GoldOfARating_IsFineGold()
+    {
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "18k house gold", Density = Density.FromGramsPerCubicCentimeter(15.4) } };
+
+        new AlloyBook(Wrenmoor.Shop with { Alloys = [own] }, new FindingList()).DensityOf("Gold")!.Value.GramsPerCubicCentimeter.ShouldBe(19.32, 1e-9);
     }
 
     [Fact]

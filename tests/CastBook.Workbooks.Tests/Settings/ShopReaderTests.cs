@@ -76,6 +76,11 @@ public sealed class ShopReaderTests
     }
 
     [Fact]
+    public void Read_OtherNamesOfAnAlloy_AreReadApart() =>
+        Read("Alloys", s => s.Row("Alloy", "Other names", "Density (g/cm³)").Row("Bench silver", "925; house silver", 10.4))
+            .Night.Shop.Alloys.ShouldHaveSingleItem().Alloy.OtherNames.ShouldBe(["925", "house silver"]);
+
+    [Fact]
     public void Read_AlloysSheet_GivesEveryColumn()
     {
         var alloy = Read("Alloys", s => s

@@ -1,0 +1,71 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Patterns;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Metals;
+
+/// <summary>Asks once for each pattern material that is open or lacks its density, and notes those that were inferred.</summary>
+internal static class MaterialQuestions
+{
+    /// <summary>Adds a question or a note for each material.</summary>
+    /// <param name="asked">The rows that are asked for.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public static void Ask(IReadOnlyList<PieceMetal> asked, FindingList findings)
+    {
+        foreach (var material in asked.Select(m => m.Material).Distinct())
+        {
+            if (material.TakenFrom is { } written)
+            {
+                findings.Add(Catalogue.MaterialTakenAs.At(Subject.Column(PieceField.Material), written, material.Name));
+            }
+        }
+
+        foreach (var rows in asked.Where(m => m.WantsDensity).GroupBy(m => MaterialWords.Key(m.Material.Name), StringComparer.Ordinal))
+        {
+            findings.Add(Question([.. rows]));
+        }
+    }
+
+    private static Finding Question(List<PieceMetal> rows)
+    {
+        var material = rows[0].Material;
+        var said = Say.Together([.. rows.Select(r => r.Material.Said).Distinct(StringComparer.OrdinalIgnoreCase)]);
+        var places = rows.Select(r => Subject.Piece(r.Piece.Id, PieceField.Material));
+        if (material.Choices.Count > 0)
+        {
+            return Catalogue.MaterialAmbiguous.At([.. places], said, Say.Choice([.. material.Choices.Select(Quoted)]));
+        }
+
+        if (material.Nearest.Count > 0)
+        {
+            return Catalogue.MaterialUnknown.At([.. places], said, Say.Together([.. material.Nearest.Select(Quoted)]));
+        }
+
+        // A density of the whole shop is one question; that of one material is said at its rows too.
+        Subject[] subjects = material.AskTheSetting
+            ? [Subject.Setting(SettingName.PatternDensity)]
+            : [new(SubjectKind.Material, material.Name, ShopField.Density), .. places];
+        var where = material.AskTheSetting
+            ? "\"Pattern density\" on the Shop sheet"
+            : $"the density of {material.Said} on the Materials sheet";
+        return Catalogue.PatternDensityMissing.At(subjects, said, Span(material, rows), where);
+    }
+
+    private static string Quoted(string name) => $"\"{name}\"";
+
+    private static string Span(KnownMaterial material, List<PieceMetal> rows)
+    {
+        var (least, most) = material.Range;
+        var such = $"Such material runs from {Say.Dense(least)} to {Say.Dense(most)}";
+        var counted = rows.Where(r => r is { Least: not null, Most: not null, Piece.Quantity: not null }).ToList();
+        if (counted.Count == 0)
+        {
+            return such + ", and the metal follows from it.";
+        }
+
+        var low = counted.Aggregate(Mass.Zero, (sum, r) => sum + (r.Least!.Value * r.Piece.Quantity!.Value));
+        var high = counted.Aggregate(Mass.Zero, (sum, r) => sum + (r.Most!.Value * r.Piece.Quantity!.Value));
+        return $"{such}: {Say.Count(counted.Count, "row takes", "rows take")} from {Say.Grams(low)} to {Say.Grams(high)} of metal.";
+    }
+}

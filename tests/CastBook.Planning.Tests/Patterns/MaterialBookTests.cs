@@ -1,0 +1,83 @@
+using CastBook.Casting.Patterns;
+using CastBook.Planning.Patterns;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Planning.Tests.Patterns;
+
+public sealed class MaterialBookTests
+{
+    // Source of the words: common practice of the trade in each language.
+    [Theory]
+    [InlineData("wax", PatternKind.Wax)]
+    [InlineData("Wachs", PatternKind.Wax)]
+    [InlineData("cire à injecter", PatternKind.Wax)]
+    [InlineData("cera para tallar", PatternKind.Wax)]
+    [InlineData("Cera da intaglio", PatternKind.Wax)]
+    [InlineData("Schnitzwachs", PatternKind.Wax)]
+    [InlineData("wax (carved)", PatternKind.Wax)]
+    [InlineData("Castable Resin", PatternKind.Resin)]
+    [InlineData("Gießharz", PatternKind.Resin)]
+    [InlineData("Giessharz", PatternKind.Resin)]
+    [InlineData("résine calcinable", PatternKind.Resin)]
+    [InlineData("resina", PatternKind.Resin)]
+    [InlineData("wax resin", PatternKind.Resin)]
+    [InlineData("Blue 3", null)]
+    public void KindIn_WordsOfTheTrade_TellWaxFromResin(string name, PatternKind? expected) => MaterialWords.KindIn(name).ShouldBe(expected);
+
+    [Theory]
+    [InlineData("Spritzwachs", "Injection wax")]
+    [InlineData("cera de inyección", "Injection wax")]
+    [InlineData("wax, injected", "Injection wax")]
+    [InlineData("Gießharz", "Castable resin")]
+    [InlineData("résine calcinable", "Castable resin")]
+    public void Of_RowInOtherWords_IsFoundWithoutANote(string written, string row)
+    {
+        var material = Of(Wrenmoor.Shop, written);
+
+        material.Row!.Name.ShouldBe(row);
+        material.TakenFrom.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Of_OnlySuchMaterialOfTheShop_IsTakenAndNoted()
+    {
+        var piece = Wrenmoor.Ring() with { Material = "Harz" };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Materials = [Wrenmoor.Resin, Wrenmoor.Wax] }, piece, piece));
+
+        plan.The("material-taken-as").Text().ShouldBe(
+            "\"Harz\" is taken as \"Castable resin\", the only such material on the Materials sheet. To change it, type another name in the list.");
+        plan.Stops().ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Of_SeveralSuchMaterials_AsksOnceWithTheChoices()
+    {
+        var carving = Wrenmoor.Wax with { Name = "Carving wax" };
+        var piece = Wrenmoor.Ring() with { Material = "wax" };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(
+            Wrenmoor.Shop with { Materials = [Wrenmoor.Wax, carving] }, piece, piece with { Material = "Wachs" }));
+
+        plan.The("material-ambiguous").Text().ShouldBe(
+            "\"wax\" and \"Wachs\" can mean \"Injection wax\" or \"Carving wax\". They differ in density, and the metal follows from it. "
+            + "Type one of these names in the list.");
+        plan.The("material-ambiguous").Subjects.Count.ShouldBe(2);
+        plan.Ids().ShouldNotContain("pattern-density-missing");
+    }
+
+    [Fact]
+    public void Of_UnknownMaterial_IsAskedWithTheNearest()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(
+            Wrenmoor.Shop with { Materials = [Wrenmoor.Wax, Wrenmoor.Resin] }, Wrenmoor.Ring() with { Material = "Castabel" }));
+
+        plan.The("material-unknown").Text().ShouldBe(
+            "No pattern material is called \"Castabel\". The nearest names on the Materials sheet are \"Castable resin\" and \"Injection wax\". "
+            + "Type one of these names, or add the material with its density to the Materials sheet.");
+        plan.Ids().ShouldNotContain("pattern-density-missing");
+    }
+
+    private static KnownMaterial Of(Shop shop, string written) =>
+        new MaterialBook(shop with { Materials = [Wrenmoor.Wax, Wrenmoor.Resin] }).Of(Wrenmoor.Ring() with { Material = written });
+}
