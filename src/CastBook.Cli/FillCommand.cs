@@ -11,6 +11,9 @@ namespace CastBook.Cli;
 /// <summary><c>castbook fill BOOK</c>: the main job.</summary>
 internal static class FillCommand
 {
+    // A casting night runs past midnight: until the morning it is still the evening before.
+    private static readonly TimeSpan EndOfNight = TimeSpan.FromHours(6);
+
     /// <summary>The command.</summary>
     /// <param name="output">Where answers go.</param>
     /// <param name="errors">Where everything else goes.</param>
@@ -19,15 +22,16 @@ internal static class FillCommand
     {
         var book = new Argument<string>("BOOK") { Description = "The workbook to fill (.xlsx or .xlsm)." };
         var to = new Option<string?>("--out") { Description = "Write the filled workbook here and leave BOOK as it is.", HelpName = "PATH" };
+        var night = new Option<string?>("--night") { Description = "Plan this night, written as in the Night column, such as 2026-12-03.", HelpName = "NIGHT" };
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
         var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
         {
-            book, to, dryRun, json, strict,
+            book, to, night, dryRun, json, strict,
         };
         command.SetAction(parsed => Run(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict)),
+            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict)),
             output,
             errors,
             clock));
@@ -44,7 +48,11 @@ internal static class FillCommand
 
         try
         {
-            var settings = SettingsAround(request.Book);
+            var settings = SettingsAround(request.Book) with
+            {
+                Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
+                Today = DateOnly.FromDateTime((clock.GetLocalNow() - EndOfNight).DateTime),
+            };
             var (result, backup) = BookFile.Fill(request.Book, request.To, request.DryRun, settings, clock);
             Tell(request, result, backup, output);
             return request.Strict && result.Findings.Any(f => f.Severity == Severity.Stop) ? ExitCode.Stops : ExitCode.Filled;
@@ -124,5 +132,5 @@ internal static class FillCommand
         });
     }
 
-    private sealed record Request(string Book, string? To, bool DryRun, bool Json, bool Strict);
+    private sealed record Request(string Book, string? To, string? Night, bool DryRun, bool Json, bool Strict);
 }

@@ -15,6 +15,9 @@ public sealed record Night
     /// <summary>What the weights are of: as the heading says, else as the Shop sheet says, else unknown.</summary>
     public WeightMeaning WeightsAreOf { get; init; }
 
+    /// <summary>The day it is, by which the next night is chosen where the rows name several days and none is asked for; missing to have it asked.</summary>
+    public DateOnly? Today { get; init; }
+
     /// <summary>Trees that stand in the book with a weighing or a state beyond planned.</summary>
     public IReadOnlyList<TreeInHand> Trees { get; init; } = [];
 }

@@ -50,7 +50,7 @@ public sealed record Piece
     /// <summary>When it is due.</summary>
     public DateOnly? Due { get; init; }
 
-    /// <summary>The night the row belongs to, as written.</summary>
+    /// <summary>The night the row belongs to: a day as <c>2026-12-03</c>, or a name as written.</summary>
     public string? Night { get; init; }
 
     /// <summary>Whether the row is marked done.</summary>

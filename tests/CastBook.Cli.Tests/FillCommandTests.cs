@@ -132,7 +132,7 @@ public sealed class FillCommandTests : IDisposable
 
         var help = Run("fill", "--help");
         (help.ExitCode, help.Errors).ShouldBe((0, ""));
-        foreach (var word in (string[])["BOOK", "--out <PATH>", "--dry-run", "--json", "--strict", "Example: castbook fill harbour-night.xlsx"])
+        foreach (var word in (string[])["BOOK", "--out <PATH>", "--night <NIGHT>", "--dry-run", "--json", "--strict", "Example: castbook fill harbour-night.xlsx"])
         {
             help.Output.ShouldContain(word);
         }

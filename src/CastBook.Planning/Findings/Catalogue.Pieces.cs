@@ -29,14 +29,20 @@ public static partial class Catalogue
         "night-not-chosen", Severity.Stop,
         "The rows belong to several nights: {0}.",
         "Nothing goes into a flask until one night is chosen.",
-        "Type the night to plan as \"Night\" on the Shop sheet, written as in the Night column.");
+        "Type the night to plan as \"Night\" on the Shop sheet, written as in the Night column, or fill with --night.");
+
+    /// <summary>The next night by date was chosen.</summary>
+    public static FindingKind NightByDate { get; } = new(
+        "night-by-date", Severity.Note,
+        "The night planned is {0}, the next by date of {1}.", "",
+        "To plan another, type it as \"Night\" on the Shop sheet, or fill with --night.");
 
     /// <summary>The chosen night is not in the list.</summary>
     public static FindingKind NightWithoutRows { get; } = new(
         "night-without-rows", Severity.Stop,
-        "No row belongs to the night \"{0}\" that the Shop sheet names.",
+        "No row belongs to the night \"{0}\" that was asked for.",
         "The rows name {1}, so everything was left alone.",
-        "Type one of those as \"Night\" on the Shop sheet, or leave it blank.");
+        "Type one of those as \"Night\" on the Shop sheet or after --night, or leave it blank.");
 
     /// <summary>Rows the shop leaves out.</summary>
     public static FindingKind RowsLeftOut { get; } = new(

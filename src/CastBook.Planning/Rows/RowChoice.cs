@@ -1,5 +1,4 @@
 using CastBook.Planning.Findings;
-using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Rows;
 
@@ -25,31 +24,26 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool Night
 
         Count(findings, Catalogue.RowsLeftOut, standing, PieceStatus.LeftOut, PieceField.LeaveOut);
         Count(findings, Catalogue.RowsDone, standing, PieceStatus.Done, PieceField.Done);
-        var wanted = Key(night.Shop.Settings.Night);
         if (named.Count == 0)
         {
             return new(standing, NightIsOpen: false);
         }
 
-        if (wanted.Length == 0 && named.Count > 1)
+        if (NightChoice.Of(night, named, findings) is not { } chosen)
         {
-            findings.Add(Catalogue.NightNotChosen.At(Subject.Setting(SettingName.Night), Say.Together([.. named.Take(6).Select(n => $"\"{n}\"")])));
             return new(standing, NightIsOpen: true);
         }
 
-        LeaveOthersAlone(wanted.Length == 0 ? named[0] : wanted, open, standing, named, findings);
+        LeaveOthersAlone(chosen, open, standing, findings);
         return new(standing, NightIsOpen: false);
     }
 
-    private static void LeaveOthersAlone(
-        string night, List<Piece> open, PieceStatus[] standing, List<string> named, FindingList findings)
-    {
-        if (!named.Contains(night, StringComparer.OrdinalIgnoreCase))
-        {
-            findings.Add(Catalogue.NightWithoutRows.At(
-                Subject.Setting(SettingName.Night), night, Say.Together([.. named.Take(6).Select(n => $"\"{n}\"")])));
-        }
+    /// <summary>A night's name as it compares.</summary>
+    /// <param name="night">As written; may be missing.</param>
+    public static string Key(string? night) => night?.Trim() ?? "";
 
+    private static void LeaveOthersAlone(string night, List<Piece> open, PieceStatus[] standing, FindingList findings)
+    {
         var others = 0;
         var blank = 0;
         foreach (var piece in open.Where(p => !string.Equals(Key(p.Night), night, StringComparison.OrdinalIgnoreCase)))
@@ -79,6 +73,4 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool Night
             findings.Add(kind.At(Subject.Column(field), Say.Count(count, "row", "rows")));
         }
     }
-
-    private static string Key(string? night) => night?.Trim() ?? "";
 }

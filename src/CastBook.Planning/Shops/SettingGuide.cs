@@ -17,7 +17,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.CastingMethod, "", "How you cast. It decides clearances and limits.", "vacuum perforated", "vacuum solid", "spin"),
         new(SettingName.CrucibleHolds, "ml", "Volume of your crucible to the brim, where there is no Crucibles sheet. Water to the brim, weighed, tells it: 1 g is 1 ml. Dry it well afterwards."),
         new(SettingName.Investment, "", "The powder in use, where the Investments sheet has several."),
-        new(SettingName.Night, "", "Which night to plan, where the Night column names several."),
+        new(SettingName.Night, "", "Which night to plan, where the Night column names several. Empty: the next by date."),
         new(SettingName.ButtonShare, "%", "The least button, as a share of pieces and tree. Empty: 20."),
         new(SettingName.ButtonAtLeast, "ml", "The least button by volume. Empty: 1.5."),
         new(SettingName.MeltLoss, "%", "Metal lost in melting. Empty: 1."),

@@ -54,7 +54,7 @@ public sealed record Settings
     /// <summary>Angle between trunk and pieces.</summary>
     public Angle? GateAngle { get; init; }
 
-    /// <summary>The night to plan.</summary>
+    /// <summary>The night to plan, as <see cref="Piece.Night"/> writes it.</summary>
     public string? Night { get; init; }
 
     /// <summary>What ambiguous alloy names mean, by the name the rows use (ordinal, ignoring case).</summary>

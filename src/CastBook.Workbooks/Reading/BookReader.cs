@@ -67,7 +67,10 @@ public static class BookReader
             Night = new Night
             {
                 Pieces = list.Pieces,
-                Shop = shop.Shop,
+                Shop = settings.Night is { } night
+                    ? shop.Shop with { Settings = shop.Shop.Settings with { Night = NightName.Of(night) } }
+                    : shop.Shop,
+                Today = settings.Today,
                 WeightsAreOf = list.WeightsAreOf != WeightMeaning.Unknown ? list.WeightsAreOf : shop.Shop.Settings.WeightsAreOf,
                 Trees = shop.Trees,
             },

@@ -1,6 +1,6 @@
 namespace CastBook.Workbooks.Settings;
 
-/// <summary>What <c>castbook.json</c> and the environment say: more words for headings, and settings by name.</summary>
+/// <summary>What <c>castbook.json</c>, the environment and the command line say: more words for headings, settings by name, the night.</summary>
 public sealed record BookSettings
 {
     /// <summary>Nothing said.</summary>
@@ -13,6 +13,12 @@ public sealed record BookSettings
     /// <summary>Settings as text, by their <see cref="CastBook.Planning.Shops.SettingName"/>; the workbook's Shop sheet wins.</summary>
     public IReadOnlyDictionary<string, string> Values { get; init; } =
         new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The night asked for on the command line, as the shop writes it; it wins over the workbook's own.</summary>
+    public string? Night { get; init; }
+
+    /// <summary>The day it is, by which the next night is chosen; missing to have it asked.</summary>
+    public DateOnly? Today { get; init; }
 
     /// <summary>Path of a workbook whose shop sheets fill the ones a book lacks.</summary>
     public string? ShopFile { get; init; }

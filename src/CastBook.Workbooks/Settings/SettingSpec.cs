@@ -1,5 +1,6 @@
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Reading.Values;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Settings;
@@ -35,7 +36,7 @@ internal sealed record SettingSpec(
         Measured(SettingName.GateLength, Dimension.Length, "mm", (s, v) => s with { GateLength = Length.FromMillimeters(v) }),
         Measured(SettingName.GateDiameter, Dimension.Length, "mm", (s, v) => s with { GateDiameter = Length.FromMillimeters(v) }),
         Measured(SettingName.GateAngle, Dimension.Angle, "degrees", (s, v) => s with { GateAngle = Angle.FromDegrees(v) }),
-        Said(SettingName.Night, "a name", (s, w) => s with { Night = w }),
+        Said(SettingName.Night, "a name", (s, w) => s with { Night = NightName.Of(w) }),
     ];
 
     /// <summary>Below this a value is a slip: 0.2 for a share of 20 %.</summary>

@@ -35,9 +35,49 @@ public sealed class RowChoiceTests
         plan.Stops().ShouldBe(["night-not-chosen"]);
         plan.The("night-not-chosen").Text().ShouldBe(
             "The rows belong to several nights: \"1 Dec\" and \"8 Dec\". Nothing goes into a flask until one night is chosen. "
-            + "Type the night to plan as \"Night\" on the Shop sheet, written as in the Night column.");
+            + "Type the night to plan as \"Night\" on the Shop sheet, written as in the Night column, or fill with --night.");
         plan.Flasks.ShouldBeEmpty();
         plan.Pieces.ShouldAllBe(p => p.Status == PieceStatus.NotPlanned && p.MetalEach.HasValue);
+    }
+
+    [Theory]
+    [InlineData("2026-11-20", "2026-12-03")]
+    [InlineData("2026-12-03", "2026-12-03")]
+    [InlineData("2026-12-04", "2026-12-10")]
+    public void Of_NightsThatAreDays_PlansTheNext(string today, string expected)
+    {
+        var plan = NightPlanner.Plan(OnDays(today, "2026-12-10", "2026-12-03", "2026-11-05"));
+
+        plan.Pieces.Single(p => p.Status == PieceStatus.Planned).Id.ShouldBe(expected == "2026-12-10" ? 0 : 1);
+        plan.The("night-by-date").Text().ShouldBe(
+            $"The night planned is {expected}, the next by date of \"2026-11-05\", \"2026-12-03\" and \"2026-12-10\". "
+            + "To plan another, type it as \"Night\" on the Shop sheet, or fill with --night.");
+    }
+
+    // Nothing of the day itself may get into the plan: the book would change from day to day.
+    [Fact]
+    public void Of_AnotherDayButTheSameNight_GivesTheSamePlan()
+    {
+        var texts = new[] { "2026-11-20", "2026-12-02" }
+            .Select(today => string.Join('\n', NightPlanner.Plan(OnDays(today, "2026-12-10", "2026-12-03")).Findings.Select(f => f.Text())));
+
+        texts.Distinct().ShouldHaveSingleItem();
+    }
+
+    [Theory]
+    [InlineData(null, "2026-12-03", "2026-12-10")]
+    [InlineData("2026-12-11", "2026-12-03", "2026-12-10")]
+    [InlineData("2026-12-01", "2026-12-03", "Friday")]
+    public void Of_NightsWithoutANextDay_Asks(string? today, params string[] nights) =>
+        NightPlanner.Plan(OnDays(today, nights)).Stops().ShouldBe(["night-not-chosen"]);
+
+    [Fact]
+    public void Of_NightsOfDoneRows_AreNotAsked()
+    {
+        var night = OnDays("2026-12-11", "2026-12-03", "2026-12-10");
+        var plan = NightPlanner.Plan(night with { Pieces = [night.Pieces[0] with { Done = true }, night.Pieces[1]] });
+
+        plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.Done, PieceStatus.Planned]);
     }
 
     [Fact]
@@ -57,12 +97,21 @@ public sealed class RowChoiceTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(WithNight("9 Dec"), Wrenmoor.Ring() with { Night = "1 Dec" }));
 
         plan.Stops().ShouldBe(["night-without-rows"]);
+        plan.The("night-without-rows").Text().ShouldBe(
+            "No row belongs to the night \"9 Dec\" that was asked for. The rows name \"1 Dec\", so everything was left alone. "
+            + "Type one of those as \"Night\" on the Shop sheet or after --night, or leave it blank.");
         plan.Pieces[0].Status.ShouldBe(PieceStatus.OtherNight);
     }
 
     [Fact]
     public void Of_NightChosenButColumnUnused_PlansAllRows() =>
         NightPlanner.Plan(Wrenmoor.Night(WithNight("9 Dec"), Wrenmoor.Ring())).Pieces[0].Status.ShouldBe(PieceStatus.Planned);
+
+    private static Night OnDays(string? today, params string[] nights) =>
+        Wrenmoor.Night([.. nights.Select(n => Wrenmoor.Ring() with { Night = n })]) with
+        {
+            Today = today is null ? null : DateOnly.Parse(today, System.Globalization.CultureInfo.InvariantCulture),
+        };
 
     private static Shop WithNight(string night) => Wrenmoor.Shop with { Settings = Wrenmoor.Answered with { Night = night } };
 }

@@ -193,7 +193,7 @@ internal sealed class PieceCells
 
         var read = values.Day(cell, known.Habits.Days);
         NoteOrder(known.Column, read);
-        return read.Day is { } day ? Iso(day) : text;
+        return read.Day is { } day ? NightName.Of(day) : text;
     }
 
     /// <summary>Says that a field could not be read.</summary>
