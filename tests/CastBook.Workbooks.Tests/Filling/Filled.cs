@@ -81,10 +81,13 @@ internal sealed class Filled
     }
 
     /// <summary>The part of a sheet as text.</summary>
-    public string SheetXml(string sheet)
+    public string SheetXml(string sheet) => Text(Bytes, sheet);
+
+    /// <summary>The part of a sheet of any book as text.</summary>
+    public static string Text(byte[] book, string sheet)
     {
-        using var package = BookPackage.Open(new MemoryStream(Bytes));
-        return Part(package.Sheets.Single(s => s.Name == sheet).PartName);
+        using var package = BookPackage.Open(new MemoryStream(book));
+        return System.Text.Encoding.UTF8.GetString(package.Read(package.Sheets.Single(s => s.Name == sheet).PartName));
     }
 }
 
