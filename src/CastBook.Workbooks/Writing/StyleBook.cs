@@ -10,6 +10,9 @@ internal sealed class StyleBook
     /// <summary>Cell formats beyond this many are refused by office programs (65,490 with a margin).</summary>
     private const int MostCellFormats = 65_000;
 
+    /// <summary>What office programs take at most. Beyond it our own sheets are plain.</summary>
+    private const int AllCellFormats = 65_490;
+
     private const string Accent = "FF2F6F73";
 
     private static readonly string[] Order =
@@ -84,6 +87,11 @@ internal sealed class StyleBook
         if (looks.TryGetValue(look, out var known))
         {
             return known;
+        }
+
+        if (Of("cellXfs").Children.Count >= AllCellFormats)
+        {
+            return looks[look] = 0;
         }
 
         var font = Add("fonts", Xml(look.FontXml));

@@ -42,7 +42,7 @@ internal readonly record struct DayText(DateOnly? Day, DateOnly? First = null, D
 
         return (month, found) switch
         {
-            (> 0, 2) => Named(month, numbers[0], numbers[1]),
+            ( > 0, 2) => Named(month, numbers[0], numbers[1]),
             (0, 3) => InDigits(typed, numbers[0], numbers[1], numbers[2], column),
             (0, 1) when numbers[0].Digits == 8 => new DayText(Date(numbers[0].Value / 10000, numbers[0].Value / 100 % 100, numbers[0].Value % 100)),
             _ => default,
@@ -104,7 +104,7 @@ internal readonly record struct DayText(DateOnly? Day, DateOnly? First = null, D
     private static int Year((int Value, int Digits) year) => year switch
     {
         (_, 4) => year.Value,
-        (>= EarliestShortYear, 2) => 2000 + year.Value,
+        ( >= EarliestShortYear, 2) => 2000 + year.Value,
         _ => 0,
     };
 
