@@ -41,9 +41,8 @@ public static class BookFiller
         reading = reading with { Night = typed.Wishes(reading) };
         var plan = NightPlanner.Plan(reading.Night);
         var written = BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output);
-        var changed = OutputCheck.Run(package, written.Edits, output);
         var places = written.Findings.Select(f => FindingPlace.Of(f, reading)).ToList();
-        return new FillResult(reading.Night, plan, written.Findings, places, reading.Pieces.RowOf, changed);
+        return new FillResult(reading.Night, plan, written.Findings, places, reading.Pieces.RowOf, written.Changed);
     }
 
     private static SheetGrid? Own(BookReading reading, string ownName) => reading.OwnSheets.TryGetValue(ownName, out var sheet)

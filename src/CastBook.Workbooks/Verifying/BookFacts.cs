@@ -11,11 +11,12 @@ internal sealed class BookFacts
 
     /// <param name="package">The book.</param>
     /// <param name="sheetParts">The sheet parts to look into; the others are not ours and were not touched.</param>
-    /// <param name="edits">What was written into sheets, by part; null for a book that was not written.</param>
-    public BookFacts(BookPackage package, IReadOnlyCollection<string> sheetParts, IReadOnlyDictionary<string, SheetEdits>? edits = null)
+    /// <param name="known">What is known of sheets already, by part.</param>
+    public BookFacts(BookPackage package, IReadOnlyCollection<string> sheetParts, IReadOnlyDictionary<string, SheetFacts>? known = null)
     {
         Package = package;
-        Sheets = [.. package.Sheets.Where(s => sheetParts.Contains(s.PartName, StringComparer.OrdinalIgnoreCase)).Select(s => SheetFacts.Read(package, s, edits?.GetValueOrDefault(s.PartName)))];
+        Sheets = [.. package.Sheets.Where(s => sheetParts.Contains(s.PartName, StringComparer.OrdinalIgnoreCase))
+            .Select(s => known?.GetValueOrDefault(s.PartName) ?? SheetFacts.Read(package, s))];
         formats = new Lazy<(int, int)>(CountFormats);
         strings = new Lazy<int>(CountStrings);
     }

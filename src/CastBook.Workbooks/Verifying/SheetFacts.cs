@@ -75,6 +75,12 @@ internal sealed class SheetFacts
         }
 
         facts.MissRowsBefore(int.MaxValue);
+        while (scanner.Next())
+        {
+            // What follows is read to the part's end, so that a stream of it is not left half read.
+            scanner.Drop();
+        }
+
         return facts;
     }
 

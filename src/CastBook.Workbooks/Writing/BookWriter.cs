@@ -5,6 +5,7 @@ using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Sheets;
+using CastBook.Workbooks.Verifying;
 
 namespace CastBook.Workbooks.Writing;
 
@@ -37,20 +38,22 @@ internal sealed class BookWriter
         strings = new Lazy<SharedStrings>(() => SharedStrings.Read(reading.Package));
     }
 
-    /// <summary>Writes the book.</summary>
+    /// <summary>Writes the book and checks it.</summary>
     /// <param name="reading">The book as read; cells of new sheets are added to its map.</param>
     /// <param name="plan">The night as answered.</param>
     /// <param name="before">What CastBook wrote last.</param>
     /// <param name="typed">Cells of computed columns in which a person typed.</param>
     /// <param name="bookName">The book's name without its extension.</param>
     /// <param name="output">Where to; must be seekable.</param>
+    /// <exception cref="BrokenOutputException">The book as written does not pass its checks.</exception>
     public static WrittenBook Write(
         BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName, Stream output)
     {
         var writer = new BookWriter(reading, plan, before, typed, bookName);
         var found = writer.Edit();
-        PackageWriter.Write(reading.Package, writer.edits, output);
-        return new WrittenBook(found, writer.edits);
+        var check = new OutputCheck(reading.Package, writer.edits);
+        PackageWriter.Write(reading.Package, writer.edits, output, check.Watch);
+        return new WrittenBook(found, check.Run(output));
     }
 
     private IReadOnlyList<Finding> Edit()
@@ -236,5 +239,5 @@ internal sealed class BookWriter
 
 /// <summary>A book as written.</summary>
 /// <param name="Findings">Everything found, writing included, repeats folded.</param>
-/// <param name="Edits">What was changed.</param>
-internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, BookEdits Edits);
+/// <param name="Changed">Whether any part differs from the book as read.</param>
+internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, bool Changed);

@@ -7,7 +7,9 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Writes a package anew: same entries, order, time stamps and attributes; untouched parts copied, touched ones spliced.</summary>
 internal static class PackageWriter
 {
-    private const int PipeBytes = 1 << 20;
+    private const int PieceBytes = 1 << 16;
+
+    private static readonly PipeOptions Bounded = new(pauseWriterThreshold: PieceBytes * 16, resumeWriterThreshold: PieceBytes * 8);
 
     /// <summary>Time stamp of parts we add: no clock goes into a book.</summary>
     private static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
@@ -16,7 +18,8 @@ internal static class PackageWriter
     /// <param name="package">The package as read.</param>
     /// <param name="edits">What to change.</param>
     /// <param name="output">Where to; must be seekable.</param>
-    public static void Write(BookPackage package, BookEdits edits, Stream output)
+    /// <param name="watch">Looks at each spliced part as it is made, by name, beside the deflating; reads it to its end.</param>
+    public static void Write(BookPackage package, BookEdits edits, Stream output, Action<string, Stream>? watch = null)
     {
         var parts = edits.Finish();
         using var archive = new ZipArchive(output, ZipArchiveMode.Create, leaveOpen: true);
@@ -38,7 +41,7 @@ internal static class PackageWriter
             }
             else
             {
-                WritePart(package, source, edits.Sheets.GetValueOrDefault(source.FullName), target);
+                WritePart(package, source, edits.Sheets.GetValueOrDefault(source.FullName), target, watch);
             }
         }
 
@@ -51,7 +54,7 @@ internal static class PackageWriter
         }
     }
 
-    private static void WritePart(BookPackage package, ZipArchiveEntry source, SheetEdits? edits, Stream target)
+    private static void WritePart(BookPackage package, ZipArchiveEntry source, SheetEdits? edits, Stream target, Action<string, Stream>? watch)
     {
         // An entry whose name would leave the package is no part, but it stays what it was: not ours.
         using var part = package.Has(source.FullName)
@@ -63,30 +66,30 @@ internal static class PackageWriter
             return;
         }
 
-        // Splicing and deflating take about as long as each other, so they run side by side.
-        var pipe = new Pipe(new PipeOptions(pauseWriterThreshold: PipeBytes, resumeWriterThreshold: PipeBytes / 2));
-        var deflating = Task.Run(() => Deflate(pipe.Reader, target));
+        // Splicing, deflating and watching run side by side.
+        var deflated = new Pipe(Bounded);
+        var watched = watch is null ? null : new Pipe(Bounded);
+        List<Task> beside = [Task.Run(() => Read(deflated.Reader, part => part.CopyTo(target)))];
+        if (watched is not null)
+        {
+            beside.Add(Task.Run(() => Read(watched.Reader, part => watch!(source.FullName, part))));
+        }
+
         try
         {
-            using var pieces = new BufferedStream(pipe.Writer.AsStream(), 1 << 16);
+            using var pieces = new BufferedStream(new SplitStream(deflated.Writer.AsStream(), watched?.Writer.AsStream()), PieceBytes);
             SheetSplicer.Apply(part, pieces, edits);
         }
         finally
         {
-            deflating.GetAwaiter().GetResult();
+            Task.WhenAll(beside).GetAwaiter().GetResult();
         }
     }
 
-    private static async Task Deflate(PipeReader reader, Stream target)
+    // Whatever becomes of the reader: a disk that is full must not leave the splicer waiting.
+    private static void Read(PipeReader reader, Action<Stream> read)
     {
-        try
-        {
-            await reader.CopyToAsync(target).ConfigureAwait(false);
-        }
-        finally
-        {
-            // A disk that is full must not leave the splicer waiting.
-            await reader.CompleteAsync().ConfigureAwait(false);
-        }
+        using var part = reader.AsStream();
+        read(part);
     }
 }

@@ -57,6 +57,43 @@ public sealed class OutputCheckTests
         Check(book, Edits, _ => { }).ShouldBeTrue();
     }
 
+    [Fact]
+    public void Run_SheetOtherThanTheOneWatched_IsFound()
+    {
+        using var book = Plain().Build();
+        using var package = BookPackage.Open(book);
+        var edits = new BookEdits(package);
+        Edits(edits);
+        var check = new OutputCheck(package, edits);
+        using var output = new MemoryStream();
+        PackageWriter.Write(package, edits, output, check.Watch);
+        check.Run(output).ShouldBeTrue();
+        using (var zip = new ZipArchive(output, ZipArchiveMode.Update, leaveOpen: true))
+        {
+            Replace(zip, Sheet, xml => xml.Replace("Otter", "Badger", StringComparison.Ordinal));
+        }
+
+        Should.Throw<BrokenOutputException>(() => check.Run(output)).Faults.ShouldBe([$"{Sheet} is not what was written."]);
+    }
+
+    [Fact]
+    public void Watch_CellThatWasNotWritten_IsFound()
+    {
+        using var book = Plain().Build();
+        using var package = BookPackage.Open(book);
+        var edits = new BookEdits(package);
+        Edits(edits);
+        var check = new OutputCheck(package, edits);
+        using var output = new MemoryStream();
+        PackageWriter.Write(package, edits, output, check.Watch);
+        edits.Sheet(Sheet).Set(3, 1, CellValue.Of("later"), null);
+        using var again = new MemoryStream(package.Read(Sheet));
+
+        check.Watch(Sheet, again);
+
+        Should.Throw<BrokenOutputException>(() => check.Run(output)).Faults.ShouldContain($"{Sheet}: cell A3 was not written.");
+    }
+
     private static BookBuilder Plain() => new BookBuilder().Sheet("Pieces", s => s.Row("Piece", "Qty", "Alloy").Row("Otter ring", new Cell(6, Style: 3)));
 
     private static void Edits(BookEdits edits)
@@ -83,7 +120,7 @@ public sealed class OutputCheckTests
             plant(zip);
         }
 
-        return OutputCheck.Run(package, edits, output);
+        return new OutputCheck(package, edits).Run(output);
     }
 
     private static void Replace(ZipArchive zip, string part, Func<string, string> change)
