@@ -1,4 +1,5 @@
 using CastBook.Workbooks.Tests.Fidelity;
+using CastBook.Workbooks.Tests.Fidelity.RandomBooks;
 using CastBook.Workbooks.Tests.Witnesses;
 
 namespace CastBook.Workbooks.Tests.Filling;
@@ -7,6 +8,7 @@ namespace CastBook.Workbooks.Tests.Filling;
 public sealed class SavedElsewhereTests
 {
     private const string List = "Harbour list";
+    private const int RandomBooks = 25;
 
     [LibreOfficeFact]
     public void Fill_SavedByLibreOffice_KnowsItsOwnAgain() => IsKnownAgain(LibreOffice.Resave([("night.xlsx", Typed())])[0]);
@@ -17,6 +19,29 @@ public sealed class SavedElsewhereTests
 
     [NodeFact]
     public void Fill_SavedBySheetJs_KnowsItsOwnAgain() => IsKnownAgain(NodeLibraries.Resave("xlsx", Typed()));
+
+    // Whatever the book: nobody typed anything, so nothing may look typed, be replaced, or stand there twice.
+    [LibreOfficeFact]
+    public void Fill_RandomBooksSavedByLibreOffice_KnowTheirOwnAgain()
+    {
+        var once = Enumerable.Range(1, RandomBooks).Select(seed => Filled.From(RandomBook.Make(seed))).ToList();
+        var saved = LibreOffice.Resave(once.Select((f, i) => ($"random-{i + 1}.xlsx", f.Bytes)));
+
+        once.Zip(saved).SelectMany((books, i) => Faults(books.First, books.Second).Select(fault => $"random {i + 1} {fault}")).ShouldBeEmpty();
+    }
+
+    private static IEnumerable<string> Faults(Filled once, byte[] saved)
+    {
+        var again = Filled.From(saved);
+        return
+        [
+            .. BookDiff.Of(saved, again.Bytes).Losses.Select(l => $"lost {l}"),
+            .. Validator.NewMessages(saved, again.Bytes).Select(m => $"says {m}"),
+            .. again.Ids.Where(id => id is "typed-value-kept" or "values-replaced" or "own-sheet-kept" or "sheet-name-taken").Select(id => $"finds {id}"),
+            .. again.Sheets.Except(once.Sheets).Select(s => $"got the sheet {s}"),
+            .. again.Again().Result.Changed ? ["changes when filled again"] : Array.Empty<string>(),
+        ];
+    }
 
     /// <summary>A filled night in which a metal was typed, a flask ticked and weighed, and a remark made.</summary>
     private static byte[] Typed() => Filling.Typed.Into(Filled.From(Nights.Whole()).Bytes,
