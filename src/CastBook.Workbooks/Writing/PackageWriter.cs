@@ -23,11 +23,13 @@ internal static class PackageWriter
     {
         var parts = edits.Finish();
         using var archive = new ZipArchive(output, ZipArchiveMode.Create, leaveOpen: true);
+        archive.Comment = package.Archive.Comment;
         foreach (var source in package.Archive.Entries)
         {
             var entry = archive.CreateEntry(source.FullName, CompressionLevel.Optimal);
             entry.LastWriteTime = source.LastWriteTime;
             entry.ExternalAttributes = source.ExternalAttributes;
+            entry.Comment = source.Comment;
             if (source.FullName.EndsWith('/'))
             {
                 // A folder's entry has no content.

@@ -44,13 +44,18 @@ internal sealed class BookDiff
         using var now = new ZipArchive(new MemoryStream(bookAfter));
         var (old, kept) = (was.Entries.Select(Say).ToList(), now.Entries.Take(was.Entries.Count).Select(Say).ToList());
         losses.AddRange(old.Except(kept).Select(e => $"entry {e} is gone or out of its place"));
+        if (was.Comment != now.Comment)
+        {
+            losses.Add($"the zip said \"{was.Comment}\", says \"{now.Comment}\"");
+        }
+
         if (losses.Count == 0 && !old.SequenceEqual(kept))
         {
             losses.Add("the entries are in another order");
         }
     }
 
-    private static string Say(ZipArchiveEntry entry) => $"{entry.FullName} of {entry.LastWriteTime:s} ({entry.ExternalAttributes:x})";
+    private static string Say(ZipArchiveEntry entry) => $"{entry.FullName} of {entry.LastWriteTime:s} ({entry.ExternalAttributes:x}{entry.Comment})";
 
     private void CompareParts()
     {

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using CastBook.Workbooks.Tests.Filling;
 using CastBook.Workbooks.Tests.Reading;
 
@@ -47,5 +48,23 @@ public sealed class NothingIsLostTests
         var night = Nights.Whole().ToArray();
 
         BookDiff.Of(night, Filled.From(night).Bytes).Losses.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Fill_ZipWithRemarks_KeepsThem()
+    {
+        var night = new MemoryStream();
+        night.Write(Nights.Whole().ToArray());
+        using (var zip = new ZipArchive(night, ZipArchiveMode.Update, leaveOpen: true))
+        {
+            zip.Comment = "packed on Friday";
+            zip.Entries[^1].Comment = "bench copy";
+        }
+
+        var filled = Filled.From(night.ToArray()).Bytes;
+
+        BookDiff.Of(night.ToArray(), filled).Losses.ShouldBeEmpty();
+        using var after = new ZipArchive(new MemoryStream(filled));
+        after.Comment.ShouldBe("packed on Friday");
     }
 }
