@@ -5,6 +5,12 @@ namespace CastBook.Planning;
 /// <summary>A row of the shop's list: a piece to cast, some number of times. A missing value means the cell was empty or unreadable.</summary>
 public sealed record Piece
 {
+    // Plain numbers, not a number where missing: a long list holds a hundred thousand of these.
+    private readonly double weightGrams = double.NaN;
+    private readonly double patternVolumeMillilitres = double.NaN;
+    private readonly double finestSectionMm = double.NaN;
+    private readonly double heaviestSectionMm = double.NaN;
+
     /// <summary>The row's number in the night, from 0, in the order of the list.</summary>
     public required int Id { get; init; }
 
@@ -15,10 +21,18 @@ public sealed record Piece
     public int? Quantity { get; init; }
 
     /// <summary>The row's weight; what it is the weight of stands in <see cref="Night.WeightsAreOf"/>.</summary>
-    public Mass? Weight { get; init; }
+    public Mass? Weight
+    {
+        get => double.IsNaN(weightGrams) ? null : Mass.FromGrams(weightGrams);
+        init => weightGrams = value?.Grams ?? double.NaN;
+    }
 
     /// <summary>Volume of the pattern, where the shop gives it.</summary>
-    public Volume? PatternVolume { get; init; }
+    public Volume? PatternVolume
+    {
+        get => double.IsNaN(patternVolumeMillilitres) ? null : Volume.FromMilliliters(patternVolumeMillilitres);
+        init => patternVolumeMillilitres = value?.Milliliters ?? double.NaN;
+    }
 
     /// <summary>The pattern material as written.</summary>
     public string? Material { get; init; }
@@ -30,10 +44,18 @@ public sealed record Piece
     public PieceBox? Box { get; init; }
 
     /// <summary>The finest section.</summary>
-    public Length? FinestSection { get; init; }
+    public Length? FinestSection
+    {
+        get => double.IsNaN(finestSectionMm) ? null : Length.FromMillimeters(finestSectionMm);
+        init => finestSectionMm = value?.Millimeters ?? double.NaN;
+    }
 
     /// <summary>The heaviest section.</summary>
-    public Length? HeaviestSection { get; init; }
+    public Length? HeaviestSection
+    {
+        get => double.IsNaN(heaviestSectionMm) ? null : Length.FromMillimeters(heaviestSectionMm);
+        init => heaviestSectionMm = value?.Millimeters ?? double.NaN;
+    }
 
     /// <summary>The piece's own gates, where the row says anything of them.</summary>
     public PieceGate? Gate { get; init; }

@@ -8,6 +8,8 @@ namespace CastBook.Planning.Flasks;
 /// <summary>Turns rows into pieces that can be hung, and says why a row cannot.</summary>
 internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList findings)
 {
+    private static readonly string[] SizeFields = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Shape, PieceField.PerTree];
+
     /// <summary>The row as something to hang, or nothing where a number it needs is not known; that has a finding.</summary>
     /// <param name="metal">The row's metal.</param>
     /// <param name="quantity">How many are to be hung.</param>
@@ -44,8 +46,7 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
     /// <param name="piece">The row.</param>
     public void Ask(Piece piece)
     {
-        string[] fields = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Shape, PieceField.PerTree];
-        if (piece.Box is null && piece.PerTree is not { Count: > 0 } && !fields.Any(piece.Unreadable.Contains))
+        if (piece.Box is null && piece.PerTree is not { Count: > 0 } && !SizeFields.Any(piece.Unreadable.Contains))
         {
             var kind = SaysPerTree(piece) ? Catalogue.PerTreeOfFlask : Catalogue.SizesOrPerTreeMissing;
             findings.Add(kind.At(Subject.Piece(piece.Id, PieceField.Length)));

@@ -42,54 +42,64 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
     }
 
     // Taken as a pattern the span is known; taken as finished metal the weight is. Which of them holds is not.
-    private static PieceMetal Unsure(PieceMetal metal) =>
-        metal with { Each = null, VolumeEach = null, PatternMass = null, WantsMeaning = true };
+    private static PieceMetal Unsure(PieceMetal metal)
+    {
+        (metal.Each, metal.VolumeEach, metal.PatternMass, metal.WantsMeaning) = (null, null, null, true);
+        return metal;
+    }
 
     private static PieceMetal FromVolume(PieceMetal metal, Volume volume)
     {
-        var pattern = metal.Piece.Weight is { } weight && metal.Material.Density is null ? weight : volume * metal.Material.Density;
-        metal = metal with { VolumeEach = volume, PatternMass = pattern };
-        return metal.Alloy.Known?.Density is { } density
-            ? Exactly(metal, volume * density)
-            : metal with { Least = volume * metal.Alloy.Least, Most = volume * metal.Alloy.Most };
+        metal.VolumeEach = volume;
+        metal.PatternMass = metal.Piece.Weight is { } weight && metal.Material.Density is null ? weight : volume * metal.Material.Density;
+        if (metal.Alloy.Known?.Density is { } density)
+        {
+            return Exactly(metal, volume * density);
+        }
+
+        (metal.Least, metal.Most) = (volume * metal.Alloy.Least, volume * metal.Alloy.Most);
+        return metal;
     }
 
     private static PieceMetal FromFinished(PieceMetal metal, Mass weight)
     {
-        metal = Exactly(metal, weight);
-        if (metal.Alloy.Known?.Density is not { } density)
+        if (metal.Alloy.Known?.Density is { } density)
         {
-            return metal;
+            metal.VolumeEach = weight / density;
+            metal.PatternMass = metal.VolumeEach * metal.Material.Density;
         }
 
-        var volume = weight / density;
-        return metal with { VolumeEach = volume, PatternMass = volume * metal.Material.Density };
+        return Exactly(metal, weight);
     }
 
     private static PieceMetal FromPattern(PieceMetal metal, Mass weight)
     {
-        metal = metal with { PatternMass = weight };
         if (metal.Piece.Unreadable.Contains(PieceField.Material))
         {
             // The usual material must not stand in for a word that could not be read.
+            metal.PatternMass = weight;
             return metal;
         }
 
         if (metal.Material.Density is { } density)
         {
-            return FromVolume(metal, PatternVolume.Compute(weight, density)) with { PatternMass = weight };
+            FromVolume(metal, PatternVolume.Compute(weight, density));
+            metal.PatternMass = weight;
+            return metal;
         }
 
         var (least, most) = metal.Material.Range;
-        return metal with
-        {
-            WantsDensity = true,
-            Least = metal.Alloy.Least is { } light ? MetalForPattern.Compute(weight, most, light) : null,
-            Most = metal.Alloy.Most is { } heavy ? MetalForPattern.Compute(weight, least, heavy) : null,
-        };
+        (metal.PatternMass, metal.WantsDensity) = (weight, true);
+        metal.Least = metal.Alloy.Least is { } light ? MetalForPattern.Compute(weight, most, light) : null;
+        metal.Most = metal.Alloy.Most is { } heavy ? MetalForPattern.Compute(weight, least, heavy) : null;
+        return metal;
     }
 
-    private static PieceMetal Exactly(PieceMetal metal, Mass each) => metal with { Each = each, Least = each, Most = each };
+    private static PieceMetal Exactly(PieceMetal metal, Mass each)
+    {
+        (metal.Each, metal.Least, metal.Most) = (each, each, each);
+        return metal;
+    }
 
     private void Missing(Piece piece)
     {

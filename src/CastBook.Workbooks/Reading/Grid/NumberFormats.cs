@@ -11,7 +11,7 @@ public sealed class NumberFormats
     private static readonly SearchValues<char> DateLetters = SearchValues.Create("dmyhsDMYHS");
 
     private readonly List<int> formatOf = [];
-    private readonly Dictionary<int, string> codes = [];
+    private readonly Dictionary<int, (bool Date, bool Percent)> shown = [];
 
     private NumberFormats()
     {
@@ -41,7 +41,7 @@ public sealed class NumberFormats
             }
             else if (element.LocalName == "numFmt" && element.Depth == 2)
             {
-                formats.codes[Id(element.GetAttribute("numFmtId"))] = element.GetAttribute("formatCode") ?? "";
+                formats.shown[Id(element.GetAttribute("numFmtId"))] = Shown(Plain(element.GetAttribute("formatCode") ?? ""));
             }
             else if (inCellFormats && element.LocalName == "xf" && element.Depth == 2)
             {
@@ -56,9 +56,7 @@ public sealed class NumberFormats
     public bool IsDate(int style)
     {
         var format = FormatOf(style);
-        return codes.TryGetValue(format, out var code)
-            ? Plain(code).AsSpan().ContainsAny(DateLetters)
-            : format is (>= 14 and <= 22) or (>= 27 and <= 36) or (>= 45 and <= 47) or (>= 50 and <= 58);
+        return shown.TryGetValue(format, out var code) ? code.Date : format is (>= 14 and <= 22) or (>= 27 and <= 36) or (>= 45 and <= 47) or (>= 50 and <= 58);
     }
 
     /// <summary>Whether a cell of this format shows a percentage, so that 0.02 in it reads 2 %.</summary>
@@ -66,8 +64,11 @@ public sealed class NumberFormats
     public bool IsPercent(int style)
     {
         var format = FormatOf(style);
-        return codes.TryGetValue(format, out var code) ? Plain(code).Contains('%', StringComparison.Ordinal) : format is 9 or 10;
+        return shown.TryGetValue(format, out var code) ? code.Percent : format is 9 or 10;
     }
+
+    private static (bool Date, bool Percent) Shown(string plainCode) =>
+        (plainCode.AsSpan().ContainsAny(DateLetters), plainCode.Contains('%', StringComparison.Ordinal));
 
     private int FormatOf(int style) => style >= 0 && style < formatOf.Count ? formatOf[style] : 0;
 

@@ -48,7 +48,7 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
             KeepInFlask = cells.Text(PieceField.KeepInFlask, "flask to keep it in"),
             LastFlasks = flaskColumn is { } column ? FlaskShares.Parse(grid.Cell(row, column).Text, quantity) : [],
         };
-        return piece with { Unreadable = cells.Unreadable };
+        return cells.Unreadable is { Count: > 0 } unreadable ? piece with { Unreadable = unreadable } : piece;
     }
 
     private Length? Millimetres(FieldLook look) => cells.Number(look) is { } millimetres ? UnitsNet.Length.FromMillimeters(millimetres) : null;
