@@ -12,16 +12,17 @@ internal static partial class FilledCheck
     /// <summary>Every cell of the shop unchanged, and the metal of every row right.</summary>
     /// <param name="before">The book.</param>
     /// <param name="after">The filled book.</param>
+    /// <param name="rows">How many rows the book has.</param>
     /// <param name="withFlasks">Whether every row must stand in a flask, or say why not.</param>
     /// <exception cref="InvalidOperationException">It is not.</exception>
-    public static void Require(byte[] before, byte[] after, bool withFlasks)
+    public static void Require(byte[] before, byte[] after, int rows, bool withFlasks)
     {
         var cells = SavedCells.Of(after);
         SavedCells.RequireEqual(SavedCells.Of(before), cells);
         var metal = ColumnOf(cells, "Metal each (g)");
         var flask = ColumnOf(cells, "Flask");
         var checks = ColumnOf(cells, "Checks");
-        foreach (var row in LargeBookMetal.Rows(LargeBook.UsualRows))
+        foreach (var row in LargeBookMetal.Rows(rows))
         {
             var shown = Number(cells, $"{metal}{row.Row}");
             if (Math.Abs(shown - row.MetalEachGrams) > Tolerance)

@@ -15,7 +15,12 @@ internal static class Filling
     {
         using var input = new MemoryStream(book, writable: false);
         using var output = new MemoryStream(book.Length * 2);
-        BookFiller.Fill(input, output, BookName, BookSettings.None);
+        Run(input, output);
         return output.ToArray();
     }
+
+    /// <summary>Fills a book.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="output">Where the filled book goes.</param>
+    public static void Run(Stream book, Stream output) => BookFiller.Fill(book, output, BookName, BookSettings.None);
 }

@@ -1,8 +1,9 @@
 using BenchmarkDotNet.Running;
 using CastBook.Benchmarks;
 
-// dotnet run -c Release --project tests/CastBook.Benchmarks                      times
-// dotnet run -c Release --project tests/CastBook.Benchmarks -- memory            peak memory of one fill, metal only
+// dotnet run -c Release --project tests/CastBook.Benchmarks                      times, all of them
+// dotnet run -c Release --project tests/CastBook.Benchmarks -- --filter *Fill*   times of filling beside unzip and rezip
+// dotnet run -c Release --project tests/CastBook.Benchmarks -- memory [many]     peak memory of one fill, metal only; of 100,000 rows
 // dotnet run -c Release --project tests/CastBook.Benchmarks -- memory flasks     the same with the shop's flasks, so with a plan
 // dotnet run -c Release --project tests/CastBook.Benchmarks -- memory floor      the same for unzip and rezip alone
 // dotnet run -c Release --project tests/CastBook.Benchmarks -- book FILE [flasks]  writes the book that is timed
@@ -16,6 +17,6 @@ switch (args)
         File.WriteAllBytes(path, LargeBook.Make(LargeBook.RowsIn(what), withFlasks: what.Contains("flasks")));
         break;
     default:
-        BenchmarkRunner.Run<FillBenchmarks>(args: args);
+        BenchmarkSwitcher.FromAssembly(typeof(FillBenchmarks).Assembly).Run(args.Length == 0 ? ["--filter", "*"] : args);
         break;
 }

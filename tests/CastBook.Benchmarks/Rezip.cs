@@ -11,17 +11,23 @@ internal static class Rezip
     public static byte[] Run(byte[] book)
     {
         using var output = new MemoryStream(book.Length);
-        using (var source = new ZipArchive(new MemoryStream(book), ZipArchiveMode.Read))
-        using (var target = new ZipArchive(output, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            foreach (var part in source.Entries)
-            {
-                using var from = part.Open();
-                using var to = target.CreateEntry(part.FullName, CompressionLevel.Optimal).Open();
-                from.CopyTo(to);
-            }
-        }
-
+        using var input = new MemoryStream(book);
+        Run(input, output);
         return output.ToArray();
+    }
+
+    /// <summary>Inflates and deflates every part.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="output">Where the book goes again.</param>
+    public static void Run(Stream book, Stream output)
+    {
+        using var source = new ZipArchive(book, ZipArchiveMode.Read, leaveOpen: true);
+        using var target = new ZipArchive(output, ZipArchiveMode.Create, leaveOpen: true);
+        foreach (var part in source.Entries)
+        {
+            using var from = part.Open();
+            using var to = target.CreateEntry(part.FullName, CompressionLevel.Optimal).Open();
+            from.CopyTo(to);
+        }
     }
 }
