@@ -95,8 +95,8 @@ public static partial class Catalogue
     public static FindingKind MaterialUnknown { get; } = new(
         "material-unknown", Severity.Stop,
         "No pattern material is called {0}.",
-        "The nearest names on the Materials sheet are {1}.",
-        "Type one of these names, or add the material with its density to the Materials sheet.");
+        "The metal follows from its density.",
+        "Type the name you mean (the nearest are {1}), or add the material with its density to the Materials sheet.");
 
     /// <summary>An alloy's name means several alloys.</summary>
     public static FindingKind AlloyAmbiguous { get; } = new(
@@ -115,8 +115,8 @@ public static partial class Catalogue
     public static FindingKind AlloyUnknown { get; } = new(
         "alloy-unknown", Severity.Stop,
         "No alloy is called {0}.",
-        "The nearest names are {1}.",
-        "Type one of these names, or add the alloy with its density to the Alloys sheet.");
+        "The metal follows from its density.",
+        "Type the name you mean (the nearest are {1}), or add the alloy with its density to the Alloys sheet.");
 
     /// <summary>Neither sizes nor a number per tree.</summary>
     public static FindingKind SizesOrPerTreeMissing { get; } = new(

@@ -15,6 +15,9 @@ internal static class QuestionSheets
     private const int HeadingRow = 4;
     private const int EmptyRows = 8;
 
+    // An office program repairs a book with a longer list of choices.
+    private const int LongestList = 255;
+
     private static readonly (string Heading, string Field, double Width)[] FlaskColumns =
     [
         ("Size", ShopField.Name, 16), ("Inside diameter (mm)", ShopField.InsideDiameter, 12), ("Height (mm)", ShopField.Height, 10),
@@ -83,7 +86,7 @@ internal static class QuestionSheets
             sheet.Set(row, 4, guide.WhatFor, Look.Text);
             sheet.Height(row, guide.WhatFor.Length > 78 ? 32 : 20);
             var choices = guide.Choices.Count > 0 ? guide.Choices : AlloysMeant(guide.Name);
-            if (choices.Count > 0)
+            if (choices.Count > 0 && choices.Sum(c => c.Length + 1) <= LongestList)
             {
                 sheet.Choose(new CellRange(row, 2, row, 2), choices);
             }

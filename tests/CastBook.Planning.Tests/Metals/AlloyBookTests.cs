@@ -117,8 +117,8 @@ public sealed class AlloyBookTests
     [Fact]
     public void Resolve_UnknownCarats_NamesTheNearest() =>
         NightPlanner.Plan(Wrenmoor.Night(Ring("16 ct white gold"))).The("alloy-unknown").Text().ShouldBe(
-            "No alloy is called \"16 ct white gold\". The nearest names are \"10k white\", \"14k white\" and \"18k nickel white\". "
-            + "Type one of these names, or add the alloy with its density to the Alloys sheet.");
+            "No alloy is called \"16 ct white gold\". The metal follows from its density. Type the name you mean "
+            + "(the nearest are \"10k white\", \"14k white\" and \"18k nickel white\"), or add the alloy with its density to the Alloys sheet.");
 
     [Theory]
     [InlineData("Rotgold 750", true)]
@@ -211,7 +211,7 @@ public sealed class AlloyBookTests
         var finding = plan.The("alloy-unknown");
         finding.Subjects.Count.ShouldBe(2);
         finding.Seen.ShouldBe("No alloy is called \"Bel bronz\".");
-        finding.Why.ShouldStartWith("The nearest names are \"Bell bronze\", ");
+        finding.Remedy.ShouldStartWith("Type the name you mean (the nearest are \"Bell bronze\", ");
     }
 
     // By hand: 1 / (0.9/10.49 + 0.1/8.96) with pure metals near 10.49 and 8.96 is about 10.3 g/cm³; silver and copper mix by it.

@@ -73,8 +73,8 @@ public sealed class MaterialBookTests
             Wrenmoor.Shop with { Materials = [Wrenmoor.Wax, Wrenmoor.Resin] }, Wrenmoor.Ring() with { Material = "Castabel" }));
 
         plan.The("material-unknown").Text().ShouldBe(
-            "No pattern material is called \"Castabel\". The nearest names on the Materials sheet are \"Castable resin\" and \"Injection wax\". "
-            + "Type one of these names, or add the material with its density to the Materials sheet.");
+            "No pattern material is called \"Castabel\". The metal follows from its density. Type the name you mean "
+            + "(the nearest are \"Castable resin\" and \"Injection wax\"), or add the material with its density to the Materials sheet.");
         plan.Ids().ShouldNotContain("pattern-density-missing");
     }
 
