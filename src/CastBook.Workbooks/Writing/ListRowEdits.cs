@@ -18,7 +18,7 @@ internal sealed class ListRowEdits : RowEdits
     /// <param name="standing">Where the columns stand.</param>
     /// <param name="lines">The rows.</param>
     /// <param name="typed">Cells in which a person typed.</param>
-    /// <param name="styles">The book's formats; every format a row needs is made by the first call for it.</param>
+    /// <param name="styles">The book's formats.</param>
     public ListRowEdits(
         PieceSheet list, IReadOnlyList<(ComputedColumn Column, int At)> standing, IReadOnlyList<PieceLine> lines, TypedCells typed, StyleBook styles)
     {
@@ -60,6 +60,17 @@ internal sealed class ListRowEdits : RowEdits
             {
                 edits.Add(new CellEdit(at, value, Style(column, beside, styleBeside)));
             }
+        }
+    }
+
+    /// <summary>Makes the formats that the edits of a row need, before the book's formats are written.</summary>
+    /// <param name="row">Row, from 1.</param>
+    public void MakeFormats(int row)
+    {
+        var beside = StyleOf(row);
+        foreach (var (column, _, styleBeside) in columns)
+        {
+            Style(column, beside, styleBeside);
         }
     }
 

@@ -35,19 +35,17 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         }
 
         var kept = new HashSet<Subject>();
-        var (made, any) = (new List<CellEdit>(), false);
+        var any = false;
         foreach (var line in lines)
         {
             if (line.IsLeftAlone)
             {
                 Remember(columns, line, after);
             }
-            else
+            else if (TakeDown(rows, columns, line, kept, after))
             {
-                TakeDown(rows, columns, line, kept, after);
-                made.Clear();
-                rows.Add(list.RowOf[line.Piece.Id], made); // every format is made now, before the formats are written
-                any |= made.Count > 0;
+                rows.MakeFormats(list.RowOf[line.Piece.Id]);
+                any = true;
             }
         }
 
@@ -76,9 +74,11 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         }
     }
 
-    private void TakeDown(ListRowEdits rows, ListColumns columns, PieceLine line, HashSet<Subject> kept, FillRecord after)
+    /// <summary>Takes down what a row is going to show; whether any of its cells changes.</summary>
+    private bool TakeDown(ListRowEdits rows, ListColumns columns, PieceLine line, HashSet<Subject> kept, FillRecord after)
     {
         var row = list.RowOf[line.Piece.Id];
+        var changes = false;
         foreach (var (column, at) in columns.Standing)
         {
             var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
@@ -91,8 +91,11 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
                 var value = column.Show(line);
                 after.Add(column.OwnName, value);
                 NoteReplaced(column, row, cell, value);
+                changes |= at > list.LastColumn || !ListRowEdits.Same(cell, value);
             }
         }
+
+        return changes;
     }
 
     private void NoteReplaced(ComputedColumn column, int row, GridCell cell, CellValue value)
