@@ -27,12 +27,14 @@ internal sealed class BookBuilder
     private readonly List<(string Name, string Content)> extra = [];
     private bool date1904;
 
-    /// <summary>Styles every built book has: 0 plain, 1 date, 2 percentage, 3 bold.</summary>
+    /// <summary>Styles every built book has: 0 plain, 1 date, 2 percentage, 3 bold, 4 struck out, 5 with a font that says it is not.</summary>
     internal static class Style
     {
         internal const int Date = 1;
         internal const int Percent = 2;
         internal const int Bold = 3;
+        internal const int Struck = 4;
+        internal const int NotStruck = 5;
     }
 
     /// <summary>A book with one sheet called Pieces, from rows of values; the first row is the headings.</summary>
@@ -142,14 +144,17 @@ internal sealed class BookBuilder
 
     private const string Styles =
         $"<styleSheet xmlns=\"{MainNamespace}\">"
-        + "<fonts count=\"2\"><font><sz val=\"11\"/><name val=\"Calibri\"/></font><font><b/><sz val=\"11\"/><name val=\"Calibri\"/></font></fonts>"
+        + "<fonts count=\"4\"><font><sz val=\"11\"/><name val=\"Calibri\"/></font><font><b/><sz val=\"11\"/><name val=\"Calibri\"/></font>"
+        + "<font><strike/><sz val=\"11\"/><name val=\"Calibri\"/></font><font><strike val=\"0\"/><sz val=\"11\"/><name val=\"Calibri\"/></font></fonts>"
         + "<fills count=\"2\"><fill><patternFill patternType=\"none\"/></fill><fill><patternFill patternType=\"gray125\"/></fill></fills>"
         + "<borders count=\"1\"><border><left/><right/><top/><bottom/><diagonal/></border></borders>"
         + "<cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/></cellStyleXfs>"
-        + "<cellXfs count=\"4\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>"
+        + "<cellXfs count=\"6\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>"
         + "<xf numFmtId=\"14\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyNumberFormat=\"1\"/>"
         + "<xf numFmtId=\"9\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyNumberFormat=\"1\"/>"
-        + "<xf numFmtId=\"0\" fontId=\"1\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyFont=\"1\"/></cellXfs>"
+        + "<xf numFmtId=\"0\" fontId=\"1\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyFont=\"1\"/>"
+        + "<xf numFmtId=\"0\" fontId=\"2\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyFont=\"1\"/>"
+        + "<xf numFmtId=\"0\" fontId=\"3\" fillId=\"0\" borderId=\"0\" xfId=\"0\" applyFont=\"1\"/></cellXfs>"
         + "<cellStyles count=\"1\"><cellStyle name=\"Normal\" xfId=\"0\" builtinId=\"0\"/></cellStyles></styleSheet>";
 }
 

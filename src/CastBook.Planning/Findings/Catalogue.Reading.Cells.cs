@@ -205,6 +205,11 @@ public static partial class Catalogue
         "rows-hidden", Severity.Note,
         "Hidden rows were read too: {0}.", "A filter or a hand hides them.", "Use a column Leave out for rows that are not to be cast.");
 
+    /// <summary>Rows that are struck out.</summary>
+    public static FindingKind RowsStruckOut => new(
+        "rows-struck-out", Severity.Note,
+        "Rows that are struck out were left out: {0}.", "", "Take the line through the name away from a row that is to be cast.");
+
     /// <summary>Rows with a name and nothing else.</summary>
     public static FindingKind RowsSections => new(
         "rows-read-as-sections", Severity.Note,

@@ -41,7 +41,8 @@ public static class BookReader
     private static BookReading Read(BookPackage package, BookSettings settings)
     {
         var strings = SharedStrings.Read(package);
-        var values = new CellValues(NumberFormats.Read(package), package.Date1904);
+        var formats = NumberFormats.Read(package);
+        var values = new CellValues(formats, package.Date1904);
         var marks = OwnMarks.Of(package);
         var cells = new CellMap();
         var file = ShopFile.Read(settings);
@@ -53,7 +54,7 @@ public static class BookReader
 
         var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
         var found = new ListFinder(package, strings, settings, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))]);
-        var list = ListReader.Read(package, strings, values, marks, found);
+        var list = ListReader.Read(package, strings, formats, values, marks, found);
         cells.AddList(list.Sheet);
         foreach (var (field, column) in list.Unread)
         {

@@ -58,7 +58,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
         var broken = PackageRules.Faults(facts);
         if (broken.Count > 0)
         {
-            var before = PackageRules.Faults(new BookFacts(source, changed));
+            var before = PackageRules.Faults(new BookFacts(source, [.. changed, .. watched.Keys]));
             faults.AddRange(broken.Except(before));
         }
 

@@ -50,6 +50,15 @@ public sealed class OutputCheckTests
     }
 
     [Fact]
+    public void Run_FaultOfTheShopsOwnInASheetThatStaysAsItIs_IsNotBlamed()
+    {
+        // The edit says what the sheet says already, so the sheet is looked into and has not changed.
+        var faulty = new BookBuilder().Sheet("Pieces", s => s.Row("Piece").Row("a").Row(new Cell(Xml: TwiceInRow)).Row(new Cell(Xml: "<c r=\"A4\"><v>4.5</v></c>")));
+
+        Check(faulty, edits => edits.Sheet(Sheet).Set(4, 1, CellValue.Of(4.5), null), _ => { }).ShouldBeFalse();
+    }
+
+    [Fact]
     public void Run_RowsWithoutNumbers_AreCountedAsReadersDo()
     {
         var book = Plain().Part(Sheet, $"<worksheet xmlns=\"{BookBuilder.MainNamespace}\"><sheetData><row/><row><c><v>1</v></c></row></sheetData></worksheet>");

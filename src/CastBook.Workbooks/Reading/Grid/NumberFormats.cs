@@ -5,12 +5,14 @@ using CastBook.Workbooks.Reading.Package;
 
 namespace CastBook.Workbooks.Reading.Grid;
 
-/// <summary>What the book's cell formats show: a date, a percentage, or a plain number.</summary>
+/// <summary>What the book's cell formats show: a date, a percentage or a plain number, and whether it is struck out.</summary>
 public sealed class NumberFormats
 {
     private static readonly SearchValues<char> DateLetters = SearchValues.Create("dmyhsDMYHS");
 
     private readonly List<int> formatOf = [];
+    private readonly List<int> fontOf = [];
+    private readonly HashSet<int> struckFonts = [];
     private readonly Dictionary<int, (bool Date, bool Percent)> shown = [];
 
     private NumberFormats()
@@ -32,24 +34,41 @@ public sealed class NumberFormats
         }
 
         var formats = new NumberFormats();
-        var inCellFormats = false;
+        var section = "";
+        var font = -1;
         PackageXml.EachElement(package.OpenPart(part), part, element =>
         {
             if (element.Depth == 1)
             {
-                inCellFormats = element.LocalName == "cellXfs";
+                section = element.LocalName;
             }
             else if (element.LocalName == "numFmt" && element.Depth == 2)
             {
                 formats.shown[Id(element.GetAttribute("numFmtId"))] = Shown(Plain(element.GetAttribute("formatCode") ?? ""));
             }
-            else if (inCellFormats && element.LocalName == "xf" && element.Depth == 2)
+            else if (section == "cellXfs" && element.LocalName == "xf" && element.Depth == 2)
             {
                 formats.formatOf.Add(Id(element.GetAttribute("numFmtId")));
+                formats.fontOf.Add(Id(element.GetAttribute("fontId")));
+            }
+            else if (section == "fonts" && element.Depth == 2)
+            {
+                font++;
+            }
+            else if (section == "fonts" && element.LocalName == "strike" && element.Depth == 3 && element.GetAttribute("val") is null or "1" or "true" or "on")
+            {
+                formats.struckFonts.Add(font);
             }
         });
         return formats;
     }
+
+    /// <summary>Whether any font of the book is struck out.</summary>
+    public bool AnyStruck => struckFonts.Count > 0;
+
+    /// <summary>Whether a cell of this format is struck out.</summary>
+    /// <param name="style">Index of the cell format.</param>
+    public bool IsStruck(int style) => AnyStruck && style >= 0 && style < fontOf.Count && struckFonts.Contains(fontOf[style]);
 
     /// <summary>Whether a cell of this format shows a date or a time.</summary>
     /// <param name="style">Index of the cell format.</param>

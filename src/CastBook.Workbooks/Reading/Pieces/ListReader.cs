@@ -22,7 +22,8 @@ internal sealed record ListReading(
 internal static class ListReader
 {
     /// <summary>Reads the list; one without rows refuses the book.</summary>
-    public static ListReading Read(BookPackage package, SharedStrings strings, CellValues values, OwnMarks marks, FoundList list)
+    public static ListReading Read(
+        BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks, FoundList list)
     {
         var grid = SheetReader.Read(package, list.Sheet, strings);
         var anyColumn = list.Match.Fields.Values.Min(f => f.Column);
@@ -33,7 +34,7 @@ internal static class ListReader
         }
 
         var (fields, unread, headingFindings) = HeadingFindings.Of(list);
-        var rows = ListRows.Sort(grid, fields, list.Row, table);
+        var rows = ListRows.Sort(grid, formats, fields, list.Row, table);
         if (rows.Pieces.Count == 0)
         {
             throw BookRefusedException.For(Catalogue.ListEmpty, list.Sheet.Name, RowText(list.Row));
@@ -103,6 +104,11 @@ internal static class ListReader
         if (rows.Sections.Count > 0)
         {
             yield return About(Catalogue.RowsSections, rows.Sections);
+        }
+
+        if (rows.Struck.Count > 0)
+        {
+            yield return About(Catalogue.RowsStruckOut, rows.Struck);
         }
 
         if (hidden.Count > 0)

@@ -11,22 +11,24 @@ internal sealed class ListRows
     // So many empty rows end a plain list: what stands further down is something else.
     private const int GapEndsList = 3;
 
-    private static readonly string[] TotalWords =
-    [
-        "total", "totals", "sum", "summe", "subtotal", "sub-total", "sub total", "grand total", "gesamt", "gesamtsumme", "zwischensumme", "sum total",
-    ];
-
     private readonly SheetGrid grid;
-    private readonly IReadOnlyDictionary<string, FieldColumn> fields;
-    private readonly int[] columns;
+    private readonly NumberFormats formats;
+    private readonly (int Column, string Heading)[] columns;
     private readonly int headingRow;
+    private readonly int piece;
+    private readonly int quantity;
+    private readonly int mass;
+    private readonly int volume;
+    private readonly int alloy;
+    private readonly RunningSums sums = new();
 
-    private ListRows(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow)
+    private ListRows(SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow)
     {
-        this.headingRow = headingRow;
-        this.grid = grid;
-        this.fields = fields;
-        columns = [.. fields.Values.Select(f => f.Column).Order()];
+        (this.grid, this.formats, this.headingRow) = (grid, formats, headingRow);
+        columns = [.. fields.Values.OrderBy(f => f.Column).Select(f => (f.Column, f.Heading.Text))];
+        int ColumnOf(string field) => fields.TryGetValue(field, out var found) ? found.Column : 0;
+        (piece, quantity, alloy) = (ColumnOf(PieceField.Piece), ColumnOf(PieceField.Quantity), ColumnOf(PieceField.Alloy));
+        (mass, volume) = (ColumnOf(PieceField.PatternMass), ColumnOf(PieceField.PatternVolume));
     }
 
     /// <summary>The rows that are pieces.</summary>
@@ -38,27 +40,32 @@ internal sealed class ListRows
     /// <summary>Rows that say something but name no piece.</summary>
     public List<int> Unclear { get; } = [];
 
+    /// <summary>Rows that are struck out.</summary>
+    public List<int> Struck { get; } = [];
+
     /// <summary>Rows below the list that look like pieces.</summary>
     public List<int> Outside { get; } = [];
 
     /// <summary>Sorts the rows of a list.</summary>
     /// <param name="grid">The sheet.</param>
+    /// <param name="formats">The book's formats, which tell what is struck out.</param>
     /// <param name="fields">The list's columns.</param>
     /// <param name="headingRow">Its heading row.</param>
     /// <param name="table">The table it is, where it is one.</param>
-    public static ListRows Sort(SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow, SheetTable? table)
+    public static ListRows Sort(
+        SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow, SheetTable? table)
     {
-        var rows = new ListRows(grid, fields, headingRow);
+        var rows = new ListRows(grid, formats, fields, headingRow);
         var last = table is null ? CellRef.MaxRow : table.Range.LastRow - (table.HasTotalsRow ? 1 : 0);
         var (previous, ended) = (headingRow, false);
-        foreach (var row in grid.Rows.Where(r => r > headingRow))
+        foreach (var row in grid.Rows)
         {
-            if (rows.IsBlank(row))
+            if (row <= headingRow || rows.IsBlank(row))
             {
                 continue;
             }
 
-            ended |= row > last || (table is null && row - previous > GapEndsList);
+            ended |= row > last || (table is null && (row - previous > GapEndsList || (row - previous > 1 && rows.IsForeignHeading(row))));
             previous = row;
             if (ended)
             {
@@ -75,21 +82,35 @@ internal sealed class ListRows
 
     private void Take(int row)
     {
-        if (IsTotal(row) || IsHeadingAgain(row) || (row == headingRow + 1 && UnitRow.Read(grid, row, columns) is not null))
+        if ((row == headingRow + 1 && UnitRow.Read(grid, row, columns.Select(c => c.Column)) is not null) || IsHeadingAgain(row))
         {
             return;
         }
 
-        var named = Has(row, PieceField.Piece);
-        var weighed = Has(row, PieceField.PatternMass) || Has(row, PieceField.PatternVolume);
-        var counted = Has(row, PieceField.Quantity);
-        if (named ? weighed || counted || Has(row, PieceField.Alloy) : weighed && counted)
+        if (formats.AnyStruck && IsStruck(row))
+        {
+            Struck.Add(row);
+            return;
+        }
+
+        if (IsTotal(row))
+        {
+            sums.EndSection();
+            return;
+        }
+
+        var named = Has(row, piece);
+        var weighed = Has(row, mass) || Has(row, volume);
+        var counted = Has(row, quantity);
+        if (named ? weighed || counted || Has(row, alloy) : weighed && counted)
         {
             Pieces.Add(row);
+            sums.Add(At(row, quantity), At(row, mass));
         }
         else if (named)
         {
             Sections.Add(row);
+            sums.EndSection();
         }
         else
         {
@@ -99,39 +120,101 @@ internal sealed class ListRows
 
     private void TakeOutside(int row)
     {
-        var counted = CellOf(row, PieceField.Quantity) is { Kind: CellKind.Number, Number: >= 1 } quantity && quantity.Number == Math.Floor(quantity.Number);
-        var weighed = CellOf(row, PieceField.PatternMass) is { Kind: CellKind.Number, Number: > 0 } || Has(row, PieceField.PatternVolume);
-        if (Has(row, PieceField.Piece) && counted && (weighed || Has(row, PieceField.Alloy)) && !IsTotal(row))
+        var counted = At(row, quantity) is { Kind: CellKind.Number, Number: >= 1 } count && count.Number == Math.Floor(count.Number);
+        var weighed = At(row, mass) is { Kind: CellKind.Number, Number: > 0 } || Has(row, volume);
+        if (Has(row, piece) && counted && (weighed || Has(row, alloy)) && !IsTotal(row))
         {
             Outside.Add(row);
         }
     }
 
-    private GridCell CellOf(int row, string field) => fields.TryGetValue(field, out var column) ? grid.Cell(row, column.Column) : default;
+    private GridCell At(int row, int column) => column == 0 ? default : grid.Cell(row, column);
 
-    private bool Has(int row, string field) => !CellValues.IsBlank(CellOf(row, field));
+    private bool Has(int row, int column) => !CellValues.IsBlank(At(row, column));
 
-    private bool IsBlank(int row) => columns.All(c => CellValues.IsBlank(grid.Cell(row, c)) || CellValues.HasNoValue(grid.Cell(row, c)));
-
-    private bool IsTotal(int row)
+    private bool IsBlank(int row)
     {
-        for (var column = 1; column <= columns[^1]; column++)
+        foreach (var (column, _) in columns)
+        {
+            var cell = grid.Cell(row, column);
+            if (!CellValues.IsBlank(cell) && !CellValues.HasNoValue(cell))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    // A row is struck out with its name, or, where it has none, with everything it says.
+    private bool IsStruck(int row)
+    {
+        if (Has(row, piece))
+        {
+            return formats.IsStruck(At(row, piece).Style);
+        }
+
+        foreach (var (column, _) in columns)
+        {
+            var cell = grid.Cell(row, column);
+            if (!cell.IsEmpty && !formats.IsStruck(cell.Style))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsTotal(int row) => SaysTotal(row) || (!Has(row, piece) && !Has(row, alloy) && sums.AreIn(At(row, quantity), At(row, mass)));
+
+    private bool SaysTotal(int row)
+    {
+        for (var column = 1; column <= columns[^1].Column; column++)
         {
             var cell = grid.Cell(row, column);
             if (cell.Kind == CellKind.Text && CellValues.Clean(cell.Text) is { Length: > 0 } text)
             {
-                var words = text.TrimEnd(':', ' ');
-                return TotalWords.Any(t => string.Equals(words, t, StringComparison.OrdinalIgnoreCase)
-                    || (words.StartsWith(t + " ", StringComparison.OrdinalIgnoreCase) && !Has(row, PieceField.Alloy)));
+                return CellWords.IsTotal(text, mayGoOn: !Has(row, alloy));
             }
         }
 
         return false;
     }
 
-    private bool IsHeadingAgain(int row) => IsItsHeading(row, fields.Values.First()) && fields.Values.Count(f => IsItsHeading(row, f)) >= 2;
+    private bool IsHeadingAgain(int row)
+    {
+        var same = 0;
+        foreach (var (column, heading) in columns)
+        {
+            if (grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text }
+                && string.Equals(CellValues.Clean(text), heading, StringComparison.OrdinalIgnoreCase) && ++same == 2)
+            {
+                return true;
+            }
+        }
 
-    private bool IsItsHeading(int row, FieldColumn f) =>
-        grid.Cell(row, f.Column) is { Kind: CellKind.Text, Text: { } text }
-        && string.Equals(CellValues.Clean(text), f.Heading.Text, StringComparison.OrdinalIgnoreCase);
+        return false;
+    }
+
+    // Words where the list has numbers, and no number at all: the headings of another list.
+    private bool IsForeignHeading(int row)
+    {
+        var words = 0;
+        foreach (var (column, _) in columns)
+        {
+            var cell = grid.Cell(row, column);
+            if (cell.Kind == CellKind.Number || cell.HasFormula)
+            {
+                return false;
+            }
+
+            words += cell.Kind == CellKind.Text ? 1 : 0;
+        }
+
+        return words >= 2 && (IsWord(At(row, quantity)) || IsWord(At(row, mass)) || IsWord(At(row, volume)));
+    }
+
+    private static bool IsWord(GridCell cell) =>
+        !CellValues.IsBlank(cell) && cell is { Kind: CellKind.Text, Text: { } text } && !text.AsSpan().ContainsAnyInRange('0', '9');
 }

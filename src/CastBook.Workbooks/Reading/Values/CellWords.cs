@@ -2,7 +2,7 @@ using System.Collections.Frozen;
 
 namespace CastBook.Workbooks.Reading.Values;
 
-/// <summary>Words that mean nothing, yes or no in a cell, in English, German, French, Spanish, Italian and Portuguese.</summary>
+/// <summary>Words that mean nothing, yes, no or a sum in a cell, in English, German, French, Spanish, Italian and Portuguese.</summary>
 internal static class CellWords
 {
     /// <summary>What is typed where nothing is known.</summary>
@@ -22,6 +22,36 @@ internal static class CellWords
     public static FrozenSet<string> Done { get; } = Set(
         "done", "cast", "poured", "finished", "complete", "completed", "erledigt", "fertig", "gegossen", "fait", "terminé", "coulé", "hecho", "terminado", "fundido",
         "fatto", "finito", "fuso", "feito", "pronto", "concluído");
+
+    private static readonly string[] Totals =
+    [
+        "total", "totals", "sum", "sums", "subtotal", "sub-total", "sub total", "grand total", "sum total",
+        "summe", "gesamt", "gesamtsumme", "zwischensumme", "insgesamt", "total général", "total general", "sous-total", "sous total", "somme", "ensemble",
+        "suma", "subtotales", "total parcial", "total final", "somma", "totale", "totale generale", "subtotale", "totale parziale", "soma", "total geral",
+    ];
+
+    /// <summary>Whether the first words of a row say that it is one of sums.</summary>
+    /// <param name="text">The first text of the row, cleaned.</param>
+    /// <param name="mayGoOn">Whether more may follow the word: <c>Total March</c>.</param>
+    public static bool IsTotal(string text, bool mayGoOn)
+    {
+        var words = text.AsSpan().TrimEnd(": ").TrimStart("Σ∑ ");
+        if (words.Length == 0)
+        {
+            return text.Length > 0;
+        }
+
+        foreach (var total in Totals)
+        {
+            if (words.StartsWith(total, StringComparison.OrdinalIgnoreCase)
+                && (words.Length == total.Length || (mayGoOn && words[total.Length] == ' ')))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static FrozenSet<string> Set(params string[] words) => words.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 }

@@ -51,6 +51,68 @@ public sealed class ListPlaceTests
     }
 
     [Fact]
+    public void Read_StruckOutRows_AreLeftOutAndSaid()
+    {
+        var reading = Read(
+            Usual,
+            [new Cell("Old pin", BookBuilder.Style.Struck), 2, 1.5, "Bronze"],
+            ["Pin", new Cell(2, BookBuilder.Style.Struck), 1.5, "Bronze"],
+            [new Cell("Bell", BookBuilder.Style.NotStruck), 1, 2.5, "Bronze"],
+            [null, new Cell(3, BookBuilder.Style.Struck), new Cell(1.5, BookBuilder.Style.Struck)]);
+
+        reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Pin", "Bell"]);
+        var note = reading.Findings.ShouldHaveSingleItem();
+        (note.Id, note.Severity, note.Seen).ShouldBe(("rows-struck-out", Severity.Note, "Rows that are struck out were left out: 2, 5."));
+    }
+
+    [Theory]
+    [InlineData("Zwischensumme")]
+    [InlineData("Sous-total :")]
+    [InlineData("Suma")]
+    [InlineData("Totale")]
+    [InlineData("Subtotal de março")]
+    [InlineData("Σ")]
+    public void Read_SumsInOtherLanguages_AreNoPieces(string word) =>
+        Read(Usual, ["Pin", 2, 1.5, "Bronze"], [word, 2, 1.5], ["Bell", 1, 2.5, "Bronze"]).Night.Pieces.Select(p => p.Name).ShouldBe(["Pin", "Bell"]);
+
+    [Fact]
+    public void Read_SumsWithoutAWord_AreNoPieces()
+    {
+        var reading = Read(
+            Usual,
+            ["Pin", 2, 1.5, "Bronze"],
+            ["Bell", 3, 2.5, "Bronze"],
+            [null, 5, 4.0],                                      // of the section: 2 + 3, 1.5 + 2.5
+            ["Rings"],
+            ["Band", 4, 3.5, "Bronze"],
+            ["Signet", 1, 8.0, "Bronze"],
+            [null, 5, 22.0],                                     // 4 × 3.5 + 1 × 8
+            [null, Cell.Computed("SUM(B2:B8)", 10), 15.5],
+            [null, 5, 9.5]);                                     // no sum of anything: a piece without a name
+
+        reading.Pieces.RowOf.ShouldBe([2, 3, 6, 7, 10]);
+    }
+
+    [Fact]
+    public void Read_OneRowOfTheSameNumbers_IsNoSum() =>
+        Read(Usual, ["Pin", 2, 1.5, "Bronze"], [null, 2, 1.5]).Pieces.RowOf.ShouldBe([2, 3]);
+
+    [Fact]
+    public void Read_AnotherListBelow_EndsTheList()
+    {
+        var reading = Read(
+            Usual, ["Pin", 2, 1.5, "Bronze"], [], ["Bell", 1, 2.5, "Bronze"], [], ["Tool", "Owner", "Drawer", "Remark"], ["Tongs", "both", "left", "new"], ["Old pin", 2, 1.5, "Bronze"]);
+
+        reading.Pieces.RowOf.ShouldBe([2, 4]);
+        reading.Pieces.LastRow.ShouldBe(4);
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldEndWith(": 8.");
+    }
+
+    [Fact]
+    public void Read_RowWhoseNumbersAreMissing_DoesNotEndTheList() =>
+        Read(Usual, ["Pin", 2, 1.5, "Bronze"], [], ["Bell", "2 pcs", null, "Bronze"], [], ["Fob", "n/a", "?", "Bronze"], ["Key", 1, 2.5, "Bronze"]).Pieces.RowOf.ShouldBe([2, 4, 6, 7]);
+
+    [Fact]
     public void Read_RowsFarBelow_AreLeftAloneAndSaid()
     {
         using var book = new BookBuilder().Sheet("Pieces", s => s
