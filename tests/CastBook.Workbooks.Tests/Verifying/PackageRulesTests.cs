@@ -49,7 +49,7 @@ public sealed class PackageRulesTests
     [InlineData("<row r=\"1\"><c r=\"B1\"/><c r=\"A1\"/></row>", "Pieces: cell A1 comes after B1.")]
     [InlineData("<row r=\"1\"><c r=\"B1\"/><c r=\"B1\"/></row>", "Pieces: cell B1 comes after B1.")]
     [InlineData("<row r=\"1\"><c r=\"A2\"/></row>", "Pieces: cell A2 stands in row 1.")]
-    [InlineData("<row r=\"1\"><c r=\"A1\" s=\"4\"/></row>", "Pieces: a cell uses the format 4, which is not there.")]
+    [InlineData("<row r=\"1\"><c r=\"A1\" s=\"6\"/></row>", "Pieces: a cell uses the format 6, which is not there.")]
     [InlineData("<row r=\"1\"><c r=\"A1\" t=\"s\"><v>2</v></c></row>", "Pieces: a cell uses the shared text 2, which is not there.")]
     public void Faults_CellsPlanted_AreFound(string rows, string fault) => FaultsOfSheet($"<sheetData>{rows}</sheetData>").ShouldBe([fault]);
 
