@@ -26,11 +26,12 @@ internal static class FillCommand
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
+        var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
         var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
         {
-            book, to, night, dryRun, json, strict,
+            book, to, night, dryRun, json, strict, undo,
         };
-        command.SetAction(parsed => Run(
+        command.SetAction(parsed => (parsed.GetValue(undo) ? (Func<Request, TextWriter, TextWriter, TimeProvider, int>)Undo : Run)(
             new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict)),
             output,
             errors,
@@ -46,7 +47,7 @@ internal static class FillCommand
             return ExitCode.Usage;
         }
 
-        try
+        return Guarded(errors, () =>
         {
             var settings = SettingsAround(request.Book) with
             {
@@ -56,6 +57,36 @@ internal static class FillCommand
             var (result, backup) = BookFile.Fill(request.Book, request.To, request.DryRun, settings, clock);
             Tell(request, result, backup, output);
             return request.Strict && result.Findings.Any(f => f.Severity == Severity.Stop) ? ExitCode.Stops : ExitCode.Filled;
+        });
+    }
+
+    private static int Undo(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        var mistake = MistakeIn(request) ?? (request.Json ? "--undo has no answer as JSON; leave --json out." : null);
+        if (mistake is not null)
+        {
+            errors.WriteLine($"castbook: {mistake}");
+            return ExitCode.Usage;
+        }
+
+        return Guarded(errors, () =>
+        {
+            var (result, backup) = BookFile.Undo(request.Book, request.To, request.DryRun, clock);
+            foreach (var line in UndoSummary.Lines(Path.GetFileName(request.Book), result))
+            {
+                output.WriteLine(line);
+            }
+
+            output.WriteLine(LastLine(request, "undone", backup));
+            return ExitCode.Filled;
+        });
+    }
+
+    private static int Guarded(TextWriter errors, Func<int> run)
+    {
+        try
+        {
+            return run();
         }
         catch (BookRefusedException e)
         {
@@ -123,14 +154,17 @@ internal static class FillCommand
             output.WriteLine(line);
         }
 
-        output.WriteLine(request switch
-        {
-            { DryRun: true } => "dry run: nothing was written",
-            { To: { } to } => $"filled: {to}",
-            _ when backup is not null => $"filled in place; the book as it was: {Path.GetRelativePath(Path.GetDirectoryName(Path.GetFullPath(request.Book))!, backup)}",
-            _ => "nothing had changed, so the file was left as it is",
-        });
+        output.WriteLine(LastLine(request, "filled", backup));
     }
+
+    /// <summary>Where the file is now.</summary>
+    private static string LastLine(Request request, string done, string? backup) => request switch
+    {
+        { DryRun: true } => "dry run: nothing was written",
+        { To: { } to } => $"{done}: {to}",
+        _ when backup is not null => $"{done} in place; the book as it was: {Path.GetRelativePath(Path.GetDirectoryName(Path.GetFullPath(request.Book))!, backup)}",
+        _ => "nothing had changed, so the file was left as it is",
+    };
 
     private sealed record Request(string Book, string? To, string? Night, bool DryRun, bool Json, bool Strict);
 }

@@ -1,16 +1,13 @@
-using System.Globalization;
 using System.Security.Cryptography;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Undoing;
 
 namespace CastBook.Workbooks.Files;
 
-/// <summary>Fills a workbook on disk: written beside it, flushed, checked, backed up, then moved into place in one step.</summary>
+/// <summary>Fills a workbook on disk, or takes the filling out again: written beside it, flushed, checked, backed up, then moved into place in one step.</summary>
 public static class BookFile
 {
-    private const int KeptBackups = 20;
-    private const string StampFormat = "yyyy-MM-dd HHmmss";
-
     private static readonly TimeSpan[] Waits = [TimeSpan.FromMilliseconds(200), TimeSpan.FromMilliseconds(500), TimeSpan.FromSeconds(1)];
 
     /// <summary>Fills a workbook.</summary>
@@ -31,8 +28,52 @@ public static class BookFile
     internal static (FillResult Result, string? Backup) Fill(
         string path, string? outPath, bool dryRun, BookSettings settings, TimeProvider clock, Action? beforeCommit)
     {
+        return Write(new Job(path, outPath, dryRun, clock, beforeCommit), Make);
+
+        (FillResult Result, bool Changed) Make(FileStream book, FileStream output, string bookName)
+        {
+            var result = BookFiller.Fill(book, output, bookName, settings);
+            return (result, result.Changed);
+        }
+    }
+
+    /// <summary>Takes everything of CastBook's out of a workbook again.</summary>
+    /// <remarks>
+    /// While nobody has touched the book since CastBook wrote it last, it becomes the book it was before the first filling,
+    /// byte for byte, out of the backups beside it. Otherwise all that bears CastBook's markers is taken out.
+    /// </remarks>
+    /// <param name="path">The workbook.</param>
+    /// <param name="outPath">Where the result goes; null for in place.</param>
+    /// <param name="dryRun">Whether to only say what would be done.</param>
+    /// <param name="clock">For the backup's name.</param>
+    /// <returns>What was taken out, and the backup's path where one was made.</returns>
+    /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
+    /// <exception cref="BookNotWrittenException">The result could not be put in its place.</exception>
+    /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook; nothing was written.</exception>
+    public static (UndoResult Result, string? Backup) Undo(string path, string? outPath, bool dryRun, TimeProvider clock)
+    {
         ArgumentNullException.ThrowIfNull(path);
-        ArgumentNullException.ThrowIfNull(clock);
+        return Write(new Job(path, outPath, dryRun, clock, BeforeCommit: null), Make);
+
+        (UndoResult Result, bool Changed) Make(FileStream book, FileStream output, string bookName)
+        {
+            var result = Backups.OriginalOf(book) is { } original ? Restore(original, output) : BookUndo.Undo(book, output, bookName);
+            return (result, result.Changed);
+        }
+    }
+
+    private static UndoResult Restore(string original, FileStream output)
+    {
+        using var source = OpenSource(original);
+        source.CopyTo(output);
+        return new UndoResult(Changed: true, IsExact: true, [], []);
+    }
+
+    private static (T Result, string? Backup) Write<T>(Job job, Func<FileStream, FileStream, string, (T, bool)> make)
+    {
+        ArgumentNullException.ThrowIfNull(job.Path);
+        ArgumentNullException.ThrowIfNull(job.Clock);
+        var (path, outPath, dryRun) = (job.Path, job.OutPath, job.DryRun);
         var source = Resolve(path);
         var target = outPath is null ? source : Resolve(outPath);
         if (!dryRun && (OwnerFile.WhoHasOpen(target) ?? OwnerFile.WhoHasOpen(outPath ?? path)) is { } who)
@@ -45,15 +86,15 @@ public static class BookFile
             : Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.tmp");
         try
         {
-            var (result, hash) = FillInto(source, temporary, Path.GetFileName(target), settings);
+            var (result, changed, hash) = MakeInto(source, temporary, Path.GetFileName(target), make);
             var inPlace = string.Equals(source, target, StringComparison.Ordinal);
-            if (dryRun || (inPlace && !result.Changed))
+            if (dryRun || (inPlace && !changed))
             {
                 return (result, null);
             }
 
-            beforeCommit?.Invoke();
-            return (result, Commit(source, target, temporary, hash, inPlace, clock));
+            job.BeforeCommit?.Invoke();
+            return (result, Commit(source, target, temporary, hash, inPlace, job.Clock));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -80,15 +121,16 @@ public static class BookFile
         return File.Exists(full) && File.ResolveLinkTarget(full, returnFinalTarget: true) is { } real ? real.FullName : full;
     }
 
-    private static (FillResult Result, byte[] Hash) FillInto(string source, string temporary, string bookName, BookSettings settings)
+    private static (T Result, bool Changed, byte[] Hash) MakeInto<T>(
+        string source, string temporary, string bookName, Func<FileStream, FileStream, string, (T, bool)> make)
     {
         using var book = OpenSource(source);
         using var output = new FileStream(temporary, FileMode.Create, FileAccess.ReadWrite, FileShare.None);
         var hash = SHA256.HashData(book);
         book.Position = 0;
-        var result = BookFiller.Fill(book, output, bookName, settings);
+        var (result, changed) = make(book, output, bookName);
         output.Flush(flushToDisk: true);
-        return (result, hash);
+        return (result, changed, hash);
     }
 
     private static FileStream OpenSource(string source)
@@ -113,64 +155,20 @@ public static class BookFile
             }
         }
 
-        if (File.Exists(target) && !OperatingSystem.IsWindows())
+        if (!OperatingSystem.IsWindows())
         {
-            File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
+            // A new file may be read by whoever may read the book it was made of.
+            File.SetUnixFileMode(temporary, File.GetUnixFileMode(File.Exists(target) ? target : source));
         }
 
-        var backup = File.Exists(target) ? BackUp(target, clock) : null;
+        var backup = File.Exists(target) ? Backups.Add(target, clock) : null;
+        if (inPlace && backup is not null)
+        {
+            Backups.Remember(temporary, backup);
+        }
+
         Move(temporary, target);
         return inPlace ? backup : null;
-    }
-
-    private static string BackUp(string target, TimeProvider clock)
-    {
-        var folder = Path.Combine(Path.GetDirectoryName(target)!, ".castbook");
-        Directory.CreateDirectory(folder);
-        var name = Path.GetFileNameWithoutExtension(target);
-        var extension = Path.GetExtension(target);
-        var stamp = clock.GetLocalNow().ToString(StampFormat, CultureInfo.InvariantCulture);
-        var backup = Path.Combine(folder, $"{name} {stamp}{extension}");
-        for (var number = 2; File.Exists(backup); number++)
-        {
-            backup = Path.Combine(folder, $"{name} {stamp} {number.ToString(CultureInfo.InvariantCulture)}{extension}");
-        }
-
-        File.Copy(target, backup);
-        DeleteOld(folder, name, extension);
-        return backup;
-    }
-
-    /// <summary>Deletes the oldest backups of a book beyond those kept; never those of a book called "night 2026-03-01" beside "night".</summary>
-    private static void DeleteOld(string folder, string name, string extension)
-    {
-        var backups = Directory.GetFiles(folder)
-            .Select(path => (Path: path, Age: Age(Path.GetFileName(path), name, extension)))
-            .Where(b => b.Age is not null)
-            .OrderBy(b => b.Age!.Value.Stamp, StringComparer.Ordinal).ThenBy(b => b.Age!.Value.Number);
-        foreach (var old in backups.SkipLast(KeptBackups))
-        {
-            File.Delete(old.Path);
-        }
-    }
-
-    /// <summary>When a backup was made, from its name: <c>night 2026-12-01 195400.xlsx</c>, or <c>… 195400 2.xlsx</c> for a second one; null for another file.</summary>
-    private static (string Stamp, int Number)? Age(string file, string name, string extension)
-    {
-        if (!file.StartsWith(name + " ", StringComparison.Ordinal) || !file.EndsWith(extension, StringComparison.Ordinal)
-            || file.Length < name.Length + 1 + StampFormat.Length + extension.Length)
-        {
-            return null;
-        }
-
-        var middle = file[(name.Length + 1)..^extension.Length];
-        var stamp = middle[..StampFormat.Length];
-        var rest = middle[StampFormat.Length..];
-        var number = 1;
-        return DateTime.TryParseExact(stamp, StampFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
-            && (rest.Length == 0 || (rest[0] == ' ' && int.TryParse(rest.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out number)))
-            ? (stamp, number)
-            : null;
     }
 
     /// <summary>Moves in one step; a virus scanner or an indexer may hold the target for a moment, so it is tried again.</summary>
@@ -191,4 +189,6 @@ public static class BookFile
 
         File.Move(temporary, target, overwrite: true);
     }
+
+    private sealed record Job(string Path, string? OutPath, bool DryRun, TimeProvider Clock, Action? BeforeCommit);
 }

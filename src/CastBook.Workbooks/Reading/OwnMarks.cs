@@ -9,10 +9,14 @@ internal sealed class OwnMarks
 
     private readonly Dictionary<string, CellRef> columns = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SheetPart> sheets = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SheetPart> questions = new(StringComparer.Ordinal);
     private readonly List<string> deleted = [];
 
     /// <summary>The sheets of ours, by their name.</summary>
     public IReadOnlyDictionary<string, SheetPart> Sheets => sheets;
+
+    /// <summary>The sheets we added to ask questions, by their name; the shop's own once answered.</summary>
+    public IReadOnlyDictionary<string, SheetPart> Questions => questions;
 
     /// <summary>Our columns whose cells the shop has deleted.</summary>
     public IReadOnlyCollection<string> DeletedColumns => deleted;
@@ -20,9 +24,9 @@ internal sealed class OwnMarks
     public static OwnMarks Of(BookPackage package)
     {
         var marks = new OwnMarks();
-        foreach (var name in package.DefinedNames.Where(n => n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal)))
+        foreach (var name in package.DefinedNames.Where(n => n.LocalSheet is null && n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal)))
         {
-            var isSheet = name.Name.EndsWith(SheetEnding, StringComparison.Ordinal);
+            var isSheet = IsSheet(name.Name);
             if (!name.TryCell(out var cell))
             {
                 if (!isSheet && name.Text.Contains("#REF!", StringComparison.Ordinal))
@@ -36,12 +40,15 @@ internal sealed class OwnMarks
             }
             else if (package.Sheets.FirstOrDefault(s => IsNamed(s, cell.Sheet)) is { } sheet)
             {
-                marks.sheets[name.Name] = sheet;
+                (OwnName.IsQuestions(name.Name) ? marks.questions : marks.sheets)[name.Name] = sheet;
             }
         }
 
         return marks;
     }
+
+    /// <summary>Whether a name of ours is that of a sheet, not of a column.</summary>
+    public static bool IsSheet(string name) => name.EndsWith(SheetEnding, StringComparison.Ordinal) || OwnName.IsQuestions(name);
 
     /// <summary>Our columns on a sheet.</summary>
     public Dictionary<string, int> ColumnsOn(SheetPart sheet) =>

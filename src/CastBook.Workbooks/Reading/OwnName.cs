@@ -35,4 +35,20 @@ public static class OwnName
 
     /// <summary>First cell of the sheet that takes the computed values when they cannot stand beside the list.</summary>
     public const string ComputedSheet = "CastBook_ComputedSheet";
+
+    /// <summary>First cell of a Shop sheet that CastBook added to ask its questions.</summary>
+    public const string ShopQuestions = "CastBook_ShopQuestions";
+
+    /// <summary>First cell of a Flasks sheet that CastBook added.</summary>
+    public const string FlasksQuestions = "CastBook_FlasksQuestions";
+
+    /// <summary>First cell of a Materials sheet that CastBook added.</summary>
+    public const string MaterialsQuestions = "CastBook_MaterialsQuestions";
+
+    /// <summary>First cell of an Alloys sheet that CastBook added.</summary>
+    public const string AlloysQuestions = "CastBook_AlloysQuestions";
+
+    /// <summary>Whether a name is that of a sheet with questions: the shop's from its first answer on.</summary>
+    /// <param name="name">The name.</param>
+    internal static bool IsQuestions(string name) => name.EndsWith("Questions", StringComparison.Ordinal);
 }

@@ -15,11 +15,12 @@ internal static class MissingSettings
     /// <param name="shop">The Shop sheet.</param>
     /// <param name="grid">Its cells.</param>
     /// <param name="edits">Where the lines go.</param>
-    public static void Add(BookReading reading, IReadOnlyList<Finding> findings, SheetPart shop, SheetGrid grid, SheetEdits edits)
+    /// <param name="record">Takes down what is written.</param>
+    public static void Add(BookReading reading, IReadOnlyList<Finding> findings, SheetPart shop, SheetGrid grid, SheetEdits edits, FillRecord record)
     {
         var names = findings.Where(f => f.Severity > Severity.Note).SelectMany(f => f.Subjects)
             .Where(s => s.Kind == SubjectKind.Setting && reading.Cells.Find(s) is null).Select(s => s.Key).Distinct().ToList();
-        var heading = grid.Rows.Take(30).FirstOrDefault(row => Column(grid, row, "Setting") > 0 && Column(grid, row, "Value") > 0);
+        var heading = HeadingRow(grid);
         if (names.Count == 0 || heading == 0)
         {
             return;
@@ -31,14 +32,43 @@ internal static class MissingSettings
         {
             last++;
             edits.Set(last, setting, CellValue.Of(guide.Name), grid.Cell(last - 1, setting).Style);
+            record.Add(OwnName.ShopQuestions, TypedOnSheet.Question(setting, guide.Name));
             if (unit > 0)
             {
                 edits.Set(last, unit, CellValue.Of(guide.Unit), null);
+                record.Add(OwnName.ShopQuestions, TypedOnSheet.Question(unit, guide.Unit));
             }
 
             reading.Cells.Add(Subject.Setting(guide.Name), new CellRef(shop.Name, last, value));
         }
     }
+
+    /// <summary>Takes out again the lines that nobody answered.</summary>
+    /// <param name="grid">The Shop sheet's cells.</param>
+    /// <param name="edits">Gives the sheet's edits, where there are any to make.</param>
+    /// <param name="record">What CastBook wrote.</param>
+    public static void Remove(SheetGrid grid, Func<SheetEdits> edits, FillRecord record)
+    {
+        if (HeadingRow(grid) is not (> 0 and var heading))
+        {
+            return;
+        }
+
+        var (setting, value, unit) = (Column(grid, heading, "Setting"), Column(grid, heading, "Value"), Column(grid, heading, "Unit"));
+        bool IsOurs(int row, int column) =>
+            column > 0 && record.Wrote(OwnName.ShopQuestions, TypedOnSheet.Question(column, FillRecord.TextOf(grid.Cell(row, column))));
+        foreach (var row in grid.Rows.Where(r => r > heading && IsOurs(r, setting) && grid.Cell(r, value).IsEmpty))
+        {
+            edits().Remove(row, setting);
+            if (IsOurs(row, unit))
+            {
+                edits().Remove(row, unit);
+            }
+        }
+    }
+
+    private static int HeadingRow(SheetGrid grid) =>
+        grid.Rows.Take(30).FirstOrDefault(row => Column(grid, row, "Setting") > 0 && Column(grid, row, "Value") > 0);
 
     private static int Column(SheetGrid grid, int row, string heading)
     {

@@ -36,36 +36,38 @@ internal static class QuestionSheets
         ("Fresh (g)", ShopField.Fresh, 11), ("Re-melt (g)", ShopField.Remelt, 11),
     ];
 
-    /// <summary>The sheets to add, and the cells of what they ask.</summary>
+    /// <summary>The sheets to add, with their hidden names, and the cells of what they ask.</summary>
     /// <param name="reading">The book as read; the new cells are added to its map.</param>
     /// <param name="findings">What was found.</param>
     /// <param name="freeName">Gives a name that no sheet has.</param>
-    public static IReadOnlyList<OwnedSheet> Make(BookReading reading, IReadOnlyList<Finding> findings, Func<string, string> freeName)
+    public static IReadOnlyList<(OwnedSheet Sheet, string OwnName)> Make(BookReading reading, IReadOnlyList<Finding> findings, Func<string, string> freeName)
     {
         var open = findings.Where(f => f.Severity > Severity.Note).SelectMany(f => f.Subjects)
             .Where(s => reading.Cells.Find(s) is null).Distinct().ToList();
         IReadOnlyList<string> Asked(SubjectKind kind) => [.. open.Where(s => s.Kind == kind).Select(s => s.Key).Distinct()];
         bool Missing(string sheet) => !reading.ShopSheets.ContainsKey(sheet);
 
-        var sheets = new List<OwnedSheet>();
+        var sheets = new List<(OwnedSheet, string)>();
         if (Asked(SubjectKind.Setting) is { Count: > 0 } settings && Missing("Shop"))
         {
-            sheets.Add(Shop(reading.Cells, settings, freeName("Shop")));
+            sheets.Add((Shop(reading.Cells, settings, freeName("Shop")), OwnName.ShopQuestions));
         }
 
         if (Asked(SubjectKind.FlaskSize).Count > 0 && Missing("Flasks"))
         {
-            sheets.Add(Flasks(reading.Cells, freeName("Flasks")));
+            sheets.Add((Flasks(reading.Cells, freeName("Flasks")), OwnName.FlasksQuestions));
         }
 
         if (Asked(SubjectKind.Material) is { Count: > 0 } materials && Missing("Materials"))
         {
-            sheets.Add(Rows(reading.Cells, SubjectKind.Material, freeName("Materials"), MaterialColumns, materials, "What your patterns are made of. Type wax or resin, and the density you weighed and measured."));
+            const string How = "What your patterns are made of. Type wax or resin, and the density you weighed and measured.";
+            sheets.Add((Rows(reading.Cells, SubjectKind.Material, freeName("Materials"), MaterialColumns, materials, How), OwnName.MaterialsQuestions));
         }
 
         if (Asked(SubjectKind.Alloy) is { Count: > 0 } alloys && Missing("Alloys"))
         {
-            sheets.Add(Rows(reading.Cells, SubjectKind.Alloy, freeName("Alloys"), AlloyColumns, alloys, "Your alloys. Take the temperatures from the maker's data sheet; an empty cell is asked for where it matters."));
+            const string How = "Your alloys. Take the temperatures from the maker's data sheet; an empty cell is asked for where it matters.";
+            sheets.Add((Rows(reading.Cells, SubjectKind.Alloy, freeName("Alloys"), AlloyColumns, alloys, How), OwnName.AlloysQuestions));
         }
 
         return sheets;

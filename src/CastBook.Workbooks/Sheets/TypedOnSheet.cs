@@ -21,20 +21,27 @@ internal static class TypedOnSheet
 
         var kept = fresh.Rows.SelectMany(r => r.Value.Values).Where(c => c.Look.Border == Line.Frame && !c.Value.IsEmpty)
             .Select(c => FillRecord.TextOf(c.Value)).ToHashSet();
+        return Cells(grid, record, ownName).Any(c => !kept.Contains(c.Text));
+    }
+
+    /// <summary>The cells of a sheet of ours that say something CastBook did not write.</summary>
+    /// <param name="grid">The sheet as it stands.</param>
+    /// <param name="record">What CastBook wrote last.</param>
+    /// <param name="ownName">The sheet's hidden name.</param>
+    public static IEnumerable<(int Row, int Column, string Text)> Cells(SheetGrid grid, FillRecord record, string ownName)
+    {
         foreach (var row in grid.Rows)
         {
             for (var column = 1; column <= grid.LastColumnOf(row); column++)
             {
                 var text = FillRecord.TextOf(grid.Cell(row, column));
-                if (text.Length > 0 && !kept.Contains(text) && !record.Wrote(ownName, Key(row, column, text))
+                if (text.Length > 0 && !record.Wrote(ownName, Key(ownName, row, column, text))
                     && !(ownName == Reading.OwnName.ChecksSheet && column == ChecksSheet.RecordColumn))
                 {
-                    return true;
+                    yield return (row, column, text);
                 }
             }
         }
-
-        return false;
     }
 
     /// <summary>Records what CastBook writes on a sheet of ours.</summary>
@@ -49,11 +56,19 @@ internal static class TypedOnSheet
             {
                 if (cell.Look.Border != Line.Frame && !cell.Value.IsEmpty)
                 {
-                    record.Add(ownName, Key(row, column, FillRecord.TextOf(cell.Value)));
+                    record.Add(ownName, Key(ownName, row, column, FillRecord.TextOf(cell.Value)));
                 }
             }
         }
     }
 
-    private static string Key(int row, int column, string text) => string.Create(CultureInfo.InvariantCulture, $"{row},{column},{text}");
+    /// <summary>What is recorded of a question.</summary>
+    /// <param name="column">The column it stands in.</param>
+    /// <param name="text">What it says.</param>
+    public static string Question(int column, string text) => string.Create(CultureInfo.InvariantCulture, $"{column},{text}");
+
+    /// <summary>Where and what; a sheet with questions is the shop's to move rows in, so there only the column counts.</summary>
+    private static string Key(string ownName, int row, int column, string text) => Reading.OwnName.IsQuestions(ownName)
+        ? Question(column, text)
+        : string.Create(CultureInfo.InvariantCulture, $"{row},{column},{text}");
 }

@@ -45,7 +45,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
         var changed = Changed(written);
         var touched = edits.TouchedParts;
         var faults = changed.Where(p => source.Has(p) && !touched.Contains(p)).Select(p => $"{p} was altered.")
-            .Concat(source.Parts.Where(p => !written.Has(p)).Select(p => $"{p} is missing."))
+            .Concat(source.Parts.Where(p => !written.Has(p) && !edits.RemovedParts.Contains(p)).Select(p => $"{p} is missing."))
             .Concat(hashes.Where(h => written.Has(h.Key) && HashOf(written, h.Key) != h.Value).Select(h => $"{h.Key} is not what was written."))
             .ToList();
         foreach (var (part, sheet) in edits.Sheets.Where(s => s.Value.HasCells && !watched.ContainsKey(s.Key)))
@@ -62,7 +62,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
             faults.AddRange(broken.Except(before));
         }
 
-        return faults.Count == 0 ? changed.Count > 0 : throw new BrokenOutputException(faults);
+        return faults.Count == 0 ? changed.Count > 0 || edits.RemovedParts.Count > 0 : throw new BrokenOutputException(faults);
     }
 
     private HashSet<string> Changed(BookPackage written)

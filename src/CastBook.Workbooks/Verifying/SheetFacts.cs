@@ -111,7 +111,7 @@ internal sealed class SheetFacts
         for (; nextRow < row; MoveToNextRow())
         {
             edits!.Collect(nextRow, written);
-            Unwritten.AddRange(written.Select(e => CellRef.AddressOf(nextRow, e.Column)));
+            written.ForEach(edit => MissWritten(nextRow, edit));
         }
     }
 
@@ -153,7 +153,7 @@ internal sealed class SheetFacts
             HighestFormat = Math.Max(HighestFormat, format);
             for (; at < written.Count && written[at].Column < column; at++)
             {
-                Unwritten.Add(CellRef.AddressOf(row, written[at].Column));
+                MissWritten(row, written[at]);
             }
 
             if (isString)
@@ -165,7 +165,7 @@ internal sealed class SheetFacts
                 scanner.SkipElement();
             }
 
-            if (at < written.Count && written[at].Column == column && !Says(scanner.Passed, written[at++].Value))
+            if (at < written.Count && written[at].Column == column && !Says(scanner.Passed, written[at++]))
             {
                 Unwritten.Add(CellRef.AddressOf(row, column));
             }
@@ -175,7 +175,16 @@ internal sealed class SheetFacts
 
         for (; at < written.Count; at++)
         {
-            Unwritten.Add(CellRef.AddressOf(row, written[at].Column));
+            MissWritten(row, written[at]);
+        }
+    }
+
+    /// <summary>A cell that is not there, as one that was taken out should not be.</summary>
+    private void MissWritten(int row, CellEdit edit)
+    {
+        if (!edit.IsRemoval)
+        {
+            Unwritten.Add(CellRef.AddressOf(row, edit.Column));
         }
     }
 
@@ -230,11 +239,11 @@ internal sealed class SheetFacts
     }
 
     /// <summary>Whether a cell's element says what was to be written, its place and format apart.</summary>
-    private bool Says(ReadOnlySpan<byte> element, CellValue value)
+    private bool Says(ReadOnlySpan<byte> element, CellEdit edit)
     {
         expected.ResetWrittenCount();
-        value.WriteContent(expected, prefix);
-        return element.EndsWith(expected.WrittenSpan);
+        edit.Value.WriteContent(expected, prefix);
+        return !edit.IsRemoval && element.EndsWith(expected.WrittenSpan);
     }
 
     private void ReadString(XmlScanner scanner)

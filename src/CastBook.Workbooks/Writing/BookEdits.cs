@@ -15,6 +15,8 @@ internal sealed class BookEdits
     private readonly Dictionary<string, byte[]> parts = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<(string Source, string Id, string Type, string Target)> relations = [];
     private readonly List<(string Part, string Type)> overrides = [];
+    private readonly HashSet<(string Source, string Id)> cut = [];
+    private readonly HashSet<string> removed = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, string> defaults = new(StringComparer.OrdinalIgnoreCase);
 
     /// <param name="package">The package as read.</param>
@@ -24,6 +26,9 @@ internal sealed class BookEdits
         Dialect = Dialect.Of(package.IsStrict);
     }
 
+    /// <summary>The book as read.</summary>
+    public BookPackage Package => package;
+
     /// <summary>The book's namespaces.</summary>
     public Dialect Dialect { get; }
 
@@ -32,6 +37,9 @@ internal sealed class BookEdits
 
     /// <summary>The parts that may differ from before, once <see cref="Finish"/> has run.</summary>
     public HashSet<string> TouchedParts => new(sheets.Keys.Concat(parts.Keys), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The parts that go, once <see cref="Finish"/> has run.</summary>
+    public IReadOnlySet<string> RemovedParts => removed;
 
     /// <summary>The edits of a sheet part.</summary>
     /// <param name="part">The sheet's part.</param>
@@ -116,9 +124,15 @@ internal sealed class BookEdits
         return id;
     }
 
+    /// <summary>Cuts a relationship; parts that nothing else leads to go with it.</summary>
+    /// <param name="source">The part it belongs to.</param>
+    /// <param name="id">Its id.</param>
+    public void Cut(string source, string id) => cut.Add((source, id));
+
     /// <summary>The new bytes of every part that is replaced or added, relationships and content types included.</summary>
     public IReadOnlyDictionary<string, byte[]> Finish()
     {
+        RemoveWhatWasCut();
         foreach (var group in relations.GroupBy(r => r.Source, StringComparer.OrdinalIgnoreCase))
         {
             var name = RelationshipsPartOf(group.Key);
@@ -141,6 +155,55 @@ internal sealed class BookEdits
 
         FinishContentTypes();
         return parts;
+    }
+
+    private void RemoveWhatWasCut()
+    {
+        if (cut.Count == 0)
+        {
+            return;
+        }
+
+        var gone = Reachable([]);
+        gone.ExceptWith(Reachable(cut));
+        removed.UnionWith(gone.Concat(gone.Select(RelationshipsPartOf)).Where(package.Has));
+        foreach (var source in cut.Select(c => c.Source).Distinct().Where(s => !removed.Contains(s)))
+        {
+            var name = RelationshipsPartOf(source);
+            var part = new XmlPart(Current(name));
+            var children = part.Children(part.Root);
+            var ours = children.Where(c => cut.Contains((source, part.Attribute(c, "Id") ?? ""))).ToList();
+            if (ours.Count == children.Count)
+            {
+                removed.Add(name);
+                continue;
+            }
+
+            ours.ForEach(relation => part.Replace(relation, ""));
+            parts[name] = part.ToBytes();
+        }
+
+        foreach (var name in removed)
+        {
+            parts.Remove(name);
+            sheets.Remove(name);
+        }
+    }
+
+    /// <summary>The parts that relationships lead to from the package itself, as read; some cut.</summary>
+    private HashSet<string> Reachable(HashSet<(string Source, string Id)> without)
+    {
+        var found = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        var open = new Queue<string>([""]);
+        while (open.TryDequeue(out var source))
+        {
+            foreach (var relation in package.Relationships(source).Where(r => !r.IsExternal && !without.Contains((source, r.Id)) && found.Add(r.Target)))
+            {
+                open.Enqueue(relation.Target);
+            }
+        }
+
+        return found;
     }
 
     private static byte[] EmptyRelationships() => Encoding.UTF8.GetBytes(
@@ -166,6 +229,8 @@ internal sealed class BookEdits
         return up + target[folder.Length..];
     }
 
+    private static bool HasExtension(string part, string extension) => part.EndsWith($".{extension}", StringComparison.OrdinalIgnoreCase);
+
     private void FinishContentTypes()
     {
         var part = new XmlPart(package.Read(ContentTypesPart));
@@ -189,6 +254,15 @@ internal sealed class BookEdits
         foreach (var (name, type) in overrides)
         {
             part.Append(part.Root, part.Own($"<~Override PartName=\"/{XmlText.EscapeAttribute(name)}\" ContentType=\"{type}\"/>"));
+        }
+
+        bool IsUseless(XmlElement child) => child.LocalName == "Override"
+            ? removed.Contains((part.Attribute(child, "PartName") ?? "").TrimStart('/'))
+            : part.Attribute(child, "Extension") is { } extension && removed.Any(p => HasExtension(p, extension))
+                && !package.Parts.Any(p => !removed.Contains(p) && HasExtension(p, extension));
+        foreach (var child in children.Where(IsUseless))
+        {
+            part.Replace(child, "");
         }
 
         if (part.IsEdited)

@@ -23,7 +23,7 @@ internal sealed class BookWriter
     private readonly StyleBook styles;
     private readonly Lazy<SharedStrings> strings;
     private readonly List<Finding> findings = [];
-    private readonly List<(OwnedSheet Sheet, string? OwnName)> sheets = [];
+    private readonly List<(OwnedSheet Sheet, string OwnName)> sheets = [];
 
     private BookWriter(BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName)
     {
@@ -90,10 +90,15 @@ internal sealed class BookWriter
     {
         if (reading.ShopSheets.TryGetValue("Shop", out var shop))
         {
-            MissingSettings.Add(reading, findings, shop, Grid(shop), edits.Sheet(shop.PartName));
+            MissingSettings.Add(reading, findings, shop, Grid(shop), edits.Sheet(shop.PartName), after);
         }
 
-        sheets.AddRange(QuestionSheets.Make(reading, findings, workbook.FreeSheetName).Select(sheet => (sheet, (string?)null)));
+        after.CarryOver(before);
+        foreach (var (sheet, ownName) in QuestionSheets.Make(reading, findings, workbook.FreeSheetName))
+        {
+            TypedOnSheet.Remember(sheet, ownName, after);
+            sheets.Add((sheet, ownName));
+        }
     }
 
     private PieceLines Lines()
@@ -177,9 +182,10 @@ internal sealed class BookWriter
     {
         var asking = new List<SheetPart>();
         // Our own sheets first, those with questions after them.
-        foreach (var (sheet, ownName) in sheets.OrderBy(s => s.OwnName is null))
+        foreach (var (sheet, ownName) in sheets.OrderBy(s => OwnName.IsQuestions(s.OwnName)))
         {
-            foreach (var finding in ownName is null ? [] : found)
+            var asks = OwnName.IsQuestions(ownName);
+            foreach (var finding in asks ? [] : found)
             {
                 foreach (var cell in finding.Subjects.Select(reading.Cells.Find).OfType<CellRef>().Where(c => c.Sheet == sheet.Name))
                 {
@@ -188,7 +194,7 @@ internal sealed class BookWriter
             }
 
             var content = OwnedSheetWriter.Write(sheet, styles, edits.Dialect);
-            if (ownName is not null && reading.OwnSheets.TryGetValue(ownName, out var standing))
+            if (reading.OwnSheets.TryGetValue(ownName, out var standing))
             {
                 edits.Replace(standing.PartName, content);
                 continue;
@@ -200,11 +206,8 @@ internal sealed class BookWriter
                 workbook.PrintTitles(added, sheet.HeadingRow);
             }
 
-            if (ownName is not null)
-            {
-                workbook.Name(ownName, new CellRef(sheet.Name, 1, 1));
-            }
-            else
+            workbook.Name(ownName, new CellRef(sheet.Name, 1, 1));
+            if (asks)
             {
                 asking.Add(added);
             }

@@ -140,4 +140,5 @@ internal readonly record struct CellValue
 /// <param name="Column">Column, from 1.</param>
 /// <param name="Value">The value.</param>
 /// <param name="NewStyle">Cell format where the cell does not exist yet.</param>
-internal readonly record struct CellEdit(int Column, CellValue Value, int? NewStyle);
+/// <param name="IsRemoval">Whether the cell goes altogether, its format too.</param>
+internal readonly record struct CellEdit(int Column, CellValue Value, int? NewStyle, bool IsRemoval = false);

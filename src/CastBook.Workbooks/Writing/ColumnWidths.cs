@@ -7,6 +7,8 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Gives new columns a width in a sheet's <c>cols</c>, splitting a range that already covers them.</summary>
 internal static class ColumnWidths
 {
+    private const string RecordPrefix = "cols:";
+
     /// <summary>The <c>cols</c> element with the new columns in it.</summary>
     /// <param name="element">The element as it is.</param>
     /// <param name="widths">Widths in characters, by column.</param>
@@ -47,6 +49,63 @@ internal static class ColumnWidths
     /// <param name="widths">Widths in characters, by column.</param>
     public static string Whole(IReadOnlyDictionary<int, double> widths) =>
         "<~cols>" + string.Concat(widths.OrderBy(w => w.Key).Select(w => New(w.Key, w.Value))) + "</~cols>";
+
+    /// <summary>What the element is called in the record of what was written.</summary>
+    /// <param name="ownName">Hidden name of the first of the new columns.</param>
+    public static string RecordKey(string ownName) => $"{RecordPrefix}{ownName}";
+
+    /// <summary>The <c>cols</c> element without columns of ours; null where nothing is left of it.</summary>
+    /// <param name="element">The element as it stands.</param>
+    /// <param name="columns">Our columns.</param>
+    /// <param name="record">What was written; the element as it was before is put back where nobody changed it since.</param>
+    /// <param name="ownNames">Hidden names of our columns.</param>
+    public static byte[]? Without(byte[] element, IReadOnlyCollection<int> columns, FillRecord record, IEnumerable<string> ownNames)
+    {
+        var before = ownNames.Select(name => record.Before(RecordKey(name), element)).FirstOrDefault(b => b is not null);
+        return before is null ? Cut(element, columns) : before.Length == 0 ? null : before;
+    }
+
+    private static byte[]? Cut(byte[] element, IReadOnlyCollection<int> columns)
+    {
+        var part = new XmlPart(element);
+        var left = 0;
+        foreach (var col in part.Children(part.Root))
+        {
+            var first = int.Parse(part.Attribute(col, "min") ?? "1", CultureInfo.InvariantCulture);
+            var last = Math.Min(int.Parse(part.Attribute(col, "max") ?? "1", CultureInfo.InvariantCulture), CellRef.MaxColumn);
+            var kept = Runs(first, last, columns);
+            left += kept.Count;
+            if (kept is not [var whole] || whole != (first, last))
+            {
+                var tag = part.Text(col);
+                part.Replace(col, string.Concat(kept.Select(run => Span(tag, run.First, run.Last))));
+            }
+        }
+
+        return left == 0 ? null : part.ToBytes();
+    }
+
+    /// <summary>The stretches of a range of columns that are not ours.</summary>
+    private static List<(int First, int Last)> Runs(int first, int last, IReadOnlyCollection<int> ours)
+    {
+        var runs = new List<(int, int)>();
+        foreach (var column in ours.Where(c => c >= first && c <= last).Order())
+        {
+            if (column > first)
+            {
+                runs.Add((first, column - 1));
+            }
+
+            first = column + 1;
+        }
+
+        if (first <= last)
+        {
+            runs.Add((first, last));
+        }
+
+        return runs;
+    }
 
     private static void PlaceUncovered(XmlPart part, IEnumerable<KeyValuePair<int, double>> widths)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
+using System.Text;
 using CastBook.Workbooks.Reading.Grid;
 
 namespace CastBook.Workbooks.Writing;
@@ -11,14 +12,17 @@ namespace CastBook.Workbooks.Writing;
 internal sealed class FillRecord
 {
     private const string Marker = "castbook-record";
+    private const string BeforeMarker = "castbook-before";
 
     // A cell holds 32,767 characters; six bits a character.
     private const int HashesInCell = 6000;
+    private const int MostBytesKept = 4 * HashesInCell;
 
     // Nine digits with sign, point and exponent.
     private const int MostDigits = 24;
 
     private readonly Dictionary<string, HashSet<uint>> written = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (uint After, byte[] Before)> elements = new(StringComparer.Ordinal);
 
     /// <summary>The record of a book: empty where it has no Checks sheet of ours.</summary>
     /// <param name="checks">The Checks sheet, or null.</param>
@@ -28,22 +32,48 @@ internal sealed class FillRecord
         var record = new FillRecord();
         foreach (var row in checks?.Rows ?? [])
         {
-            if (checks!.Cell(row, column).Text is not { } text || text.TrimEnd().Split(' ') is not [Marker, var key, .. var rest])
-            {
-                continue;
-            }
-
             // Nothing behind the key: no value of it is ours. Some programs drop the blank there.
-            var hashes = rest is [var only] ? only : "";
-            var bytes = new byte[hashes.Length];
-            if (Convert.TryFromBase64String(hashes, bytes, out var length))
+            if (checks!.Cell(row, column).Text?.TrimEnd().Split(' ') is [var marker, var key, .. var rest])
             {
-                record.SetOf(key).UnionWith(MemoryMarshal.Cast<byte, uint>(bytes.AsSpan(0, length)).ToArray());
+                record.Take(marker, key, rest is [var only] ? only : "");
             }
         }
 
         return record;
     }
+
+    /// <summary>Takes over of another record what this filling does not write anew: questions asked once, and what stood before.</summary>
+    /// <param name="before">What CastBook wrote last.</param>
+    public void CarryOver(FillRecord before)
+    {
+        foreach (var (key, hashes) in before.written.Where(w => Reading.OwnName.IsQuestions(w.Key)))
+        {
+            SetOf(key).UnionWith(hashes);
+        }
+
+        foreach (var (key, element) in before.elements)
+        {
+            elements.TryAdd(key, element);
+        }
+    }
+
+    /// <summary>Records what an element was before we changed it, so that it can be put back where nobody changed it since.</summary>
+    /// <param name="key">What it is called here; without blanks.</param>
+    /// <param name="before">The element as it was; nothing where there was none.</param>
+    /// <param name="after">The element as we wrote it.</param>
+    public void Changed(string key, byte[] before, byte[] after)
+    {
+        if (before.Length <= MostBytesKept)
+        {
+            elements[key] = (Hash(Encoding.UTF8.GetString(after)), before);
+        }
+    }
+
+    /// <summary>What an element was before we changed it; null where somebody changed it since, or we did not.</summary>
+    /// <param name="key">What it is called here.</param>
+    /// <param name="now">The element as it stands.</param>
+    public byte[]? Before(string key, byte[] now) =>
+        elements.TryGetValue(key, out var element) && element.After == Hash(Encoding.UTF8.GetString(now)) ? element.Before : null;
 
     /// <summary>Whether anything is recorded of a column or sheet.</summary>
     /// <param name="key">Its hidden name.</param>
@@ -107,6 +137,11 @@ internal sealed class FillRecord
                 sheet.Set(++row, column, $"{Marker} {key} {Convert.ToBase64String(bytes)}", Look.Small);
             }
         }
+
+        foreach (var (key, (hash, bytes)) in elements.OrderBy(e => e.Key, StringComparer.Ordinal))
+        {
+            sheet.Set(++row, column, $"{BeforeMarker} {key} {Convert.ToBase64String([.. BitConverter.GetBytes(hash), .. bytes])}", Look.Small);
+        }
     }
 
     /// <summary>A cell as the record knows it: numbers to nine digits, which survive every program.</summary>
@@ -147,6 +182,24 @@ internal sealed class FillRecord
         }
 
         return hash;
+    }
+
+    private void Take(string marker, string key, string content)
+    {
+        var bytes = new byte[content.Length];
+        if (!Convert.TryFromBase64String(content, bytes, out var length))
+        {
+            return;
+        }
+
+        if (marker == Marker)
+        {
+            SetOf(key).UnionWith(MemoryMarshal.Cast<byte, uint>(bytes.AsSpan(0, length)).ToArray());
+        }
+        else if (marker == BeforeMarker && length >= sizeof(uint))
+        {
+            elements[key] = (BitConverter.ToUInt32(bytes), bytes[sizeof(uint)..length]);
+        }
     }
 
     private HashSet<uint> SetOf(string key)

@@ -1,3 +1,4 @@
+using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
@@ -31,7 +32,7 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         var rows = new ListRowEdits(list, columns.Standing, lines, typed, styles);
         if (columns.New.Count > 0)
         {
-            Widen(columns, rows.ShopsLast);
+            Widen(columns, rows.ShopsLast, after);
         }
 
         var kept = new HashSet<Subject>();
@@ -113,7 +114,7 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         values.Add($"row {row} \"{FillRecord.TextOf(cell)}\"");
     }
 
-    private void Widen(ListColumns columns, int shopsLast)
+    private void Widen(ListColumns columns, int shopsLast, FillRecord after)
     {
         var widths = columns.New.ToDictionary(n => n.At, n => n.Column.Width);
         foreach (var (column, at, heading) in columns.New)
@@ -122,33 +123,26 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
             sheet.Set(list.HeadingRow, at, CellValue.Of(heading), styles.Beside(beside, null, column.NumberFormat is not null));
         }
 
-        sheet.ChangeOrInsert("cols", element => ColumnWidths.Change(element, widths), ColumnWidths.Whole(widths));
+        WriteWidths(widths, ColumnWidths.RecordKey(columns.New[0].Column.OwnName), after);
         var last = columns.New[^1].At;
-        sheet.Change("dimension", element => WithDimension(element, last));
+        sheet.Change("dimension", element => SheetRanges.WithLastColumn(element, r => Math.Max(r.LastColumn, last)));
         if (list.Table is { } table)
         {
             edits.Replace(table.PartName, TableEdits.Widen(edits.Current(table.PartName), table, [.. columns.New.Select(n => n.Heading)]));
         }
         else if (list.AutoFilter is { } filter && filter.LastColumn >= list.LastColumn)
         {
-            var wide = filter with { LastColumn = last };
-            sheet.Change("autoFilter", element => WithRef(element, wide));
+            var wide = filter with { LastColumn = Math.Max(filter.LastColumn, last) };
+            sheet.Change("autoFilter", element => SheetRanges.WithRange(element, wide));
             workbook.Filter(list.Sheet, wide);
         }
     }
 
-    private static byte[] WithDimension(byte[] element, int lastColumn)
+    private void WriteWidths(Dictionary<int, double> widths, string recordKey, FillRecord after)
     {
-        var part = new XmlPart(element);
-        return CellRange.TryParse(part.Attribute(part.Root, "ref"), out var range) && range.LastColumn < lastColumn
-            ? WithRef(element, range with { LastColumn = lastColumn })
-            : element;
-    }
-
-    private static byte[] WithRef(byte[] element, CellRange range)
-    {
-        var part = new XmlPart(element);
-        part.SetAttribute(part.Root, "ref", range.ToString());
-        return part.ToBytes();
+        var (element, prefix) = SheetElement.Read(edits.Package, list.Sheet.PartName, "cols");
+        var whole = ColumnWidths.Whole(widths);
+        sheet.ChangeOrInsert("cols", old => ColumnWidths.Change(old, widths), whole);
+        after.Changed(recordKey, element ?? [], element is null ? Encoding.UTF8.GetBytes(XmlPart.WithPrefix(whole, prefix)) : ColumnWidths.Change(element, widths));
     }
 }

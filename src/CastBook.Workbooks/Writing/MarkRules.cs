@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Package;
 
 namespace CastBook.Workbooks.Writing;
 
@@ -45,6 +46,12 @@ internal static class MarkRules
         var checks = $"${CellRef.ColumnName(checksColumn)}{column.FirstRow.ToString(CultureInfo.InvariantCulture)}";
         return Rule(column.ToString(), $"(N(\"{Marker}{WordOf(severity)}\")=0)*ISNUMBER(SEARCH(\"{words}\",{checks}))", format, priority);
     }
+
+    /// <summary>Whether a sheet has rules of ours.</summary>
+    /// <param name="package">The book.</param>
+    /// <param name="sheet">The sheet.</param>
+    public static bool IsIn(BookPackage package, SheetPart sheet) =>
+        XmlEncoding.ToUtf8(package.Read(sheet.PartName)).AsSpan().IndexOf(Encoding.UTF8.GetBytes(Marker)) >= 0;
 
     /// <summary>A conditional-formatting element without our rules; null where none is left.</summary>
     /// <param name="element">The element's bytes.</param>

@@ -47,6 +47,19 @@ internal static partial class NoteDrawing
         return place < 0 ? kept : kept.Insert(place, xml.ToString());
     }
 
+    /// <summary>The drawing without the notes of some cells, and without the type of shape they alone used.</summary>
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="remove">Cells whose notes go.</param>
+    public static string Without(string drawing, IReadOnlyCollection<(int Row, int Column)> remove)
+    {
+        var kept = Change(drawing, remove, []);
+        return kept.Contains("\"#_x0000_t202\"", StringComparison.Ordinal) ? kept : kept.Replace(ShapeType, "", StringComparison.Ordinal);
+    }
+
+    /// <summary>Whether anything is drawn.</summary>
+    /// <param name="drawing">The drawing.</param>
+    public static bool HasShapes(string drawing) => Opening().IsMatch(drawing);
+
     private static bool IsNoteOf(string shape, (int Row, int Column) cell) =>
         shape.Contains("ObjectType=\"Note\"", StringComparison.Ordinal)
         && shape.Contains($"Row>{(cell.Row - 1).ToString(CultureInfo.InvariantCulture)}<", StringComparison.Ordinal)

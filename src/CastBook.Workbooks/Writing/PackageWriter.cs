@@ -24,7 +24,7 @@ internal static class PackageWriter
         var parts = edits.Finish();
         using var archive = new ZipArchive(output, ZipArchiveMode.Create, leaveOpen: true);
         archive.Comment = package.Archive.Comment;
-        foreach (var source in package.Archive.Entries)
+        foreach (var source in package.Archive.Entries.Where(e => !edits.RemovedParts.Contains(e.FullName)))
         {
             var entry = archive.CreateEntry(source.FullName, CompressionLevel.Optimal);
             entry.LastWriteTime = source.LastWriteTime;

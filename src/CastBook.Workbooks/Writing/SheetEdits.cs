@@ -42,15 +42,12 @@ internal sealed class SheetEdits
     /// <param name="column">Column, from 1.</param>
     /// <param name="value">The value.</param>
     /// <param name="newStyle">Cell format where the cell does not exist yet.</param>
-    public void Set(int row, int column, CellValue value, int? newStyle)
-    {
-        if (!cells.TryGetValue(row, out var edits))
-        {
-            cells[row] = edits = [];
-        }
+    public void Set(int row, int column, CellValue value, int? newStyle) => Set(row, new CellEdit(column, value, newStyle));
 
-        Set(edits, new CellEdit(column, value, newStyle));
-    }
+    /// <summary>Takes a cell out, its format too.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    public void Remove(int row, int column) => Set(row, new CellEdit(column, CellValue.Empty, null, IsRemoval: true));
 
     /// <summary>The edits of a row in column order.</summary>
     /// <param name="row">Row, from 1.</param>
@@ -96,6 +93,16 @@ internal sealed class SheetEdits
     {
         Change(localName, change);
         inserts.Add(new SheetInsert(RankOf(localName), xml, OnlyIfAbsent: true));
+    }
+
+    private void Set(int row, CellEdit edit)
+    {
+        if (!cells.TryGetValue(row, out var edits))
+        {
+            cells[row] = edits = [];
+        }
+
+        Set(edits, edit);
     }
 
     private static void Set(List<CellEdit> edits, CellEdit edit)

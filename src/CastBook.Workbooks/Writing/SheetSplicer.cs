@@ -157,7 +157,7 @@ internal sealed class SheetSplicer
         for (; nextRow < before; MoveToNextRow())
         {
             edits.Collect(nextRow, ofRow);
-            if (ofRow.Count == 0)
+            if (ofRow.TrueForAll(c => c.IsRemoval))
             {
                 continue;
             }
@@ -191,7 +191,13 @@ internal sealed class SheetSplicer
         scanner.KeepBefore(output);
         if (scanner.Kind == TagKind.Empty)
         {
-            var tag = WidenSpans(Encoding.UTF8.GetString(scanner.Tag), ofRow[^1].Column);
+            if (ofRow.TrueForAll(c => c.IsRemoval))
+            {
+                scanner.Keep(output);
+                return;
+            }
+
+            var tag = RowSpans.Fitted(Encoding.UTF8.GetString(scanner.Tag), ofRow);
             scanner.Drop();
             Write(string.Concat(tag.AsSpan(0, tag.Length - 2).TrimEnd(), ">"));
             ofRow.ForEach(edit => WriteCell(row, edit));
@@ -199,7 +205,7 @@ internal sealed class SheetSplicer
             return;
         }
 
-        WriteRowTag(ofRow[^1].Column);
+        WriteRowTag();
         var at = 0;
         for (var column = 0; NextCell(out var address, out var style);)
         {
@@ -258,13 +264,13 @@ internal sealed class SheetSplicer
         return true;
     }
 
-    private void WriteRowTag(int lastColumn)
+    private void WriteRowTag()
     {
         if (scanner.TryGetAttribute("spans"u8, out _))
         {
             var tag = Encoding.UTF8.GetString(scanner.Tag);
             scanner.Drop();
-            Write(WidenSpans(tag, lastColumn));
+            Write(RowSpans.Fitted(tag, ofRow));
         }
         else
         {
@@ -274,26 +280,14 @@ internal sealed class SheetSplicer
 
     private void WriteCell(int row, CellEdit edit)
     {
+        if (edit.IsRemoval)
+        {
+            return;
+        }
+
         cell.ResetWrittenCount();
         edit.Value.Write(cell, row, edit.Column, edit.NewStyle, prefixBytes);
         output.Write(cell.WrittenSpan);
-    }
-
-    private static string WidenSpans(string tag, int column)
-    {
-        const string Name = " spans=\"";
-        var start = tag.IndexOf(Name, StringComparison.Ordinal);
-        if (start < 0)
-        {
-            return tag;
-        }
-
-        start += Name.Length;
-        var end = tag.IndexOf('"', start);
-        var colon = tag.LastIndexOf(':', end);
-        return colon > start && int.TryParse(tag.AsSpan(colon + 1, end - colon - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var last) && last < column
-            ? string.Concat(tag.AsSpan(0, colon + 1), column.ToString(CultureInfo.InvariantCulture), tag.AsSpan(end))
-            : tag;
     }
 
     private void Write(string text)

@@ -13,8 +13,6 @@ internal sealed class StyleBook
     /// <summary>What office programs take at most. Beyond it our own sheets are plain.</summary>
     private const int AllCellFormats = 65_490;
 
-    private const string Accent = "FF2F6F73";
-
     private static readonly string[] Order =
         ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"];
 
@@ -176,7 +174,7 @@ internal sealed class StyleBook
         var edited = new XmlPart(Encoding.UTF8.GetBytes(source));
         var children = edited.Children(edited.Root);
         var name = children.Any(c => c.LocalName == "start") ? "start" : "left";
-        var line = edited.Own($"<~{name} style=\"thin\"><~color rgb=\"{Accent}\"/></~{name}>");
+        var line = edited.Own($"<~{name} style=\"thin\"><~color rgb=\"{Look.Accent}\"/></~{name}>");
         if (edited.Child(edited.Root, name) is { } old)
         {
             edited.Replace(old, line);

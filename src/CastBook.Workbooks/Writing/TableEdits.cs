@@ -32,4 +32,36 @@ internal static class TableEdits
 
         return part.ToBytes();
     }
+
+    /// <summary>The table part without its last columns.</summary>
+    /// <param name="content">The part as it is.</param>
+    /// <param name="table">The table.</param>
+    /// <param name="count">How many columns go; fewer than it has.</param>
+    public static byte[] Narrow(byte[] content, SheetTable table, int count)
+    {
+        var part = new XmlPart(content);
+        var range = table.Range with { LastColumn = table.Range.LastColumn - count };
+        part.SetAttribute(part.Root, "ref", range.ToString());
+        if (part.Child(part.Root, "autoFilter") is { } filter)
+        {
+            FilterEdits.Narrow(part, filter, table.HasTotalsRow ? range with { LastRow = range.LastRow - 1 } : range);
+        }
+
+        if (part.Child(part.Root, "sortState") is { } sort && FilterEdits.LooksBeyond(part, sort, range.LastColumn))
+        {
+            part.Replace(sort, "");
+        }
+
+        if (part.Child(part.Root, "tableColumns") is { } columns)
+        {
+            var known = part.Children(columns);
+            part.SetAttribute(columns, "count", (known.Count - count).ToString(CultureInfo.InvariantCulture));
+            foreach (var column in known.TakeLast(count))
+            {
+                part.Replace(column, "");
+            }
+        }
+
+        return part.ToBytes();
+    }
 }

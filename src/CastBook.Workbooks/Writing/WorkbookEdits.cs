@@ -5,7 +5,7 @@ using CastBook.Workbooks.Reading.Package;
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>Edits of the workbook part: new sheets at the end, our hidden names, and recalculation where the book has formulas.</summary>
-internal sealed class WorkbookEdits
+internal sealed partial class WorkbookEdits
 {
     private static readonly string[] AfterNames =
         ["calcPr", "oleSize", "customWorkbookViews", "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst"];
@@ -36,6 +36,8 @@ internal sealed class WorkbookEdits
     }
 
     private XmlElement Sheets { get; }
+
+    private IReadOnlyList<XmlElement> Names => part.Child(part.Root, "definedNames") is { } names ? part.Children(names) : [];
 
     /// <summary>A name for a sheet that no other sheet has, not longer than office programs allow.</summary>
     /// <param name="wanted">The name we would like.</param>
@@ -102,24 +104,19 @@ internal sealed class WorkbookEdits
         newNames.Add(part.Own($"<~definedName name=\"{Titles}\" localSheetId=\"{sheet.Index.ToString(CultureInfo.InvariantCulture)}\">{XmlText.EscapeText(CellRef.Quote(sheet.Name))}!${row.ToString(CultureInfo.InvariantCulture)}:${row.ToString(CultureInfo.InvariantCulture)}</~definedName>"));
     }
 
-    /// <summary>Widens the hidden name that mirrors a sheet's filter.</summary>
+    /// <summary>Makes the hidden name that mirrors a sheet's filter say its new range; how it writes the sheet's name stays.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="range">The filter's new range.</param>
     public void Filter(SheetPart sheet, CellRange range)
     {
-        if (part.Child(part.Root, "definedNames") is not { } names)
+        var index = sheet.Index.ToString(CultureInfo.InvariantCulture);
+        foreach (var name in Names.Where(n => part.Attribute(n, "name") == "_xlnm._FilterDatabase" && part.Attribute(n, "localSheetId") == index))
         {
-            return;
-        }
-
-        foreach (var name in part.Children(names))
-        {
-            if (part.Attribute(name, "name") == "_xlnm._FilterDatabase"
-                && part.Attribute(name, "localSheetId") == sheet.Index.ToString(CultureInfo.InvariantCulture))
+            var old = part.InnerText(name);
+            var cells = $"${CellRef.ColumnName(range.FirstColumn)}${range.FirstRow}:${CellRef.ColumnName(range.LastColumn)}${range.LastRow}";
+            if (old.LastIndexOf('!') is > 0 and var bang)
             {
-                var text = $"{CellRef.Quote(sheet.Name)}!${CellRef.ColumnName(range.FirstColumn)}${range.FirstRow}:${CellRef.ColumnName(range.LastColumn)}${range.LastRow}";
-                var tag = part.Text(name);
-                part.Replace(name, string.Concat(tag.AsSpan(0, tag.IndexOf('>', StringComparison.Ordinal) + 1), XmlText.EscapeText(text), part.Own("</~definedName>")));
+                part.ReplaceContent(name, string.Concat(old.AsSpan(0, bang + 1), cells));
             }
         }
     }

@@ -174,6 +174,15 @@ internal sealed class XmlPart
     public void Replace(XmlElement element, string xml) =>
         edits.Add((element.Start, element.End, Encoding.UTF8.GetBytes(xml)));
 
+    /// <summary>Puts something between an element's two tags, in place of what stands there.</summary>
+    /// <param name="element">The element; not written as one tag.</param>
+    /// <param name="xml">What stands there instead.</param>
+    public void ReplaceContent(XmlElement element, string xml)
+    {
+        var end = element.Start + bytes.AsSpan(element.Start, element.End - element.Start).LastIndexOf("</"u8);
+        edits.Add((element.TagEnd, end, Encoding.UTF8.GetBytes(xml)));
+    }
+
     /// <summary>The part with all edits in it.</summary>
     public byte[] ToBytes()
     {
