@@ -93,6 +93,7 @@ public sealed class BookUndo
         RemoveMarks(left);
         RemoveQuestions(left);
         workbook.Remove(going);
+        workbook.RestoreCalculation(record);
         workbook.Finish();
         Say();
     }

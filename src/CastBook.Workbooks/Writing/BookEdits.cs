@@ -229,8 +229,6 @@ internal sealed class BookEdits
         return up + target[folder.Length..];
     }
 
-    private static bool HasExtension(string part, string extension) => part.EndsWith($".{extension}", StringComparison.OrdinalIgnoreCase);
-
     private void FinishContentTypes()
     {
         var part = new XmlPart(package.Read(ContentTypesPart));
@@ -239,7 +237,7 @@ internal sealed class BookEdits
         {
             if (!children.Any(c => c.LocalName == "Default" && string.Equals(part.Attribute(c, "Extension"), extension, StringComparison.OrdinalIgnoreCase)))
             {
-                var xml = part.Own($"<~Default Extension=\"{extension}\" ContentType=\"{type}\"/>");
+                var xml = part.Own(DefaultXml(extension, type));
                 if (children.Count > 0)
                 {
                     part.InsertBefore(children[0], xml);
@@ -256,18 +254,33 @@ internal sealed class BookEdits
             part.Append(part.Root, part.Own($"<~Override PartName=\"/{XmlText.EscapeAttribute(name)}\" ContentType=\"{type}\"/>"));
         }
 
-        bool IsUseless(XmlElement child) => child.LocalName == "Override"
-            ? removed.Contains((part.Attribute(child, "PartName") ?? "").TrimStart('/'))
-            : part.Attribute(child, "Extension") is { } extension && removed.Any(p => HasExtension(p, extension))
-                && !package.Parts.Any(p => !removed.Contains(p) && HasExtension(p, extension));
-        foreach (var child in children.Where(IsUseless))
+        bool IsGone(string part) => removed.Contains(part.TrimStart('/'));
+        foreach (var child in children.Where(c => c.LocalName == "Override" && IsGone(part.Attribute(c, "PartName") ?? "")))
         {
             part.Replace(child, "");
         }
 
+        RemoveDefault(part, children);
         if (part.IsEdited)
         {
             parts[ContentTypesPart] = part.ToBytes();
         }
     }
+
+    /// <summary>The type we once gave note drawings goes with the last of them that needs it; it stands first, where we put it.</summary>
+    private void RemoveDefault(XmlPart part, IReadOnlyList<XmlElement> children)
+    {
+        if (removed.Count == 0 || children.Count == 0 || part.Text(children[0]) != part.Own(DefaultXml(NoteDrawing.Extension, NoteDrawing.ContentType)))
+        {
+            return;
+        }
+
+        var named = children.Select(c => (part.Attribute(c, "PartName") ?? "").TrimStart('/')).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        if (package.Parts.All(p => removed.Contains(p) || named.Contains(p) || !p.EndsWith($".{NoteDrawing.Extension}", StringComparison.OrdinalIgnoreCase)))
+        {
+            part.Replace(children[0], "");
+        }
+    }
+
+    private static string DefaultXml(string extension, string contentType) => $"<~Default Extension=\"{extension}\" ContentType=\"{contentType}\"/>";
 }

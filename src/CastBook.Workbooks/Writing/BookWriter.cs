@@ -79,6 +79,11 @@ internal sealed class BookWriter
         KeepIfTyped(OwnName.ChecksSheet, new OwnedSheet(""));
         context = context with { Findings = FindingGroups.Fold(findings) };
         var checks = Own(ChecksSheet.Make(context), OwnName.ChecksSheet);
+        if (BookFormulas.Any(reading))
+        {
+            workbook.RecalculateOnLoad(after);
+        }
+
         after.Write(checks, ChecksSheet.RecordColumn);
         var asking = WriteSheets(context.Findings);
         new MarkWriter(reading, edits, styles, columns.Checks, Grid).Write(context.Findings, asking);
@@ -227,11 +232,6 @@ internal sealed class BookWriter
             var folder = reading.Package.WorkbookPart[..(reading.Package.WorkbookPart.LastIndexOf('/') + 1)];
             var added = edits.AddPart($"{folder}castbook#.xml", styles.ToBytes(), "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml");
             edits.Relate(reading.Package.WorkbookPart, "styles", added);
-        }
-
-        if (reading.Package.Relationships(reading.Package.WorkbookPart).Any(r => r.Is("calcChain")))
-        {
-            workbook.RecalculateOnLoad();
         }
 
         workbook.Finish();

@@ -10,6 +10,12 @@ namespace CastBook.Workbooks.Writing;
 /// </summary>
 internal static partial class NoteDrawing
 {
+    /// <summary>The extension of such a part.</summary>
+    public const string Extension = "vml";
+
+    /// <summary>The content type of such a part.</summary>
+    public const string ContentType = "application/vnd.openxmlformats-officedocument.vmlDrawing";
+
     private const string ShapeType =
         "<v:shapetype id=\"_x0000_t202\" coordsize=\"21600,21600\" o:spt=\"202\" path=\"m,l,21600r21600,l21600,xe\"><v:stroke joinstyle=\"miter\"/><v:path gradientshapeok=\"t\" o:connecttype=\"rect\"/></v:shapetype>";
 

@@ -205,7 +205,7 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
         }
 
         var fresh = NoteDrawing.Change(NoteDrawing.Empty(sheet.Index + 1), [], add);
-        edits.DefaultType("vml", "application/vnd.openxmlformats-officedocument.vmlDrawing");
+        edits.DefaultType(NoteDrawing.Extension, NoteDrawing.ContentType);
         var part = edits.AddPart("xl/drawings/vmlDrawing#.vml", Encoding.UTF8.GetBytes(fresh), contentType: null);
         var newId = edits.Relate(sheet.PartName, "vmlDrawing", part);
         edits.Sheet(sheet.PartName).Insert(

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using CastBook.Workbooks.Reading;
 
 namespace CastBook.Workbooks.Writing;
@@ -23,6 +24,16 @@ internal sealed partial class WorkbookEdits
         {
             Renumber(places);
             ShowOne([.. sheets.Where((_, i) => !places.Contains(i))]);
+        }
+    }
+
+    /// <summary>Makes the book say again how it computes, where nobody changed that since we did.</summary>
+    /// <param name="record">What was written.</param>
+    public void RestoreCalculation(FillRecord record)
+    {
+        if (part.Child(part.Root, CalculationKey) is { } calc && record.Before(CalculationKey, Encoding.UTF8.GetBytes(part.Text(calc))) is { } before)
+        {
+            part.Replace(calc, Encoding.UTF8.GetString(before));
         }
     }
 

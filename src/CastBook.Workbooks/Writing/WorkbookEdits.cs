@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
 
@@ -11,6 +12,7 @@ internal sealed partial class WorkbookEdits
         ["calcPr", "oleSize", "customWorkbookViews", "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst"];
 
     private const int LongestSheetName = 31;
+    private const string CalculationKey = "calcPr";
 
     private readonly BookPackage package;
     private readonly BookEdits edits;
@@ -19,7 +21,6 @@ internal sealed partial class WorkbookEdits
     private readonly List<string> sheetNames;
     private readonly (string Name, string Declaration) relationshipId;
     private int highestSheetId;
-    private bool recalculate;
 
     /// <param name="package">The package as read.</param>
     /// <param name="edits">Where the edits go.</param>
@@ -122,7 +123,24 @@ internal sealed partial class WorkbookEdits
     }
 
     /// <summary>Asks office programs to compute the shop's formulas anew when they open the book.</summary>
-    public void RecalculateOnLoad() => recalculate = true;
+    /// <param name="record">Takes down how the book said it computes.</param>
+    public void RecalculateOnLoad(FillRecord record)
+    {
+        if (part.Child(part.Root, "calcPr") is not { } calc)
+        {
+            var whole = part.Own("<~calcPr fullCalcOnLoad=\"1\"/>");
+            InsertBefore(AfterNames.AsSpan(1), whole);
+            record.Changed(CalculationKey, [], Encoding.UTF8.GetBytes(whole));
+        }
+        else if (part.Attribute(calc, "fullCalcOnLoad") is not ("1" or "true"))
+        {
+            var before = Encoding.UTF8.GetBytes(part.Text(calc));
+            var element = new XmlPart(before);
+            element.SetAttribute(element.Root, "fullCalcOnLoad", "1");
+            part.SetAttribute(calc, "fullCalcOnLoad", "1");
+            record.Changed(CalculationKey, before, element.ToBytes());
+        }
+    }
 
     /// <summary>Hands the edited part to the package's edits.</summary>
     public void Finish()
@@ -137,15 +155,6 @@ internal sealed partial class WorkbookEdits
             {
                 InsertBefore(AfterNames, part.Own("<~definedNames>") + string.Concat(newNames) + part.Own("</~definedNames>"));
             }
-        }
-
-        if (recalculate && part.Child(part.Root, "calcPr") is { } calc)
-        {
-            part.SetAttribute(calc, "fullCalcOnLoad", "1");
-        }
-        else if (recalculate)
-        {
-            InsertBefore(AfterNames.AsSpan(1), part.Own("<~calcPr fullCalcOnLoad=\"1\"/>"));
         }
 
         if (part.IsEdited)
