@@ -89,6 +89,11 @@ public sealed class BookUndo
         }
 
         SayTypedOn(going);
+        if (going.Any(s => Grid(s).HasFormulas))
+        {
+            edits.DropCalcChain();
+        }
+
         taken.AddRange(going.Select(s => $"the sheet {s.Name}"));
         RemoveMarks(left);
         RemoveQuestions(left);

@@ -12,7 +12,6 @@ namespace CastBook.Workbooks.Undoing;
 /// </summary>
 internal sealed class OwnColumns
 {
-    private readonly BookPackage package;
     private readonly SheetGrid grid;
     private readonly int headingRow;
     private readonly IReadOnlyList<(string OwnName, int Column)> columns;
@@ -27,7 +26,6 @@ internal sealed class OwnColumns
     public OwnColumns(
         BookPackage package, SheetPart sheet, SheetGrid grid, int headingRow, IReadOnlyList<(string OwnName, int Column)> columns)
     {
-        this.package = package;
         this.grid = grid;
         this.headingRow = headingRow;
         this.columns = [.. columns.OrderBy(c => c.Column)];
@@ -72,7 +70,7 @@ internal sealed class OwnColumns
 
         if (columns.Any(c => RowsOfList().Any(row => grid.Cell(row, c.Column).HasFormula)))
         {
-            DropCalcChain(edits);
+            edits.DropCalcChain();
         }
 
         return typed;
@@ -179,14 +177,5 @@ internal sealed class OwnColumns
         }
 
         return last;
-    }
-
-    /// <summary>The order of calculation lists formulas that are gone; office programs make it anew.</summary>
-    private void DropCalcChain(BookEdits edits)
-    {
-        foreach (var chain in package.Relationships(package.WorkbookPart).Where(r => r.Is("calcChain")))
-        {
-            edits.Cut(package.WorkbookPart, chain.Id);
-        }
     }
 }

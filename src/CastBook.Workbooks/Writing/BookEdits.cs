@@ -129,6 +129,15 @@ internal sealed class BookEdits
     /// <param name="id">Its id.</param>
     public void Cut(string source, string id) => cut.Add((source, id));
 
+    /// <summary>Takes out the order of calculation, which lists formulas that go: office programs make it anew, and repair one that is wrong.</summary>
+    public void DropCalcChain()
+    {
+        foreach (var chain in package.Relationships(package.WorkbookPart).Where(r => r.Is("calcChain")))
+        {
+            Cut(package.WorkbookPart, chain.Id);
+        }
+    }
+
     /// <summary>The new bytes of every part that is replaced or added, relationships and content types included.</summary>
     public IReadOnlyDictionary<string, byte[]> Finish()
     {

@@ -201,6 +201,11 @@ internal sealed class BookWriter
             var content = OwnedSheetWriter.Write(sheet, styles, edits.Dialect);
             if (reading.OwnSheets.TryGetValue(ownName, out var standing))
             {
+                if (Grid(standing).HasFormulas)
+                {
+                    edits.DropCalcChain();
+                }
+
                 edits.Replace(standing.PartName, content);
                 continue;
             }

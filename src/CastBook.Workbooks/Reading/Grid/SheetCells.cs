@@ -24,6 +24,9 @@ internal sealed class SheetCells
 
     public HashSet<int> HiddenRows { get; } = [];
 
+    /// <summary>Whether a formula stands behind any cell.</summary>
+    public bool HasFormulas { get; private set; }
+
     /// <summary>Begins a row; rows come in ascending order.</summary>
     public void BeginRow(int row)
     {
@@ -39,6 +42,7 @@ internal sealed class SheetCells
     public void Add(int column, HeldValue value, bool formula, int style)
     {
         columns.Add((ushort)column);
+        HasFormulas |= formula;
         kinds.Add((byte)((byte)value.Kind | (formula ? FormulaFlag : 0) | (value.IsLong ? LongFlag : 0)));
         values.Add(value.Value);
         styles.Add((ushort)Math.Clamp(style, 0, ushort.MaxValue));

@@ -23,6 +23,9 @@ public sealed class SheetGrid
     /// <summary>The last row that has cells; 0 where none has.</summary>
     public int LastRow => cells.Rows.Count == 0 ? 0 : cells.Rows[^1];
 
+    /// <summary>Whether a formula stands behind any cell.</summary>
+    public bool HasFormulas => cells.HasFormulas;
+
     /// <summary>Merged ranges.</summary>
     public IReadOnlyList<CellRange> Merges { get; }
 
