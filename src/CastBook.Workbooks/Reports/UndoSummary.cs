@@ -15,7 +15,7 @@ public static class UndoSummary
         var first = result switch
         {
             { IsExact: true } => "as it was before CastBook filled it, byte for byte",
-            { Taken.Count: > 0 } => $"taken out: {string.Join(", ", result.Taken)}",
+            { Taken.Count: > 0 } => $"taken out: {string.Join("; ", result.Taken)}",
             { Changed: true } => "CastBook's names were taken out",
             _ => "left as it is",
         };

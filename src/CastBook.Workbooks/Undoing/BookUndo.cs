@@ -50,8 +50,9 @@ public sealed class BookUndo
         using var package = BookPackage.Open(book);
         var undo = new BookUndo(package);
         undo.Edit();
-        PackageWriter.Write(package, undo.edits, output);
-        var changed = OutputCheck.Run(package, undo.edits, output);
+        var check = new OutputCheck(package, undo.edits);
+        PackageWriter.Write(package, undo.edits, output, check.Watch);
+        var changed = check.Run(output);
         if (!changed)
         {
             undo.findings.Add(Catalogue.NothingToTakeOut.At(Subject.Book, bookName));
@@ -94,7 +95,11 @@ public sealed class BookUndo
             edits.DropCalcChain();
         }
 
-        taken.AddRange(going.Select(s => $"the sheet {s.Name}"));
+        if (going.Count > 0)
+        {
+            taken.Add($"{(going.Count == 1 ? "the sheet" : "the sheets")} {string.Join(", ", going.Select(s => s.Name))}");
+        }
+
         RemoveMarks(left);
         RemoveQuestions(left);
         workbook.Remove(going);
@@ -142,21 +147,21 @@ public sealed class BookUndo
 
     private void RemoveMarks(List<SheetPart> sheets)
     {
-        var (marked, notes) = (0, 0);
+        var (marked, notes) = (false, 0);
         foreach (var sheet in sheets)
         {
             if (MarkRules.IsIn(package, sheet))
             {
                 edits.Sheet(sheet.PartName).Change("conditionalFormatting", MarkRules.WithoutOurs);
-                marked++;
+                marked = true;
             }
 
             notes += new NoteWriter(package, edits).Remove(sheet, Grid(sheet).LegacyDrawingId);
         }
 
-        if (marked > 0)
+        if (marked)
         {
-            taken.Add(Count(marked, "sheet", "'s marks"));
+            taken.Add("the marks");
         }
 
         if (notes > 0)
@@ -193,7 +198,7 @@ public sealed class BookUndo
     private static string LookAt(SheetPart sheet) => $"{sheet.Name}!";
 
     private static string Count(int number, string what, string of) =>
-        string.Create(CultureInfo.InvariantCulture, $"{number:#,##0} {what}{(number == 1 || of.StartsWith('\'') ? "" : "s")}{of}");
+        string.Create(CultureInfo.InvariantCulture, $"{number:#,##0} {what}{(number == 1 ? "" : "s")}{of}");
 
     private SheetGrid Grid(SheetPart sheet) => SheetReader.Read(package, sheet, strings);
 }

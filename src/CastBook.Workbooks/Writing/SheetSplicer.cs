@@ -280,14 +280,12 @@ internal sealed class SheetSplicer
 
     private void WriteCell(int row, CellEdit edit)
     {
-        if (edit.IsRemoval)
+        if (!edit.IsRemoval)
         {
-            return;
+            cell.ResetWrittenCount();
+            edit.Value.Write(cell, row, edit.Column, edit.NewStyle, prefixBytes);
+            output.Write(cell.WrittenSpan);
         }
-
-        cell.ResetWrittenCount();
-        edit.Value.Write(cell, row, edit.Column, edit.NewStyle, prefixBytes);
-        output.Write(cell.WrittenSpan);
     }
 
     private void Write(string text)

@@ -20,7 +20,7 @@ public sealed class WorkbookEditsTests
         var workbook = Edited(Workbook(after), edits =>
         {
             edits.Name(OwnName.Flask, new CellRef("Night's list", 4, 28));
-            edits.RecalculateOnLoad();
+            edits.RecalculateOnLoad(new FillRecord());
         });
 
         workbook.ShouldBe(Workbook(expected.Replace("{0}", "<definedName name=\"CastBook_Flask\" hidden=\"1\">'Night''s list'!$AB$4</definedName>", StringComparison.Ordinal)));

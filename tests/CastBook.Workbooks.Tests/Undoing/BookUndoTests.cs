@@ -1,0 +1,112 @@
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Tests.Fidelity;
+using CastBook.Workbooks.Tests.Filling;
+using CastBook.Workbooks.Tests.Reading;
+using CastBook.Workbooks.Undoing;
+
+namespace CastBook.Workbooks.Tests.Undoing;
+
+/// <summary>Everything of CastBook's out of a book again, by its markers.</summary>
+public sealed class BookUndoTests
+{
+    public static TheoryData<string> Books => NothingIsLostTests.Books;
+
+    [Theory]
+    [MemberData(nameof(Books))]
+    public void Undo_FilledBook_GivesEveryPartBack(string name)
+    {
+        var before = File.ReadAllBytes(TestBooks.PathOf(name));
+
+        var after = Undo(Filled.From(before, name).Bytes, name).Bytes;
+
+        BookDiff.Of(before, after).Losses.ShouldBeEmpty();
+        Different(before, after).ShouldAllBe(part => part == "xl/styles.xml" || IsStylesOfOurs(before, part));
+    }
+
+    [Fact]
+    public void Undo_FilledBook_LeavesNoMarker()
+    {
+        var (bytes, result) = Undo(Filled.From(Nights.Whole()).Bytes);
+
+        using var package = BookPackage.Open(new MemoryStream(bytes));
+        package.DefinedNames.ShouldAllBe(n => !n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal));
+        package.Sheets.ShouldAllBe(s => !System.Text.Encoding.UTF8.GetString(package.Read(s.PartName)).Contains("castbook:", StringComparison.Ordinal));
+        (result.Changed, result.IsExact).ShouldBe((true, false));
+    }
+
+    [Fact]
+    public void Undo_SomebodyTypedInAColumnOfOurs_SaysWhatGoes()
+    {
+        var filled = Filled.From(Nights.Whole());
+        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Pieces;
+        var address = CellRef.AddressOf(list.RowOf[0], list.OwnColumns[OwnName.MetalEach]);
+        var typed = Typed.Into(filled.Bytes, (list.Sheet.Name, address, 77.5));
+
+        var finding = Undo(typed).Result.Findings.Single(f => f.Id == "typed-taken-out");
+
+        finding.Seen.ShouldBe($"Somebody typed into CastBook's columns or sheets: {list.Sheet.Name}!{address} \"77.5\".");
+    }
+
+    [Fact]
+    public void Undo_CellsOfTheShopsWereChanged_KeepsThem()
+    {
+        var filled = Filled.From(Nights.Whole());
+        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Pieces;
+        var address = CellRef.AddressOf(list.RowOf[0], list.Columns["piece"]);
+
+        var after = Undo(Typed.Into(filled.Bytes, (list.Sheet.Name, address, "Tide bell"))).Bytes;
+
+        using var package = BookPackage.Open(new MemoryStream(after));
+        var grid = SheetReader.Read(package, package.Sheets.Single(s => s.Name == list.Sheet.Name), SharedStrings.Read(package));
+        grid.Cell(list.RowOf[0], list.Columns["piece"]).Text.ShouldBe("Tide bell");
+        grid.Cell(list.HeadingRow, list.OwnColumns[OwnName.MetalEach]).IsEmpty.ShouldBeTrue();
+    }
+
+    [Fact]
+    public void Undo_ColumnOfTheShopsToTheRight_IsNotMoved()
+    {
+        var filled = Filled.From(Nights.Whole());
+        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Pieces;
+        var right = list.OwnColumns[OwnName.Checks] + 1;
+        var typed = Typed.Into(filled.Bytes, (list.Sheet.Name, CellRef.AddressOf(list.HeadingRow, right), "Remark"));
+
+        var (after, result) = Undo(typed);
+
+        using var package = BookPackage.Open(new MemoryStream(after));
+        var grid = SheetReader.Read(package, package.Sheets.Single(s => s.Name == list.Sheet.Name), SharedStrings.Read(package));
+        grid.Cell(list.HeadingRow, right).Text.ShouldBe("Remark");
+        grid.Cell(list.HeadingRow, right - 1).IsEmpty.ShouldBeTrue();
+        result.Findings.Select(f => f.Id).ShouldContain("columns-emptied");
+    }
+
+    [Fact]
+    public void Undo_BookNeverFilled_ChangesNothing()
+    {
+        var before = Nights.Whole().ToArray();
+
+        var (after, result) = Undo(before);
+
+        Parts.Of(after).ShouldBe(Parts.Of(before));
+        result.Findings.Single().Seen.ShouldBe("There is nothing of CastBook's in night.xlsx.");
+    }
+
+    private static (byte[] Bytes, UndoResult Result) Undo(byte[] book, string name = "night.xlsx")
+    {
+        using var output = new MemoryStream();
+        var result = BookUndo.Undo(new MemoryStream(book), output, Path.GetFileName(name));
+        return (output.ToArray(), result);
+    }
+
+    private static IEnumerable<string> Different(byte[] before, byte[] after)
+    {
+        var (was, now) = (Parts.Of(before), Parts.Of(after));
+        return was.Except(now).Concat(now.Except(was)).Select(p => p.Name).Distinct();
+    }
+
+    // A book without formats got a part for them, which stays.
+    private static bool IsStylesOfOurs(byte[] before, string part) =>
+        part is "xl/castbook1.xml" or "[Content_Types].xml" or "xl/_rels/workbook.xml.rels"
+        && !Parts.Of(before).Any(p => p.Name == "xl/styles.xml");
+}
