@@ -21,6 +21,7 @@ internal sealed partial class WorkbookEdits
     private readonly List<string> sheetNames;
     private readonly (string Name, string Declaration) relationshipId;
     private int highestSheetId;
+    private string? newCalculation;
 
     /// <param name="package">The package as read.</param>
     /// <param name="edits">Where the edits go.</param>
@@ -129,7 +130,7 @@ internal sealed partial class WorkbookEdits
         if (part.Child(part.Root, "calcPr") is not { } calc)
         {
             var whole = part.Own("<~calcPr fullCalcOnLoad=\"1\"/>");
-            InsertBefore(AfterNames.AsSpan(1), whole);
+            newCalculation = whole; // put in at the end: names that are new too stand before it
             record.Changed(CalculationKey, [], Encoding.UTF8.GetBytes(whole));
         }
         else if (part.Attribute(calc, "fullCalcOnLoad") is not ("1" or "true"))
@@ -155,6 +156,11 @@ internal sealed partial class WorkbookEdits
             {
                 InsertBefore(AfterNames, part.Own("<~definedNames>") + string.Concat(newNames) + part.Own("</~definedNames>"));
             }
+        }
+
+        if (newCalculation is not null)
+        {
+            InsertBefore(AfterNames.AsSpan(1), newCalculation);
         }
 
         if (part.IsEdited)

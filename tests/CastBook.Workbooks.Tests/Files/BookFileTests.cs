@@ -177,7 +177,7 @@ public sealed class BookFileTests : IDisposable
         var (_, backup) = Fill(book);
 
         Path.GetFileName(backup).ShouldBe("night 2026-12-01 195400 3.xlsx");
-        var left = Directory.GetFiles(backups).Select(Path.GetFileName).ToList();
+        var left = Directory.GetFiles(backups, "*night*").Select(Path.GetFileName).ToList();
         left.Count.ShouldBe(20 + 3);
         left.ShouldNotContain("night 2026-11-02 200000.xlsx");
         left.ShouldContain("night 2026-11-03 200000.xlsx");
@@ -199,7 +199,7 @@ public sealed class BookFileTests : IDisposable
 
         Fill(book);
 
-        Directory.GetFiles(Path.Combine(folder.Path, ".castbook")).Select(Path.GetFileName)
+        Directory.GetFiles(Path.Combine(folder.Path, ".castbook"), "*.xlsx").Select(Path.GetFileName)
             .ShouldBe(Enumerable.Range(3, 20).Select(number => $"night 2026-12-01 195400 {number}.xlsx"), ignoreOrder: true);
     }
 

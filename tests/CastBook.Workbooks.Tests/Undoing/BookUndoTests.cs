@@ -46,7 +46,7 @@ public sealed class BookUndoTests
 
         var finding = Undo(typed).Result.Findings.Single(f => f.Id == "typed-taken-out");
 
-        finding.Seen.ShouldBe($"Somebody typed into CastBook's columns or sheets: {list.Sheet.Name}!{address} \"77.5\".");
+        finding.Seen.ShouldBe($"Somebody typed into CastBook's columns or sheets: {CellRef.Quote(list.Sheet.Name)}!{address} \"77.5\".");
     }
 
     [Fact]
