@@ -7,7 +7,7 @@ namespace CastBook.Workbooks.Settings;
 
 /// <summary>Loads <c>castbook.json</c> and the <c>CASTBOOK_</c> variables.</summary>
 /// <remarks>
-/// <para><code>{ "columns": { "patternMass": ["Peso modelo"] }, "shop": "shop.xlsx", "Melt loss": "2" }</code></para>
+/// <para><code>{ "columns": { "patternMass": ["Peso modelo"] }, "shop": "shop.xlsx", "sheet": "March", "Melt loss": "2" }</code></para>
 /// <para>A later source wins: the user's file, the file beside the workbook, the environment.
 /// A variable is the setting's name in capitals, <c>CASTBOOK_MELT_LOSS</c>. Without file and variable nothing is loaded.</para>
 /// </remarks>
@@ -21,6 +21,7 @@ public static class SettingsFile
 
     private const string ColumnsKey = "columns";
     private const string ShopKey = "shop";
+    private const string SheetKey = "sheet";
 
     /// <summary>Loads the settings around a workbook.</summary>
     /// <param name="folder">The workbook's folder.</param>
@@ -60,7 +61,7 @@ public static class SettingsFile
 
         var values = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         var columns = new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
-        string? shop = null;
+        var (shop, sheet) = ((string?)null, (string?)null);
         foreach (var section in root.GetChildren())
         {
             if (section.Key.Equals(ColumnsKey, StringComparison.OrdinalIgnoreCase))
@@ -74,13 +75,17 @@ public static class SettingsFile
             {
                 shop = section.Value is { Length: > 0 } file ? Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, file) : null;
             }
+            else if (section.Key.Equals(SheetKey, StringComparison.OrdinalIgnoreCase))
+            {
+                sheet = section.Value;
+            }
             else if (section.Value is { } value)
             {
                 values[SpecOf(section.Key)?.Name ?? section.Key] = value;
             }
         }
 
-        return new BookSettings { Columns = columns, Values = values, ShopFile = shop };
+        return new BookSettings { Columns = columns, Values = values, ShopFile = shop, Sheet = sheet };
     }
 
     private static SettingSpec? SpecOf(string name) => SettingSpec.All.FirstOrDefault(s => ShopWords.Key(s.Name) == ShopWords.Key(name));
@@ -90,6 +95,7 @@ public static class SettingsFile
         Columns = Merge(below.Columns, above.Columns),
         Values = Merge(below.Values, above.Values),
         ShopFile = above.ShopFile ?? below.ShopFile,
+        Sheet = above.Sheet ?? below.Sheet,
     };
 
     private static Dictionary<string, T> Merge<T>(IReadOnlyDictionary<string, T> below, IReadOnlyDictionary<string, T> above)

@@ -10,6 +10,9 @@ namespace CastBook.Workbooks.Settings;
 /// <param name="Columns">Its columns; the first one names the row.</param>
 internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, IReadOnlyList<FieldWords> Columns)
 {
+    /// <summary>The words of the columns, to be looked up.</summary>
+    public WordIndex Index { get; } = new(Columns);
+
     public static ShopSheet Flasks { get; } = new("Flasks", SubjectKind.FlaskSize, "flask size",
     [
         new(ShopField.Name, Dimension.None, "size", "flask size", "flask", "name"),

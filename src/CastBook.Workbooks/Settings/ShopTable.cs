@@ -23,7 +23,7 @@ internal sealed class ShopTable
         foreach (var tie in match.Ties)
         {
             var heading = Heading.Parse(grid.Cell(headingRow, tie.First).Text ?? "").Text;
-            Findings.Add(Catalogue.HeadingAmbiguous.At(
+            Findings.Add(Catalogue.ShopHeadingAmbiguous.At(
                 new Subject(sheet.Kind, "", tie.Field), $"{part.Name}!{CellRef.ColumnName(tie.First)}", CellRef.ColumnName(tie.Second), heading));
         }
     }
@@ -46,7 +46,7 @@ internal sealed class ShopTable
         ShopTable? best = null;
         foreach (var row in grid.Rows.TakeWhile(r => r <= HeadingRow.Last))
         {
-            var match = HeadingMatch.Of(HeadingRow.Read(grid, row), sheet.Columns, NoMoreWords);
+            var match = HeadingMatch.Of(HeadingRow.Read(grid, row), sheet.Index, NoMoreWords);
             if (match.Fields.ContainsKey(ShopField.Name) && match.Fields.Count >= 2 && match.Fields.Count > (best?.Fields.Count ?? 0))
             {
                 best = new ShopTable(sheet, part, grid, values, row, match);

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace CastBook.Workbooks.Reading.Headings;
 
 /// <summary>A unit as a heading or a cell writes it.</summary>
@@ -14,7 +12,10 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
     private const double MillimetresPerInch = 25.4;
     private const double CelsiusPerFahrenheit = 5.0 / 9.0;
 
-    private static readonly FrozenDictionary<string, CellUnit> ByText = Table();
+    /// <summary>Grams.</summary>
+    public static CellUnit Gram { get; } = new("g", Dimension.Mass, 1);
+
+    private static readonly Dictionary<string, CellUnit>.AlternateLookup<ReadOnlySpan<char>> ByText = Table().GetAlternateLookup<ReadOnlySpan<char>>();
 
     /// <summary>Grams or grains: nobody can tell from the sign alone, and the two are 15-fold apart.</summary>
     public bool IsGramOrGrain => Name == "gr";
@@ -26,13 +27,9 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
     public double ToBase(double value) => (value * Factor) + Offset;
 
     /// <summary>Reads a unit; false where the text is none.</summary>
-    public static bool TryParse(ReadOnlySpan<char> text, out CellUnit unit)
-    {
-        var lookup = ByText.GetAlternateLookup<ReadOnlySpan<char>>();
-        return lookup.TryGetValue(text.Trim().TrimEnd('.'), out unit!);
-    }
+    public static bool TryParse(ReadOnlySpan<char> text, out CellUnit unit) => ByText.TryGetValue(text.Trim().TrimEnd('.'), out unit!);
 
-    private static FrozenDictionary<string, CellUnit> Table()
+    private static Dictionary<string, CellUnit> Table()
     {
         var table = new Dictionary<string, CellUnit>(StringComparer.OrdinalIgnoreCase);
         void Add(CellUnit unit, params string[] spellings)
@@ -45,16 +42,16 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         }
 
         AddMasses(Add);
-        Add(new CellUnit("mm", Dimension.Length, 1), "millimetre", "millimetres", "millimeter", "millimeters");
-        Add(new CellUnit("cm", Dimension.Length, 10), "centimetre", "centimetres", "centimeter", "centimeters");
-        Add(new CellUnit("in", Dimension.Length, MillimetresPerInch), "inch", "inches", "\"", "″", "”");
-        Add(new CellUnit("ml", Dimension.Volume, 1), "cm3", "cm³", "cc", "ccm", "cm^3", "millilitre", "millilitres", "milliliter", "milliliters");
+        Add(new CellUnit("mm", Dimension.Length, 1));
+        Add(new CellUnit("cm", Dimension.Length, 10));
+        Add(new CellUnit("in", Dimension.Length, MillimetresPerInch), "\"", "″", "”");
+        Add(new CellUnit("ml", Dimension.Volume, 1), "cm3", "cm³", "cc", "ccm", "cm^3");
         Add(new CellUnit("l", Dimension.Volume, 1000), "litre", "litres", "liter", "liters");
         Add(new CellUnit("in³", Dimension.Volume, MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000), "in3", "in^3", "cu in", "cubic inch", "cubic inches");
         Add(new CellUnit("°C", Dimension.Temperature, 1), "C", "deg C", "degC", "Celsius", "º C", "ºC", "° C");
         Add(new CellUnit("°F", Dimension.Temperature, CelsiusPerFahrenheit, -32 * CelsiusPerFahrenheit), "F", "deg F", "degF", "Fahrenheit", "ºF", "° F");
-        Add(new CellUnit("min", Dimension.Time, 1), "mins", "minute", "minutes");
-        Add(new CellUnit("h", Dimension.Time, 60), "hr", "hrs", "hour", "hours", "std");
+        Add(new CellUnit("min", Dimension.Time, 1));
+        Add(new CellUnit("h", Dimension.Time, 60));
         Add(new CellUnit("s", Dimension.Time, 1.0 / 60), "sec", "secs", "second", "seconds");
         Add(new CellUnit("g/cm³", Dimension.Density, 1), "g/cm3", "g/cm^3", "g/cc", "g/ml", "kg/l");
         Add(new CellUnit("kg/m³", Dimension.Density, 0.001), "kg/m3", "kg/m^3");
@@ -67,15 +64,21 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         Add(new CellUnit("per kg", Dimension.Price, 0.001), "/kg");
         Add(new CellUnit("per ozt", Dimension.Price, 1 / (480 * GramsPerGrain)), "/ozt", "per troy ounce", "per troy oz");
         Add(new CellUnit("°", Dimension.Angle, 1), "deg", "degree", "degrees");
-        return table.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+        foreach (var (sign, word) in SmallWords.Units())
+        {
+            table[word] = table[sign];
+            table[WordKey.Plain(word)] = table[sign];
+        }
+
+        return table;
     }
 
     private static void AddMasses(Action<CellUnit, string[]> add)
     {
-        add(new CellUnit("g", Dimension.Mass, 1), ["gm", "gms", "gram", "grams", "gramme", "grammes", "gramm"]);
+        add(Gram, []);
         add(new CellUnit("mg", Dimension.Mass, 0.001), []);
         add(new CellUnit("kg", Dimension.Mass, 1000), []);
-        add(new CellUnit("oz", Dimension.Mass, 437.5 * GramsPerGrain), ["ounce", "ounces"]);
+        add(new CellUnit("oz", Dimension.Mass, 437.5 * GramsPerGrain), []);
         add(new CellUnit("ozt", Dimension.Mass, 480 * GramsPerGrain), ["oz t", "troy oz", "oz troy", "troy ounce", "troy ounces", "t oz"]);
         add(new CellUnit("dwt", Dimension.Mass, 24 * GramsPerGrain), ["pennyweight", "pennyweights", "pwt"]);
         add(new CellUnit("grain", Dimension.Mass, GramsPerGrain), ["grains"]);

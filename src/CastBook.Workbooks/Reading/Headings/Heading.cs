@@ -1,135 +1,154 @@
-using System.Text;
-
 namespace CastBook.Workbooks.Reading.Headings;
+
+/// <summary>What a heading may mean.</summary>
+/// <param name="Known">The words and their field.</param>
+/// <param name="Rank">How sure that is; the lowest is the surest.</param>
+/// <param name="Unit">The unit it names; missing where none is.</param>
+internal readonly record struct HeadingSense(KnownWord Known, int Rank, CellUnit? Unit);
 
 /// <summary>A heading taken apart: its words, and the unit it names.</summary>
 /// <remarks>
-/// <c>Pattern weight (g)</c>, <c>Weight, g</c>, <c>Höhe [mm]</c>, <c>wax_weight_g</c> and <c>Wt g</c> all name their unit.
-/// <c>Stones in</c> does not mean inches: so a last word that may be a unit is kept in <see cref="AllWords"/> and left off in <see cref="Words"/>.
+/// <c>Pattern weight (g)</c>, <c>Weight, g</c>, <c>Höhe [mm]</c>, <c>wax_weight_g</c>, <c>Poids en g</c> and <c>Wt g</c> all name their unit.
+/// <c>Stones in</c> does not mean inches: so a last word that may be a unit is read as a word first, and as a unit after that.
 /// </remarks>
 internal sealed class Heading
 {
-    // Single letters that are words of their own more often than units: c, f, l, s, w.
-    private static readonly HashSet<string> TooShortForLastWord = new(StringComparer.OrdinalIgnoreCase) { "c", "f", "l", "s", "w", "deg" };
+    private const int LessSureBelowAGroup = WordIndex.RankStep / 2;
 
-    private readonly CellUnit? marked;
-    private readonly CellUnit? lastWord;
+    private readonly List<HeadingReading> readings;
+    private readonly List<Heading> halves;
+    private readonly string? group;
+    private readonly CellUnit? groupUnit;
 
-    private Heading(string text, string allWords, string words, CellUnit? marked, CellUnit? lastWord) =>
-        (Text, AllWords, Words, this.marked, this.lastWord) = (text, allWords, words, marked, lastWord);
+    private Heading(string text, List<HeadingReading> readings, List<Heading> halves, string? group = null, CellUnit? groupUnit = null) =>
+        (Text, this.readings, this.halves, this.group, this.groupUnit) = (text, readings, halves, group, groupUnit);
 
     /// <summary>The heading as written, on one line.</summary>
     public string Text { get; }
 
-    /// <summary>Its words without brackets, a last word that may be a unit included.</summary>
-    public string AllWords { get; }
+    /// <summary>The unit that it surely names, in brackets or after a comma; null where it names none so.</summary>
+    public CellUnit? MarkedUnit => readings.Count == 0 ? null : readings[0].Unit;
 
-    /// <summary>Its words without brackets and unit.</summary>
-    public string Words { get; }
+    /// <summary>Takes a heading apart.</summary>
+    public static Heading Parse(string text)
+    {
+        var line = string.Join(' ', text.Replace('\u00A0', ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var halves = new List<Heading>();
+        var parts = text.Split(['/', '|', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        if (parts.Length == 2)
+        {
+            halves.AddRange(Array.ConvertAll(parts, Parse));
+        }
+
+        return new Heading(line, HeadingReading.Of(line), halves);
+    }
+
+    /// <summary>The same heading where it stands below another one that is over several columns.</summary>
+    /// <param name="over">The heading above.</param>
+    public Heading Below(Heading over) => new(Text, readings, halves, over.Text, over.MarkedUnit ?? over.OnlyUnit());
 
     /// <summary>Whether the heading says this, and with which unit.</summary>
     /// <param name="said">Words of a heading, without unit.</param>
     /// <param name="unit">The unit named; missing where none is.</param>
     public bool Says(string said, out CellUnit? unit)
     {
-        unit = marked;
-        if (string.Equals(AllWords, said, StringComparison.OrdinalIgnoreCase))
+        var key = WordKey.Of(said);
+        foreach (var reading in readings)
+        {
+            if (reading.Words.Count > 0 && WordKey.Of(reading.Words) == key)
+            {
+                unit = reading.Unit;
+                return true;
+            }
+        }
+
+        unit = null;
+        return false;
+    }
+
+    /// <summary>Whether the heading says what another one says, units apart.</summary>
+    /// <param name="other">The other heading.</param>
+    /// <param name="unit">The unit that this heading names; missing where none is.</param>
+    public bool SaysAs(Heading other, out CellUnit? unit)
+    {
+        foreach (var reading in other.readings)
+        {
+            if (Says(string.Join(' ', reading.Words), out unit))
+            {
+                return true;
+            }
+        }
+
+        unit = null;
+        return false;
+    }
+
+    /// <summary>What the heading may mean.</summary>
+    /// <param name="index">The words to look for.</param>
+    public List<HeadingSense> Senses(WordIndex index)
+    {
+        var senses = new List<HeadingSense>();
+        foreach (var reading in readings)
+        {
+            AddSenses(senses, index, reading);
+            if (senses.Count > 0)
+            {
+                return senses;
+            }
+        }
+
+        return halves.Count == 2 ? Agreeing(halves[0].Senses(index), halves[1].Senses(index)) : senses;
+    }
+
+    // Two languages in one heading: what both say.
+    private static List<HeadingSense> Agreeing(List<HeadingSense> first, List<HeadingSense> second)
+    {
+        var both = new List<HeadingSense>();
+        foreach (var sense in first)
+        {
+            var other = second.FindIndex(s => s.Known.FieldAt == sense.Known.FieldAt);
+            if (other >= 0)
+            {
+                both.Add(sense with { Unit = sense.Unit ?? second[other].Unit });
+            }
+        }
+
+        return both;
+    }
+
+    private void AddSenses(List<HeadingSense> senses, WordIndex index, HeadingReading reading)
+    {
+        var (found, rankOff) = (index.Find(reading.Words), 0);
+        var onlySizes = false;
+        if (found.Count == 0 && reading.WithoutEach() is { } rest)
+        {
+            (found, rankOff, onlySizes) = (index.Find(rest), -1, true);
+        }
+
+        var unit = reading.Unit ?? groupUnit;
+        foreach (var known in found)
+        {
+            var dimension = index.Fields[known.FieldAt].Dimension;
+            var isAmount = dimension is Dimension.Mass or Dimension.Volume;
+            var fits = unit is null || (reading.Unit is null && unit.Dimension != dimension) ? !known.Word.NeedsUnit : unit.Dimension == dimension;
+            if (fits && (isAmount || !onlySizes) && !(isAmount && reading.IsOfOther) && MayStandBelowGroup(isAmount))
+            {
+                senses.Add(new HeadingSense(known, known.Rank + rankOff + (group is null ? 0 : LessSureBelowAGroup), unit?.Dimension == dimension ? unit : null));
+            }
+        }
+    }
+
+    // Below "Customer" a name is still a name, but below "Stone" a weight is none of the piece's; nor is any weight below words that nothing knows.
+    private bool MayStandBelowGroup(bool isAmount)
+    {
+        if (group is null)
         {
             return true;
         }
 
-        unit ??= lastWord;
-        return lastWord is not null && string.Equals(Words, said, StringComparison.OrdinalIgnoreCase);
+        var words = WordKey.Parts(group);
+        return !words.Exists(SmallWords.Others.Contains) && (!isAmount || HeadingWords.PieceIndex.Find(words).Count > 0);
     }
 
-    /// <summary>Takes a heading apart.</summary>
-    public static Heading Parse(string text)
-    {
-        var line = OneLine(text);
-        var (outside, marked) = Brackets(line);
-        if (marked is null && outside.LastIndexOf(',') is var comma and > 0 && CellUnit.TryParse(outside.AsSpan(comma + 1), out var afterComma))
-        {
-            (outside, marked) = (outside[..comma], afterComma);
-        }
-
-        var words = SplitWords(outside);
-        var all = string.Join(' ', words);
-        if (LastWordUnit(words) is var (unit, used) && unit is not null)
-        {
-            return new Heading(line, all, string.Join(' ', words[..^used]), marked, unit);
-        }
-
-        return new Heading(line, all, all, marked, null);
-    }
-
-    private static string OneLine(string text) =>
-        string.Join(' ', text.Replace('\u00A0', ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-
-    // A unit in brackets may be followed by an explanation: "(mm, from the gate outwards)".
-    private static (string Outside, CellUnit? Unit) Brackets(string line)
-    {
-        var open = line.IndexOfAny(['(', '[']);
-        var close = line.LastIndexOfAny([')', ']']);
-        if (open < 0 || close < open)
-        {
-            return (line, null);
-        }
-
-        CellUnit? unit = null;
-        foreach (var part in line[(open + 1)..close].Split([',', ';']))
-        {
-            if (unit is null && CellUnit.TryParse(part, out var found))
-            {
-                unit = found;
-            }
-        }
-
-        return ($"{line[..open]} {line[(close + 1)..]}", unit);
-    }
-
-    private static (CellUnit? Unit, int Words) LastWordUnit(List<string> words)
-    {
-        if (words.Count > 2 && CellUnit.TryParse($"{words[^2]} {words[^1]}", out var two))
-        {
-            return (two, 2);
-        }
-
-        return words.Count > 1 && !TooShortForLastWord.Contains(words[^1]) && CellUnit.TryParse(words[^1], out var one) ? (one, 1) : (null, 0);
-    }
-
-    // Words part at blanks, underscores and where camelCase turns; full stops, colons and stars say nothing.
-    private static List<string> SplitWords(string text)
-    {
-        var words = new List<string>();
-        var word = new StringBuilder();
-        void End()
-        {
-            if (word.ToString().Trim('.', ':', '*') is { Length: > 0 } done)
-            {
-                words.Add(done);
-            }
-
-            word.Clear();
-        }
-
-        for (var at = 0; at < text.Length; at++)
-        {
-            var c = text[at];
-            if (char.IsWhiteSpace(c) || c == '_')
-            {
-                End();
-                continue;
-            }
-
-            if (char.IsUpper(c) && at > 0 && char.IsLower(text[at - 1]))
-            {
-                End();
-            }
-
-            word.Append(c);
-        }
-
-        End();
-        return words;
-    }
+    private CellUnit? OnlyUnit() => HeadingUnit.TryParse(Text, out var unit) ? unit : null;
 }

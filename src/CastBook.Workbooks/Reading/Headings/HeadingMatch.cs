@@ -10,7 +10,7 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="Unit">The unit it names; missing where none is.</param>
 internal sealed record FieldColumn(string Field, int Column, Heading Heading, HeadingWord Word, CellUnit? Unit);
 
-/// <summary>A field that two columns claim with the same words.</summary>
+/// <summary>A field that two columns claim equally.</summary>
 /// <param name="Field">The field.</param>
 /// <param name="First">The first of the two columns.</param>
 /// <param name="Second">The second.</param>
@@ -20,6 +20,20 @@ internal sealed record FieldTie(string Field, int First, int Second);
 internal sealed class HeadingMatch
 {
     private readonly Dictionary<string, FieldColumn> byField = new(StringComparer.Ordinal);
+    private readonly IReadOnlyList<(int Column, Heading Heading)> headings;
+    private readonly List<HeadingSense>[] senses;
+    private readonly bool[] taken;
+
+    private HeadingMatch(IReadOnlyList<(int Column, Heading Heading)> headings, WordIndex index)
+    {
+        this.headings = headings;
+        senses = new List<HeadingSense>[headings.Count];
+        taken = new bool[headings.Count];
+        for (var at = 0; at < senses.Length; at++)
+        {
+            senses[at] = headings[at].Heading.Senses(index);
+        }
+    }
 
     /// <summary>The fields found, each with its column.</summary>
     public IReadOnlyDictionary<string, FieldColumn> Fields => byField;
@@ -29,21 +43,21 @@ internal sealed class HeadingMatch
 
     /// <summary>Settles which column is which.</summary>
     /// <param name="headings">The headings by column, in column order.</param>
-    /// <param name="fields">The fields to look for; earlier ones choose first.</param>
+    /// <param name="index">The fields to look for; earlier ones choose first.</param>
     /// <param name="own">More words of the shop's own, which come before all others.</param>
     public static HeadingMatch Of(
-        IReadOnlyList<(int Column, Heading Heading)> headings,
-        IReadOnlyList<FieldWords> fields,
-        IReadOnlyDictionary<string, IReadOnlyList<string>> own)
+        IReadOnlyList<(int Column, Heading Heading)> headings, WordIndex index, IReadOnlyDictionary<string, IReadOnlyList<string>> own)
     {
-        var match = new HeadingMatch();
-        var taken = new HashSet<int>();
-        foreach (var field in fields)
+        var match = new HeadingMatch(headings, index);
+        if (own.Count > 0)
         {
-            var extra = own.TryGetValue(field.Field, out var words)
-                ? words.Select(w => new HeadingWord(Heading.Parse(w).AllWords, Meaning: WeightMeaning.Pattern))
-                : [];
-            match.Settle(field, extra.Concat(field.Words), headings, taken);
+            match.SettleOwn(index, own);
+        }
+
+        match.KeepLanguage();
+        for (var at = 0; at < index.Fields.Count; at++)
+        {
+            match.Settle(index.Fields[at].Field, at);
         }
 
         return match;
@@ -51,48 +65,139 @@ internal sealed class HeadingMatch
 
     /// <summary>Gives columns whose heading names no unit the unit that a row below names.</summary>
     /// <param name="units">The units by column.</param>
-    /// <param name="fields">What the fields measure; a unit of something else is not taken.</param>
-    public void TakeUnits(IReadOnlyDictionary<int, CellUnit> units, IReadOnlyList<FieldWords> fields)
+    /// <param name="index">What the fields measure; a unit of something else is not taken.</param>
+    public void TakeUnits(IReadOnlyDictionary<int, CellUnit> units, WordIndex index)
     {
-        foreach (var column in byField.Values.ToList())
+        foreach (var field in index.Fields)
         {
-            if (column.Unit is null && units.TryGetValue(column.Column, out var unit) && fields.First(f => f.Field == column.Field).Dimension == unit.Dimension)
+            if (byField.TryGetValue(field.Field, out var column)
+                && column.Unit is null && units.TryGetValue(column.Column, out var unit) && field.Dimension == unit.Dimension)
             {
-                byField[column.Field] = column with { Unit = unit };
+                byField[field.Field] = column with { Unit = unit };
             }
         }
     }
 
-    private void Settle(FieldWords field, IEnumerable<HeadingWord> words, IReadOnlyList<(int Column, Heading Heading)> headings, HashSet<int> taken)
+    // The heading as a whole is surer than its words: that is how a shop names one of two columns that differ in their unit alone.
+    private void SettleOwn(WordIndex index, IReadOnlyDictionary<string, IReadOnlyList<string>> own)
     {
-        foreach (var word in words)
+        for (var fieldAt = 0; fieldAt < index.Fields.Count; fieldAt++)
         {
-            FieldColumn? first = null;
-            foreach (var (column, heading) in headings)
+            if (!own.TryGetValue(index.Fields[fieldAt].Field, out var words))
             {
-                if (taken.Contains(column) || !heading.Says(word.Text, out var unit) || !Fits(field, word, unit))
-                {
-                    continue;
-                }
-
-                if (first is not null)
-                {
-                    Ties.Add(new FieldTie(field.Field, first.Column, column));
-                    return;
-                }
-
-                first = new FieldColumn(field.Field, column, heading, word, unit);
+                continue;
             }
 
-            if (first is not null)
+            var rank = 0;
+            foreach (var word in words)
             {
-                byField[field.Field] = first;
-                taken.Add(first.Column);
-                return;
+                rank += 2;
+                var known = new KnownWord(fieldAt, new HeadingWord(word) { Meaning = WeightMeaning.Pattern }, rank);
+                for (var at = 0; at < headings.Count; at++)
+                {
+                    AddOwn(at, known, index.Fields[fieldAt].Dimension);
+                }
+            }
+
+            Settle(index.Fields[fieldAt].Field, fieldAt, rank);
+        }
+    }
+
+    private void AddOwn(int at, KnownWord known, Dimension dimension)
+    {
+        var heading = headings[at].Heading;
+        var asWhole = WordKey.Of(heading.Text) == WordKey.Of(known.Word.Text);
+        var own = Heading.Parse(known.Word.Text);
+        if ((heading.SaysAs(own, out var unit) || asWhole) && (unit is null || unit.Dimension == dimension))
+        {
+            senses[at].Add(new HeadingSense(known, asWhole ? known.Rank - 1 : known.Rank, unit));
+        }
+    }
+
+    // French "nombre" counts, Spanish "nombre" names: the language most headings are in decides.
+    private void KeepLanguage()
+    {
+        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var column in senses)
+        {
+            var seen = new HashSet<string>(StringComparer.Ordinal);
+            foreach (var sense in column)
+            {
+                if (sense.Known.Word.Language is { } language && seen.Add(language))
+                {
+                    counts[language] = counts.GetValueOrDefault(language) + 1;
+                }
+            }
+        }
+
+        var most = 0;
+        foreach (var count in counts.Values)
+        {
+            most = Math.Max(most, count);
+        }
+
+        bool IsOfMost(HeadingSense sense) => sense.Known.Word.Language is not { } language || counts[language] == most;
+        foreach (var column in senses)
+        {
+            if (column.Exists(IsOfMost))
+            {
+                column.RemoveAll(s => !IsOfMost(s));
             }
         }
     }
 
-    private static bool Fits(FieldWords field, HeadingWord word, CellUnit? unit) =>
-        unit is null ? !word.NeedsUnit : unit.Dimension == field.Dimension;
+    private void Settle(string field, int fieldAt, int maxRank = int.MaxValue)
+    {
+        if (byField.ContainsKey(field) || Ties.Exists(t => t.Field == field))
+        {
+            return;
+        }
+
+        var (first, second, best) = (-1, -1, default(HeadingSense));
+        for (var at = 0; at < headings.Count; at++)
+        {
+            if (taken[at] || Best(at, fieldAt) is not { } sense || sense.Rank > maxRank)
+            {
+                continue;
+            }
+
+            if (first < 0 || sense.Rank < best.Rank || (sense.Rank == best.Rank && IsLetter(at, sense) && !IsLetter(first, best)))
+            {
+                (first, second, best) = (at, -1, sense);
+            }
+            else if (sense.Rank == best.Rank && second < 0 && IsLetter(at, sense) == IsLetter(first, best))
+            {
+                second = at;
+            }
+        }
+
+        if (second >= 0)
+        {
+            Ties.Add(new FieldTie(field, headings[first].Column, headings[second].Column));
+            taken[first] = taken[second] = true;
+        }
+        else if (first >= 0)
+        {
+            byField[field] = new FieldColumn(field, headings[first].Column, headings[first].Heading, best.Known.Word, best.Unit);
+            taken[first] = true;
+        }
+    }
+
+    private HeadingSense? Best(int at, int fieldAt)
+    {
+        HeadingSense? best = null;
+        foreach (var sense in senses[at])
+        {
+            if (sense.Known.FieldAt == fieldAt && (best is null || sense.Rank < best.Value.Rank))
+            {
+                best = sense;
+            }
+        }
+
+        return best;
+    }
+
+    // L is the length and l the width: of two letters the one written as the language writes it is meant.
+    private bool IsLetter(int at, HeadingSense sense) =>
+        sense.Known.Word.Text.Length == 1 && headings[at].Heading.Text.StartsWith(sense.Known.Word.Text, StringComparison.Ordinal);
 }

@@ -8,6 +8,8 @@ internal static class HeadingRow
     /// <summary>How many rows from the top are looked at.</summary>
     public const int Last = 30;
 
+    private const int LongestHeading = 120;
+
     /// <summary>The texts of a row as headings, in column order.</summary>
     /// <param name="grid">The sheet.</param>
     /// <param name="row">The row.</param>
@@ -17,7 +19,7 @@ internal static class HeadingRow
         var last = grid.LastColumnOf(row);
         for (var column = 1; column <= last; column++)
         {
-            if (grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text } && text.Length <= 120 && !string.IsNullOrWhiteSpace(text))
+            if (TextAt(grid, row, column) is { } text)
             {
                 headings.Add((column, Heading.Parse(text)));
             }
@@ -25,4 +27,8 @@ internal static class HeadingRow
 
         return headings;
     }
+
+    /// <summary>The text of a cell, where it may be a heading; null otherwise.</summary>
+    public static string? TextAt(SheetGrid grid, int row, int column) =>
+        grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text } && text.Length <= LongestHeading && !string.IsNullOrWhiteSpace(text) ? text : null;
 }

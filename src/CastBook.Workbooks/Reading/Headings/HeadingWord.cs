@@ -4,14 +4,29 @@ namespace CastBook.Workbooks.Reading.Headings;
 
 /// <summary>Words by which a heading is known.</summary>
 /// <param name="Text">The words, without unit.</param>
-/// <param name="NeedsUnit">Whether they mean the field only with a unit: <c>Wax (g)</c> is a weight, <c>Wax</c> alone is not.</param>
-/// <param name="Meaning">What a weight under this heading is the weight of.</param>
-/// <param name="Material">The pattern material the words tell of.</param>
-internal sealed record HeadingWord(string Text, bool NeedsUnit = false, WeightMeaning Meaning = WeightMeaning.Unknown, string? Material = null)
+internal sealed record HeadingWord(string Text)
 {
+    /// <summary>How sure they are, the surest first; 0 leaves it to their place among the field's words.</summary>
+    public int Rank { get; init; }
+
+    /// <summary>Whether they mean the field only with a unit: <c>Wax (g)</c> is a weight, <c>Wax</c> alone is not.</summary>
+    public bool NeedsUnit { get; init; }
+
+    /// <summary>Whether they speak of a height, which a piece may have in more than one direction.</summary>
+    public bool IsHeight { get; init; }
+
+    /// <summary>What a weight under this heading is the weight of.</summary>
+    public WeightMeaning Meaning { get; init; }
+
+    /// <summary>The pattern material the words tell of.</summary>
+    public string? Material { get; init; }
+
+    /// <summary>Their language, where they are among the words that come with the program.</summary>
+    public string? Language { get; init; }
+
     public static implicit operator HeadingWord(string text) => new(text);
 
-    public static HeadingWord Of(string text) => new(text);
+    public static HeadingWord FromString(string text) => new(text);
 }
 
 /// <summary>A field of a list and the words of its heading, the most telling first.</summary>

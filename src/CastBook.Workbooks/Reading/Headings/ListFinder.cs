@@ -8,10 +8,16 @@ namespace CastBook.Workbooks.Reading.Headings;
 
 /// <summary>Where the list of pieces stands.</summary>
 /// <param name="Sheet">The sheet.</param>
-/// <param name="Row">The heading row.</param>
 /// <param name="Headings">Its headings.</param>
-/// <param name="Match">Which column is which.</param>
-internal sealed record FoundList(SheetPart Sheet, int Row, IReadOnlyList<(int Column, Heading Heading)> Headings, HeadingMatch Match);
+/// <param name="Score">How well they fit.</param>
+internal sealed record FoundList(SheetPart Sheet, ListHeadings Headings, int Score)
+{
+    /// <summary>Other sheets with a list of pieces.</summary>
+    public List<SheetPart> Others { get; } = [];
+
+    /// <summary>Those of them whose list fits as well as this one.</summary>
+    public List<SheetPart> AsGood { get; } = [];
+}
 
 /// <summary>Finds the list of pieces: the sheet and the row with the most headings of one.</summary>
 internal sealed class ListFinder(BookPackage package, SharedStrings strings, BookSettings settings, OwnMarks marks)
@@ -24,6 +30,15 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
     /// <param name="candidates">The sheets to look at.</param>
     public FoundList Find(IReadOnlyList<SheetPart> candidates)
     {
+        if (settings.Sheet is { } wanted)
+        {
+            candidates = [.. candidates.Where(s => string.Equals(s.Name, wanted, StringComparison.OrdinalIgnoreCase))];
+            if (candidates.Count == 0)
+            {
+                throw BookRefusedException.For(Catalogue.ListSheetMissing, wanted);
+            }
+        }
+
         var visible = candidates.Where(s => !s.IsHidden).ToList();
         var best = Best(visible) ?? Best(candidates.Where(s => s.IsHidden));
         return best ?? throw NotFound(visible.Count == 0 ? candidates : visible);
@@ -31,49 +46,109 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
 
     private FoundList? Best(IEnumerable<SheetPart> sheets)
     {
-        FoundList? best = null;
-        var bestScore = 0;
+        var lists = new List<FoundList>();
         foreach (var sheet in sheets)
         {
-            var grid = SheetReader.Read(package, sheet, strings, HeadingRow.Last);
-            var own = marks.ColumnsOn(sheet).Values.ToHashSet();
-            foreach (var row in grid.Rows)
+            if (On(sheet) is { } list)
             {
-                var headings = HeadingRow.Read(grid, row).Where(h => !own.Contains(h.Column)).ToList();
-                if (headings.Count < 2)
-                {
-                    continue;
-                }
+                lists.Add(list);
+            }
+        }
 
-                var match = HeadingMatch.Of(headings, HeadingWords.Piece, settings.Columns);
-                var score = Score(match, sheet);
-                Remember(sheet, row, match, headings);
-                if (score > bestScore)
-                {
-                    (best, bestScore) = (new FoundList(sheet, row, headings, match), score);
-                }
+        FoundList? best = null;
+        foreach (var list in lists)
+        {
+            best = list.Score > (best?.Score ?? 0) ? list : best;
+        }
+
+        foreach (var list in lists)
+        {
+            if (list != best && list.Headings.Has(PieceField.Piece) && list.Headings.Has(PieceField.Quantity) && IsWeighed(list.Headings))
+            {
+                (list.Score == best!.Score ? best.AsGood : best.Others).Add(list.Sheet);
             }
         }
 
         return best;
     }
 
-    // The name of the sheet settles ties only.
-    private static int Score(HeadingMatch match, SheetPart sheet)
+    private FoundList? On(SheetPart sheet)
     {
-        bool Has(string field) => match.Fields.ContainsKey(field) || match.Ties.Any(t => t.Field == field);
-        var weighed = Has(PieceField.PatternMass) || Has(PieceField.PatternVolume);
-        var isList = (Has(PieceField.Piece) && (weighed || Has(PieceField.Quantity))) || (Has(PieceField.Quantity) && weighed);
-        var usual = string.Equals(sheet.Name, UsualSheet, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
-        return isList ? (2 * (match.Fields.Count + match.Ties.Count)) + usual : 0;
+        var grid = SheetReader.Read(package, sheet, strings, HeadingRow.Last);
+        var own = marks.ColumnsOn(sheet).Values.ToHashSet();
+        FoundList? best = null;
+        var (above, textsAbove) = (0, 0);
+        foreach (var row in grid.Rows)
+        {
+            var texts = CountTexts(grid, row);
+            if (texts > 0 && textsAbove > 0 && row == above + 1 && texts + textsAbove >= 3 && HasNoNumber(grid, row))
+            {
+                best = Better(best, sheet, ListHeadings.Read(grid, above, row, own, settings.Columns));
+            }
+
+            if (texts >= 2)
+            {
+                best = Better(best, sheet, ListHeadings.Read(grid, row, row, own, settings.Columns));
+            }
+
+            (above, textsAbove) = (row, texts);
+        }
+
+        return best;
     }
 
-    private void Remember(SheetPart sheet, int row, HeadingMatch match, List<(int Column, Heading Heading)> headings)
+    // One row of headings is read as one: two are only better where they say more.
+    private FoundList? Better(FoundList? best, SheetPart sheet, ListHeadings headings)
     {
-        if (nearest is null || match.Fields.Count > nearest.Value.Count)
+        Remember(sheet, headings);
+        var isSingle = headings.Top == headings.Bottom;
+        var score = Score(headings, sheet);
+        var isBetter = score > (best?.Score ?? 0)
+            || (score > 0 && score == best!.Score && isSingle && best.Headings.Top < best.Headings.Bottom && headings.Top == best.Headings.Bottom);
+        return isBetter ? new FoundList(sheet, headings, score) : best;
+    }
+
+    private static int CountTexts(SheetGrid grid, int row)
+    {
+        var count = 0;
+        for (var column = grid.LastColumnOf(row); column > 0; column--)
         {
-            var texts = string.Join(", ", headings.Take(6).Select(h => h.Heading.Text));
-            nearest = (sheet.Name, row, match.Fields.Count, texts);
+            count += HeadingRow.TextAt(grid, row, column) is null ? 0 : 1;
+        }
+
+        return count;
+    }
+
+    private static bool HasNoNumber(SheetGrid grid, int row)
+    {
+        for (var column = grid.LastColumnOf(row); column > 0; column--)
+        {
+            if (grid.Cell(row, column).Kind is CellKind.Number or CellKind.Date)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsWeighed(ListHeadings headings) => headings.Has(PieceField.PatternMass) || headings.Has(PieceField.PatternVolume);
+
+    // The usual name of the sheet settles ties only.
+    private int Score(ListHeadings headings, SheetPart sheet)
+    {
+        var isList = (headings.Has(PieceField.Piece) && (IsWeighed(headings) || headings.Has(PieceField.Quantity)))
+            || (headings.Has(PieceField.Quantity) && IsWeighed(headings));
+        var usual = string.Equals(sheet.Name, UsualSheet, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
+        return isList ? (2 * headings.Fields) + usual : 0;
+    }
+
+    private void Remember(SheetPart sheet, ListHeadings headings)
+    {
+        if (nearest is null || headings.Match.Fields.Count > nearest.Value.Count)
+        {
+            var texts = string.Join(", ", headings.Texts.Take(6).Select(h => h.Heading.Text));
+            nearest = (sheet.Name, headings.Row, headings.Match.Fields.Count, texts);
         }
     }
 

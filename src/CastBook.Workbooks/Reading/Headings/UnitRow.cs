@@ -6,8 +6,6 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <summary>A row of units right below the headings.</summary>
 internal static class UnitRow
 {
-    private static readonly HashSet<string> CountWords = new(StringComparer.OrdinalIgnoreCase) { "pcs", "pc", "pieces", "no", "st", "stk", "#" };
-
     /// <summary>The units of a row by column, where it is a row of units: nothing but units in the cells that say anything, at least two of them.</summary>
     /// <param name="grid">The sheet.</param>
     /// <param name="row">The row.</param>
@@ -23,12 +21,12 @@ internal static class UnitRow
                 continue;
             }
 
-            if (cell.Kind == CellKind.Text && CountWords.Contains(Bare(cell)))
+            if (cell.Kind == CellKind.Text && SmallWords.Counts.Contains(string.Concat(WordKey.Parts(cell.Text))))
             {
                 continue;
             }
 
-            if (cell.Kind != CellKind.Text || !CellUnit.TryParse(Bare(cell), out var unit))
+            if (cell.Kind != CellKind.Text || !HeadingUnit.TryParse(CellValues.Clean(cell.Text), out var unit))
             {
                 return null;
             }
@@ -38,6 +36,4 @@ internal static class UnitRow
 
         return units.Count >= 2 ? units : null;
     }
-
-    private static string Bare(GridCell cell) => CellValues.Clean(cell.Text).Trim('(', ')', '[', ']');
 }

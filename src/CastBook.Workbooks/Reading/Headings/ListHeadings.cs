@@ -1,0 +1,44 @@
+using CastBook.Workbooks.Reading.Grid;
+
+namespace CastBook.Workbooks.Reading.Headings;
+
+/// <summary>The headings of a list, in one row or two, and what they come to.</summary>
+/// <param name="Top">The first row of them.</param>
+/// <param name="Row">The row where more headings belong.</param>
+/// <param name="Bottom">The last row of them; below <paramref name="Row"/> only where it holds units.</param>
+/// <param name="Texts">The headings, without those of other tables and our own.</param>
+/// <param name="Match">Which column is which.</param>
+/// <param name="Unclear">Headings that may mean two things.</param>
+internal sealed record ListHeadings(
+    int Top, int Row, int Bottom, IReadOnlyList<(int Column, Heading Heading)> Texts, HeadingMatch Match, IReadOnlyList<UnclearHeading> Unclear)
+{
+    /// <summary>How many fields they speak of, settled or not.</summary>
+    public int Fields => Match.Fields.Count + Match.Ties.Count + Unclear.Count;
+
+    /// <summary>Whether they speak of a field, settled or not.</summary>
+    public bool Has(string field) => Match.Fields.ContainsKey(field) || Match.Ties.Exists(t => t.Field == field);
+
+    /// <summary>Reads one row of headings, or two.</summary>
+    /// <param name="grid">The sheet.</param>
+    /// <param name="top">The first row.</param>
+    /// <param name="bottom">The last row; the same or the next.</param>
+    /// <param name="own">Columns of ours.</param>
+    /// <param name="words">The shop's own words.</param>
+    /// <param name="within">The columns they may stand in; missing for all.</param>
+    public static ListHeadings Read(
+        SheetGrid grid, int top, int bottom, HashSet<int> own, IReadOnlyDictionary<string, IReadOnlyList<string>> words, CellRange? within = null)
+    {
+        var index = HeadingWords.PieceIndex;
+        var pair = top == bottom ? null : HeadingPair.Read(grid, top, bottom, index);
+        var texts = pair?.Headings ?? HeadingRow.Read(grid, bottom);
+        texts.RemoveAll(h => own.Contains(h.Column) || (within is { } range && (h.Column < range.FirstColumn || h.Column > range.LastColumn)));
+        var match = HeadingMatch.Of(texts, index, words);
+        if (SideTables.Without(grid, top, texts, match, own, index) is { } ofList)
+        {
+            (texts, match) = (ofList, HeadingMatch.Of(ofList, index, words));
+        }
+
+        var isUnits = pair is not null && UnitRow.Read(grid, bottom, texts.ConvertAll(h => h.Column)) is not null;
+        return new ListHeadings(top, isUnits ? top : bottom, bottom, texts, match, pair?.Unclear ?? []);
+    }
+}

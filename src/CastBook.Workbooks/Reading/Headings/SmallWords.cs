@@ -1,0 +1,78 @@
+namespace CastBook.Workbooks.Reading.Headings;
+
+/// <summary>Words of all languages that head no column but tell something of a heading, a unit or a row.</summary>
+internal static class SmallWords
+{
+    private const string UnitLine = "unit ";
+
+    /// <summary>Little words between the others, which do not count.</summary>
+    public static HashSet<string> Links { get; } = Single("link");
+
+    /// <summary>The word between a quantity and its unit: <c>Gewicht in g</c>.</summary>
+    public static HashSet<string> BeforeUnit { get; } = Single("inUnit");
+
+    /// <summary>What stands for a count where others have a unit.</summary>
+    public static HashSet<string> Counts { get; } = Single("count");
+
+    /// <summary>What belongs to something other than the piece: a stone, a customer, a price.</summary>
+    public static HashSet<string> Others { get; } = Single("other");
+
+    /// <summary>What says that a weight is that of one piece, each as a key, the longest first.</summary>
+    public static IReadOnlyList<List<string>> Each { get; } = EachPhrases();
+
+    /// <summary>What begins a row of sums, as written.</summary>
+    public static IReadOnlyList<string> Totals { get; } = Of("total");
+
+    /// <summary>The words of units beside their signs, each with the sign of its unit.</summary>
+    public static IEnumerable<(string Sign, string Word)> Units()
+    {
+        foreach (var language in LanguageWords.All)
+        {
+            foreach (var line in language.Lines)
+            {
+                if (line.About.StartsWith(UnitLine, StringComparison.Ordinal))
+                {
+                    foreach (var word in line.Words)
+                    {
+                        yield return (line.About[UnitLine.Length..], word);
+                    }
+                }
+            }
+        }
+    }
+
+    private static List<string> Of(string about)
+    {
+        var words = new List<string>();
+        foreach (var language in LanguageWords.All)
+        {
+            foreach (var line in language.Lines)
+            {
+                if (line.About == about)
+                {
+                    words.AddRange(line.Words);
+                }
+            }
+        }
+
+        return words;
+    }
+
+    private static HashSet<string> Single(string about)
+    {
+        var all = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var word in Of(about))
+        {
+            all.Add(string.Concat(WordKey.Parts(word)));
+        }
+
+        return all;
+    }
+
+    private static List<List<string>> EachPhrases()
+    {
+        var phrases = Of("each").ConvertAll(p => WordKey.Parts(p));
+        phrases.Sort((a, b) => b.Count.CompareTo(a.Count));
+        return phrases;
+    }
+}
