@@ -24,23 +24,52 @@ public static partial class Catalogue
         "It takes at least a column for the piece and one for its quantity or weight, such as Piece, Qty, Pattern weight (g), Alloy. " + NothingWritten,
         "Name the columns so, or add your own words for them to castbook.json under \"columns\".");
 
+    /// <summary>The sheet named in the settings is not there.</summary>
+    public static FindingKind ListSheetMissing => new(
+        "list-sheet-missing", Severity.Stop,
+        "The workbook has no sheet called {0}, which castbook.json names as the one with the list.", NothingWritten,
+        "Write the name of the sheet with the list behind \"sheet\" in castbook.json, or take that line out.");
+
+    /// <summary>Other sheets that hold a list too.</summary>
+    public static FindingKind ListsOnOtherSheets => new(
+        "lists-on-other-sheets", Severity.Note,
+        "The list on sheet {0} was read; a list of pieces stands on {1} too.", "",
+        "If another one is meant, write \"sheet\": \"{2}\" into castbook.json.");
+
     /// <summary>Headings without rows.</summary>
     public static FindingKind ListEmpty => new(
         "list-empty", Severity.Stop,
         "The list on sheet {0} has headings in row {1} but no pieces under them.", NothingWritten,
         "Type at least one piece with its quantity and weight below the headings.");
 
-    /// <summary>Two columns claim the same field.</summary>
+    /// <summary>Two columns claim the same field in different words.</summary>
     public static FindingKind HeadingAmbiguous => new(
         "heading-ambiguous", Severity.Stop,
+        "Column {0} \"{1}\" and column {2} \"{3}\" may both be the {4}.", "Which of the two counts cannot be told, so neither was read.",
+        "Rename the one that is not meant, or write \"columns\": {{ \"{5}\": [\"{6}\"] }} into castbook.json, with the heading that is meant.");
+
+    /// <summary>Two columns have the same heading.</summary>
+    public static FindingKind HeadingTwice => new(
+        "heading-twice", Severity.Stop,
         "Columns {0} and {1} both say \"{2}\".", "Which of the two counts cannot be told, so neither was read.",
         "Rename the one that is not meant.");
+
+    /// <summary>A heading that may stand below the group on its left or alone.</summary>
+    public static FindingKind HeadingGroupUnclear => new(
+        "heading-group-unclear", Severity.Stop,
+        "Column {0} \"{1}\" may belong to \"{2}\" on its left or stand alone.", "The two mean different things, so it was not read.",
+        "Merge the cells of \"{2}\" over the columns that belong to it, or type \"{3}\" if this is one of them.");
 
     /// <summary>A heading's unit that may be one of two.</summary>
     public static FindingKind UnitAmbiguous => new(
         "unit-ambiguous", Severity.Stop,
         "\"{0}\" has the unit gr, which some read as grams and others as grains.", "The two are 15-fold apart, so the column was not read.",
         "Write g for grams or grain for grains.");
+
+    /// <summary>The sign gr in a language whose shops do not weigh in grains.</summary>
+    public static FindingKind UnitGrIsGram => new(
+        "unit-gr-read-as-grams", Severity.Note,
+        "\"{0}\" was read in grams.", "", "If gr means grains there, write grain in the heading.");
 
     /// <summary>Plain ounces in a trade that weighs metal in troy ounces.</summary>
     public static FindingKind UnitPlainOunce => new(

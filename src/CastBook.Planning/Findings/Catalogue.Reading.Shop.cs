@@ -8,6 +8,12 @@ public static partial class Catalogue
         "shop-value-unreadable", Severity.Stop,
         "\"{0}\" under {1} is not {2}.", "For {3} it counts as not given.", "Type {2}, or leave the cell empty.");
 
+    /// <summary>Two columns of a shop sheet claim the same field.</summary>
+    public static FindingKind ShopHeadingAmbiguous => new(
+        "shop-heading-ambiguous", Severity.Stop,
+        "Columns {0} and {1} both say \"{2}\".", "Which of the two counts cannot be told, so neither was read.",
+        "Rename the one that is not meant.");
+
     /// <summary>The same name twice on a shop sheet.</summary>
     public static FindingKind ShopNameTwice => new(
         "shop-name-twice", Severity.Check,

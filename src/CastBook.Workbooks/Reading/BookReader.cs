@@ -54,7 +54,7 @@ public static class BookReader
 
         var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
         var found = new ListFinder(package, strings, settings, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))]);
-        var list = ListReader.Read(package, strings, formats, values, marks, found);
+        var list = ListReader.Read(package, strings, formats, values, marks, found, settings.Columns);
         cells.AddList(list.Sheet);
         foreach (var (field, column) in list.Unread)
         {

@@ -82,7 +82,7 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         add(new CellUnit("ozt", Dimension.Mass, 480 * GramsPerGrain), ["oz t", "troy oz", "oz troy", "troy ounce", "troy ounces", "t oz"]);
         add(new CellUnit("dwt", Dimension.Mass, 24 * GramsPerGrain), ["pennyweight", "pennyweights", "pwt"]);
         add(new CellUnit("grain", Dimension.Mass, GramsPerGrain), ["grains"]);
-        add(new CellUnit("gr", Dimension.Mass, double.NaN), []);
+        add(new CellUnit("gr", Dimension.Mass, double.NaN), ["grs"]);
         add(new CellUnit("ct", Dimension.Mass, 0.2), ["carat", "carats", "cts"]);
         add(new CellUnit("lb", Dimension.Mass, 7000 * GramsPerGrain), ["lbs", "pound", "pounds"]);
     }

@@ -29,6 +29,9 @@ internal sealed class Heading
     /// <summary>The unit that it surely names, in brackets or after a comma; null where it names none so.</summary>
     public CellUnit? MarkedUnit => readings.Count == 0 ? null : readings[0].Unit;
 
+    /// <summary>Whether it tells something of headings below it: their unit, or that they are of something other than the piece.</summary>
+    public bool TellsOfBelow => MarkedUnit is not null || OnlyUnit() is not null || WordKey.Parts(Text) is { Count: <= 2 } words && words.Exists(SmallWords.Others.Contains);
+
     /// <summary>Takes a heading apart.</summary>
     public static Heading Parse(string text)
     {

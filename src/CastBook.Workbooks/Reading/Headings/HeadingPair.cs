@@ -14,11 +14,9 @@ internal sealed class HeadingPair
 {
     private readonly SheetGrid grid;
     private readonly int upper;
-    private readonly int lower;
     private readonly WordIndex index;
 
-    private HeadingPair(SheetGrid grid, int upper, int lower, WordIndex index) =>
-        (this.grid, this.upper, this.lower, this.index) = (grid, upper, lower, index);
+    private HeadingPair(SheetGrid grid, int upper, WordIndex index) => (this.grid, this.upper, this.index) = (grid, upper, index);
 
     /// <summary>The headings, in column order.</summary>
     public List<(int Column, Heading Heading)> Headings { get; } = [];
@@ -26,10 +24,30 @@ internal sealed class HeadingPair
     /// <summary>Those that may mean two things; they are not among <see cref="Headings"/>.</summary>
     public List<UnclearHeading> Unclear { get; } = [];
 
+    /// <summary>Whether the row above one row of headings holds groups of them, and not a title of the list.</summary>
+    /// <param name="grid">The sheet.</param>
+    /// <param name="list">The row of headings.</param>
+    public static bool StandsBelowGroups(SheetGrid grid, ListHeadings list)
+    {
+        var pair = new HeadingPair(grid, list.Top - 1, HeadingWords.PieceIndex);
+        var columns = list.Columns;
+        var (first, last) = (columns.Min(), columns.Max());
+        for (var column = first; column <= last && pair.upper > 0; column++)
+        {
+            if (HeadingRow.TextAt(grid, pair.upper, column) is { } text
+                && (Heading.Parse(text).TellsOfBelow || (column > first && pair.EndOf(column) > column)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Reads two rows; where merged cells are not known, a group is taken to reach up to the next one.</summary>
     public static HeadingPair Read(SheetGrid grid, int upper, int lower, WordIndex index)
     {
-        var pair = new HeadingPair(grid, upper, lower, index);
+        var pair = new HeadingPair(grid, upper, index);
         var last = Math.Max(grid.LastColumnOf(upper), grid.LastColumnOf(lower));
         var (group, groupEnd) = ((string?)null, 0);
         for (var column = 1; column <= last; column++)
@@ -38,19 +56,15 @@ internal sealed class HeadingPair
             if (HeadingRow.TextAt(grid, upper, column) is { } over)
             {
                 groupEnd = pair.EndOf(column);
-                group = below is null && groupEnd == column ? null : over;
-                pair.Add(column, below is null ? Heading.Parse(over) : pair.Within(over, below));
+                group = (below is null && groupEnd == column) || pair.IsTitle(over, below, column) ? null : over;
+                pair.Add(column, below is null ? Heading.Parse(over) : pair.Within(group, below));
             }
             else if (below is null)
             {
                 // Nothing at all in a column ends a group that no merge holds together.
                 group = column > groupEnd ? null : group;
             }
-            else if (group is null)
-            {
-                pair.Add(column, Heading.Parse(below));
-            }
-            else if (column <= groupEnd)
+            else if (group is null || column <= groupEnd)
             {
                 pair.Add(column, pair.Within(group, below));
             }
@@ -65,8 +79,21 @@ internal sealed class HeadingPair
 
     private void Add(int column, Heading heading) => Headings.Add((column, heading));
 
-    private Heading Within(string group, string below)
+    // What is merged over columns inside the list is a group even where nothing knows it; elsewhere such words are a title or a remark.
+    private bool IsTitle(string over, string? below, int column)
     {
+        var heading = Heading.Parse(over);
+        var isKnown = heading.TellsOfBelow || heading.Senses(index).Count > 0 || (below is not null && Whole(over, below).Senses(index).Count > 0);
+        return !isKnown && (EndOf(column) == column || Headings.Count == 0);
+    }
+
+    private Heading Within(string? group, string below)
+    {
+        if (group is null)
+        {
+            return Heading.Parse(below);
+        }
+
         var whole = Whole(group, below);
         return whole.Senses(index).Count > 0 ? whole : Heading.Parse(below).Below(Heading.Parse(group));
     }
@@ -75,10 +102,18 @@ internal sealed class HeadingPair
     private void AddBeside(int column, string group, string below, bool wasMerged)
     {
         var alone = Heading.Parse(below);
-        var whole = Whole(group, below);
-        if (wasMerged || Best(whole) is not { } within)
+        if (wasMerged)
         {
             Add(column, alone);
+            return;
+        }
+
+        var under = alone.Below(Heading.Parse(group));
+        var takesUnit = alone.Senses(index) is [{ Unit: null }, ..] && under.Senses(index) is [{ Unit: not null }, ..];
+        var whole = Whole(group, below);
+        if (Best(whole) is not { } within)
+        {
+            Add(column, takesUnit ? under : alone);
         }
         else if (Best(alone) is not { } byItself || byItself.Known.FieldAt == within.Known.FieldAt)
         {

@@ -20,9 +20,12 @@ internal sealed record HeadingReading(List<string> Words, CellUnit? Unit, bool I
 
         var readings = new List<HeadingReading>();
         var explained = WordKey.Parts(inside);
-        Add(readings, outside, explained, marked);
-        var words = SplitWords(outside);
-        if (LastWordUnit(words) is (var left, { } unit))
+        var (left, unit) = LastWordUnit(SplitWords(outside));
+
+        // A sign such as " is no word, so there is nothing else it could be.
+        var isSign = unit is not null && WordKey.Parts(left).Count == WordKey.Parts(outside).Count;
+        Add(readings, outside, explained, isSign ? marked ?? unit : marked);
+        if (unit is not null && !isSign)
         {
             Add(readings, left, explained, marked ?? unit);
         }

@@ -12,11 +12,8 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="Score">How well they fit.</param>
 internal sealed record FoundList(SheetPart Sheet, ListHeadings Headings, int Score)
 {
-    /// <summary>Other sheets with a list of pieces.</summary>
-    public List<SheetPart> Others { get; } = [];
-
-    /// <summary>Those of them whose list fits as well as this one.</summary>
-    public List<SheetPart> AsGood { get; } = [];
+    /// <summary>Names of other sheets that hold a list of pieces too.</summary>
+    public List<string> Others { get; } = [];
 }
 
 /// <summary>Finds the list of pieces: the sheet and the row with the most headings of one.</summary>
@@ -65,7 +62,7 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
         {
             if (list != best && list.Headings.Has(PieceField.Piece) && list.Headings.Has(PieceField.Quantity) && IsWeighed(list.Headings))
             {
-                (list.Score == best!.Score ? best.AsGood : best.Others).Add(list.Sheet);
+                best!.Others.Add(list.Sheet.Name);
             }
         }
 
@@ -101,10 +98,9 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
     private FoundList? Better(FoundList? best, SheetPart sheet, ListHeadings headings)
     {
         Remember(sheet, headings);
-        var isSingle = headings.Top == headings.Bottom;
         var score = Score(headings, sheet);
         var isBetter = score > (best?.Score ?? 0)
-            || (score > 0 && score == best!.Score && isSingle && best.Headings.Top < best.Headings.Bottom && headings.Top == best.Headings.Bottom);
+            || (score > 0 && score == best!.Score && headings.IsOneRow && !best.Headings.IsOneRow);
         return isBetter ? new FoundList(sheet, headings, score) : best;
     }
 
@@ -135,7 +131,7 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
     private static bool IsWeighed(ListHeadings headings) => headings.Has(PieceField.PatternMass) || headings.Has(PieceField.PatternVolume);
 
     // The usual name of the sheet settles ties only.
-    private int Score(ListHeadings headings, SheetPart sheet)
+    private static int Score(ListHeadings headings, SheetPart sheet)
     {
         var isList = (headings.Has(PieceField.Piece) && (IsWeighed(headings) || headings.Has(PieceField.Quantity)))
             || (headings.Has(PieceField.Quantity) && IsWeighed(headings));

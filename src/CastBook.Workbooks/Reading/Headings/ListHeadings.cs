@@ -15,6 +15,15 @@ internal sealed record ListHeadings(
     /// <summary>How many fields they speak of, settled or not.</summary>
     public int Fields => Match.Fields.Count + Match.Ties.Count + Unclear.Count;
 
+    /// <summary>Whether they are one row.</summary>
+    public bool IsOneRow => Top == Bottom;
+
+    /// <summary>The columns they stand over.</summary>
+    public HashSet<int> Columns => [.. Texts.Select(t => t.Column), .. Unclear.Select(u => u.Column)];
+
+    /// <summary>The first column of those.</summary>
+    public int FirstColumn => Texts.Min(t => t.Column);
+
     /// <summary>Whether they speak of a field, settled or not.</summary>
     public bool Has(string field) => Match.Fields.ContainsKey(field) || Match.Ties.Exists(t => t.Field == field);
 

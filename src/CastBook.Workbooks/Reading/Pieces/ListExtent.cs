@@ -1,5 +1,4 @@
 using CastBook.Workbooks.Reading.Grid;
-using CastBook.Workbooks.Reading.Headings;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
@@ -7,12 +6,11 @@ namespace CastBook.Workbooks.Reading.Pieces;
 internal static class ListExtent
 {
     /// <summary>The columns of a plain list: those that were recognised, and all that stand beside them under a heading without a gap.</summary>
-    /// <param name="headings">The heading row.</param>
+    /// <param name="columns">The columns under a heading.</param>
     /// <param name="first">First column recognised.</param>
     /// <param name="last">Last column recognised.</param>
-    public static (int First, int Last) AroundHeadings(IReadOnlyList<(int Column, Heading Heading)> headings, int first, int last)
+    public static (int First, int Last) AroundHeadings(HashSet<int> columns, int first, int last)
     {
-        var columns = headings.Select(h => h.Column).ToHashSet();
         while (columns.Contains(first - 1))
         {
             first--;

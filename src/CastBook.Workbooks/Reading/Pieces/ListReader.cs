@@ -22,25 +22,36 @@ internal sealed record ListReading(
 internal static class ListReader
 {
     /// <summary>Reads the list; one without rows refuses the book.</summary>
+    /// <param name="package">The book.</param>
+    /// <param name="strings">Its shared texts.</param>
+    /// <param name="formats">Its formats.</param>
+    /// <param name="values">How its cells are read.</param>
+    /// <param name="marks">What is ours in it.</param>
+    /// <param name="list">Where the list stands.</param>
+    /// <param name="words">The shop's own words for headings.</param>
     public static ListReading Read(
-        BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks, FoundList list)
+        BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks, FoundList list,
+        IReadOnlyDictionary<string, IReadOnlyList<string>> words)
     {
         var grid = SheetReader.Read(package, list.Sheet, strings);
-        var anyColumn = list.Match.Fields.Values.Min(f => f.Column);
-        var table = TableReader.At(package, list.Sheet, grid, list.Row, anyColumn);
-        if (UnitRow.Read(grid, list.Row + 1, list.Match.Fields.Values.Select(f => f.Column)) is { } units)
+        var table = TableReader.At(package, list.Sheet, grid, list.Headings.Row, list.Headings.FirstColumn);
+
+        // Once more, because merged cells and tables are known only after the whole sheet was read.
+        var top = list.Headings.Top - (list.Headings.IsOneRow && HeadingPair.StandsBelowGroups(grid, list.Headings) ? 1 : 0);
+        var headings = ListHeadings.Read(grid, top, list.Headings.Bottom, [.. marks.ColumnsOn(list.Sheet).Values], words, table?.Range);
+        if (UnitRow.Read(grid, headings.Row + 1, headings.Match.Fields.Values.Select(f => f.Column)) is { } units)
         {
-            list.Match.TakeUnits(units, HeadingWords.Piece);
+            headings.Match.TakeUnits(units, HeadingWords.PieceIndex);
         }
 
-        var (fields, unread, headingFindings) = HeadingFindings.Of(list);
-        var rows = ListRows.Sort(grid, formats, fields, list.Row, table);
+        var (fields, unread, headingFindings) = HeadingFindings.Of(headings);
+        var rows = ListRows.Sort(grid, formats, fields, headings.Bottom, table);
         if (rows.Pieces.Count == 0)
         {
-            throw BookRefusedException.For(Catalogue.ListEmpty, list.Sheet.Name, RowText(list.Row));
+            throw BookRefusedException.For(Catalogue.ListEmpty, list.Sheet.Name, RowText(headings.Row));
         }
 
-        var sheet = Place(grid, list, fields, table, marks, rows);
+        var sheet = Place(grid, list.Sheet, headings, fields, table, marks, rows);
         var cells = new PieceCells(grid, values, fields, rows.Pieces, [.. unread.Keys]);
         var weight = fields.GetValueOrDefault(PieceField.PatternMass);
         var material = (weight ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
@@ -51,29 +62,29 @@ internal static class ListReader
             pieces[id] = reader.Read(rows.Pieces[id], id);
         }
 
-        IReadOnlyList<Finding> findings = [.. headingFindings, .. cells.Findings, .. RowFindings(rows, grid)];
+        IReadOnlyList<Finding> findings = [.. OtherLists(list), .. headingFindings, .. cells.Findings, .. RowFindings(rows, grid)];
         return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, unread, findings);
     }
 
     private static PieceSheet Place(
-        SheetGrid grid, FoundList list, IReadOnlyDictionary<string, FieldColumn> fields, SheetTable? table, OwnMarks marks, ListRows rows)
+        SheetGrid grid, SheetPart part, ListHeadings headings, IReadOnlyDictionary<string, FieldColumn> fields, SheetTable? table, OwnMarks marks, ListRows rows)
     {
-        var own = marks.ColumnsOn(list.Sheet);
+        var own = marks.ColumnsOn(part);
         var lastField = fields.Values.Max(f => f.Column);
         if (own.Count == 0 && marks.DeletedColumns.Count == 0)
         {
-            own = OwnHeadings.Find(list.Headings, lastField);
+            own = OwnHeadings.Find(HeadingRow.Read(grid, headings.Row), lastField);
         }
 
         var (first, last) = table is null
-            ? ListExtent.AroundHeadings(list.Headings, fields.Values.Min(f => f.Column), Math.Max(lastField, own.Values.DefaultIfEmpty(0).Max()))
+            ? ListExtent.AroundHeadings(headings.Columns, fields.Values.Min(f => f.Column), Math.Max(lastField, own.Values.DefaultIfEmpty(0).Max()))
             : (table.Range.FirstColumn, Math.Max(table.Range.LastColumn, own.Values.DefaultIfEmpty(0).Max()));
         var lastRow = table is null ? rows.Pieces[^1] : table.Range.LastRow - (table.HasTotalsRow ? 1 : 0);
         return new PieceSheet
         {
-            Sheet = list.Sheet,
+            Sheet = part,
             Grid = grid,
-            HeadingRow = list.Row,
+            HeadingRow = headings.Row,
             RowOf = rows.Pieces,
             Columns = fields.ToDictionary(f => f.Key, f => f.Value.Column, StringComparer.Ordinal),
             OwnColumns = own,
@@ -82,9 +93,17 @@ internal static class ListReader
             LastColumn = last,
             LastRow = lastRow,
             Table = table,
-            OccupiedFrom = ListExtent.OccupiedFrom(grid, list.Row, lastRow, last),
+            OccupiedFrom = ListExtent.OccupiedFrom(grid, headings.Row, lastRow, last),
             AutoFilter = grid.AutoFilter,
         };
+    }
+
+    private static IEnumerable<Finding> OtherLists(FoundList list)
+    {
+        if (list.Others.Count > 0)
+        {
+            yield return Catalogue.ListsOnOtherSheets.At(Subject.Book, list.Sheet.Name, string.Join(", ", list.Others), list.Others[0]);
+        }
     }
 
     private static IEnumerable<Finding> RowFindings(ListRows rows, SheetGrid grid)

@@ -41,7 +41,7 @@ public sealed class HeadingTests
     {
         var heading = Heading.Parse(text);
 
-        heading.Says(heading.AllWords, out var unit).ShouldBeTrue();
+        heading.Says(text, out var unit).ShouldBeTrue();
         unit.ShouldBeNull();
     }
 
@@ -108,7 +108,7 @@ public sealed class HeadingTests
         var own = new Dictionary<string, IReadOnlyList<string>> { [PieceField.PatternMass] = ["Peso modelo"] };
         List<(int, Heading)> headings = [(1, Heading.Parse("Weight (g)")), (2, Heading.Parse("Peso modelo (g)"))];
 
-        var match = HeadingMatch.Of(headings, HeadingWords.Piece, own);
+        var match = HeadingMatch.Of(headings, HeadingWords.PieceIndex, own);
 
         match.Fields[PieceField.PatternMass].Column.ShouldBe(2);
         match.Fields[PieceField.PatternMass].Word.Meaning.ShouldBe(WeightMeaning.Pattern);
@@ -142,5 +142,5 @@ public sealed class HeadingTests
     }
 
     private static HeadingMatch Match(params string[] texts) => HeadingMatch.Of(
-        [.. texts.Select((t, i) => (i + 1, Heading.Parse(t)))], HeadingWords.Piece, new Dictionary<string, IReadOnlyList<string>>());
+        [.. texts.Select((t, i) => (i + 1, Heading.Parse(t)))], HeadingWords.PieceIndex, new Dictionary<string, IReadOnlyList<string>>());
 }

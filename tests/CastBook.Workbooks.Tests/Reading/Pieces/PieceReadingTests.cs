@@ -268,7 +268,10 @@ public sealed class PieceReadingTests
         var reading = Read(["Piece", "Qty", "Pattern weight (g)", "Pattern weight (oz)"], ["Pin", 1, 2, 3]);
 
         var finding = reading.Findings.ShouldHaveSingleItem();
-        finding.Seen.ShouldBe("Columns C and D both say \"Pattern weight (g)\".");
+        Said(finding).ShouldBe(
+            "heading-ambiguous: Column C \"Pattern weight (g)\" and column D \"Pattern weight (oz)\" may both be the weight. "
+            + "Which of the two counts cannot be told, so neither was read. "
+            + "Rename the one that is not meant, or write \"columns\": { \"patternMass\": [\"Pattern weight (g)\"] } into castbook.json, with the heading that is meant.");
         reading.Night.Pieces[0].Weight.ShouldBeNull();
         reading.Night.Pieces[0].Unreadable.ShouldBe([PieceField.PatternMass]);
         reading.Cells.Find(finding.Subjects[0])!.Value.ToString().ShouldBe("Pieces!C1");

@@ -1,0 +1,187 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Settings;
+
+namespace CastBook.Workbooks.Tests.Reading.Headings;
+
+public sealed class ListHeadingsTests
+{
+    private static readonly string[] Usual = ["Piece", "Qty", "Pattern weight (g)", "Alloy"];
+
+    [Fact]
+    public void Read_GroupsMergedOverTheirColumns_JoinBothRows()
+    {
+        using var book = Merged("<mergeCells count=\"2\"><mergeCell ref=\"C1:D1\"/><mergeCell ref=\"E1:G1\"/></mergeCells>", s => s
+            .Row(null, null, "Pattern", null, "Size (mm)")
+            .Row("Piece", "Qty", "weight (g)", "material", "L", "W", "T", "Alloy")
+            .Row("Pin", 2, 1.5, "wax", 30, 8, 2, "Bronze"));
+
+        var reading = TestBooks.Read(book);
+
+        var pin = reading.Night.Pieces.ShouldHaveSingleItem();
+        (pin.Name, pin.Quantity, pin.Weight!.Value.Grams, pin.Material, pin.Alloy).ShouldBe(("Pin", 2, 1.5, "wax", "Bronze"));
+        (pin.Box!.Length.Millimeters, pin.Box.Width.Millimeters, pin.Box.Thickness!.Value.Millimeters).ShouldBe((30, 8, 2));
+        (reading.Pieces.HeadingRow, reading.Pieces.FirstColumn, reading.Pieces.LastColumn).ShouldBe((2, 1, 8));
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_GroupInInches_GivesItsUnitToItsColumnsOnly()
+    {
+        using var book = Merged("<mergeCells count=\"1\"><mergeCell ref=\"D1:F1\"/></mergeCells>", s => s
+            .Row(null, null, null, "Size (in)")
+            .Row("Piece", "Qty", "Pattern weight (g)", "L", "W", "T", "Gate length")
+            .Row("Pin", 2, 1.5, 2, 1, 0.5, 6));
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Pieces[0].Box!.Length.Millimeters.ShouldBe(50.8, 1e-9);
+        reading.Cells.Find(Subject.Piece(0, PieceField.GateLength))!.Value.ToString().ShouldBe("Pieces!G3");
+    }
+
+    [Fact]
+    public void Read_UnitsBelowTheHeadings_AreTaken()
+    {
+        using var book = BookBuilder.Pieces(
+            ["Piece", "Qty", "Wax", "L", "W", "T", "Alloy"],
+            [null, "pcs", "g", "cm", "cm", "cm"],
+            ["Pin", 2, 1.5, 3, 0.8, 0.2, "Bronze"]);
+
+        var reading = TestBooks.Read(book);
+
+        reading.Pieces.RowOf.ShouldBe([3]);
+        reading.Night.Pieces[0].Weight!.Value.Grams.ShouldBe(1.5);
+        reading.Night.Pieces[0].Box!.Length.Millimeters.ShouldBe(30);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_TwoRowsAndUnits_StandAboveThePieces()
+    {
+        using var book = Merged("<mergeCells count=\"2\"><mergeCell ref=\"C2:D2\"/><mergeCell ref=\"E2:G2\"/></mergeCells>", s => s
+            .Row("Wrenmoor Foundry")
+            .Row(null, null, "Pattern", null, "Size")
+            .Row("Piece", "Qty", "weight", "material", "L", "W", "T", "Alloy")
+            .Row(null, null, "g", null, "mm", "mm", "mm")
+            .Row("Pin", 2, 1.5, "wax", 30, 8, 2, "Bronze"));
+
+        var reading = TestBooks.Read(book);
+
+        reading.Pieces.RowOf.ShouldBe([5]);
+        reading.Pieces.HeadingRow.ShouldBe(3);
+        reading.Night.Pieces[0].Weight!.Value.Grams.ShouldBe(1.5);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_ColumnRightOfAnUnmergedGroup_IsAskedAbout()
+    {
+        using var book = BookBuilder.Pieces(
+            [null, null, "Pattern weight (g)", "Gate", null],
+            ["Piece", "Qty", "", "diameter (mm)", "length (mm)"],
+            ["Pin", 2, 1.5, 2, 6]);
+
+        var reading = TestBooks.Read(book);
+
+        var finding = reading.Findings.Single(f => f.Id == "heading-group-unclear");
+        (finding.Severity, finding.Seen).ShouldBe((Severity.Stop, "Column E \"length (mm)\" may belong to \"Gate\" on its left or stand alone."));
+        finding.Why.ShouldBe("The two mean different things, so it was not read.");
+        finding.Remedy.ShouldBe("Merge the cells of \"Gate\" over the columns that belong to it, or type \"Gate length (mm)\" if this is one of them.");
+        reading.Pieces.Columns.ShouldNotContainKey(PieceField.GateLength);
+        reading.Pieces.LastColumn.ShouldBe(5);
+    }
+
+    [Fact]
+    public void Read_WeightOfAStone_IsNotThePieces()
+    {
+        using var book = Merged("<mergeCells count=\"1\"><mergeCell ref=\"D1:E1\"/></mergeCells>", s => s
+            .Row(null, null, null, "Stone")
+            .Row("Piece", "Qty", "Alloy", "size (mm)", "weight (ct)")
+            .Row("Pin", 2, "Bronze", 3, 0.1));
+
+        TestBooks.Read(book).Pieces.Columns.ShouldNotContainKey(PieceField.PatternMass);
+    }
+
+    [Fact]
+    public void Read_TableBesideTheList_IsLeftAlone()
+    {
+        using var book = BookBuilder.Pieces(
+            [.. Usual, null, "Alloy", "Length (mm)", "Stock (g)"],
+            ["Pin", 2, 1.5, "Bronze", null, "Bronze", 200, 400],
+            ["Bell", 1, 2.5, "Bronze", null, "Silver", 150, 80]);
+
+        var list = TestBooks.Read(book).Pieces;
+
+        list.Columns.ShouldNotContainKey(PieceField.Length);
+        (list.Columns[PieceField.Alloy], list.LastColumn, list.OccupiedFrom).ShouldBe((4, 4, 6));
+    }
+
+    [Fact]
+    public void Read_EmptyColumnInsideTheList_DoesNotPartIt()
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", null, "Pattern weight (g)", "Alloy"], ["Pin", 2, null, 1.5, "Bronze"]);
+
+        TestBooks.Read(book).Pieces.Columns.Count.ShouldBe(4);
+    }
+
+    [Fact]
+    public void Read_TwoColumnsOfOneHeading_IsAStop()
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Weight (g)", "Alloy", "Weight (g)"], ["Pin", 2, 1.5, "Bronze", 13]);
+
+        var finding = TestBooks.Read(book).Findings.ShouldHaveSingleItem();
+
+        (finding.Id, finding.Seen, finding.Remedy).ShouldBe(
+            ("heading-twice", "Columns C and E both say \"Weight (g)\".", "Rename the one that is not meant."));
+    }
+
+    [Fact]
+    public void Read_HeadingOfTheShop_SettlesTwoThatDifferInUnit()
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Weight (g)", "Weight (oz)", "Alloy"], ["Pin", 2, 28.35, 1, "Bronze"]);
+        var settings = new BookSettings { Columns = new Dictionary<string, IReadOnlyList<string>> { [PieceField.PatternMass] = ["Weight (oz)"] } };
+
+        BookReader.Read(book, settings).Pieces.Columns[PieceField.PatternMass].ShouldBe(4);
+    }
+
+    [Fact]
+    public void Read_ListsOnTwoSheets_SaysWhichWasRead()
+    {
+        using var book = TwoSheets();
+
+        var note = TestBooks.Read(book).Findings.ShouldHaveSingleItem();
+
+        (note.Id, note.Severity).ShouldBe(("lists-on-other-sheets", Severity.Note));
+        note.Seen.ShouldBe("The list on sheet March was read; a list of pieces stands on April too.");
+        note.Remedy.ShouldBe("If another one is meant, write \"sheet\": \"April\" into castbook.json.");
+    }
+
+    [Fact]
+    public void Read_SheetNamedInTheSettings_IsTheOneRead()
+    {
+        using var book = TwoSheets();
+
+        BookReader.Read(book, new BookSettings { Sheet = "april" }).Night.Pieces[0].Name.ShouldBe("Bell");
+    }
+
+    [Fact]
+    public void Read_SheetNamedInTheSettingsThatIsNotThere_IsRefused()
+    {
+        using var book = TwoSheets();
+
+        Should.Throw<BookRefusedException>(() => BookReader.Read(book, new BookSettings { Sheet = "May" })).Finding.Seen
+            .ShouldBe("The workbook has no sheet called May, which castbook.json names as the one with the list.");
+    }
+
+    private static MemoryStream TwoSheets() => new BookBuilder()
+        .Sheet("March", s => s.Row([.. Usual]).Row("Pin", 1, 2.5, "Bronze"))
+        .Sheet("April", s => s.Row([.. Usual]).Row("Bell", 1, 2.5, "Bronze")).Build();
+
+    private static MemoryStream Merged(string merges, Action<SheetBuilder> rows) =>
+        new BookBuilder().Sheet("Pieces", s =>
+        {
+            rows(s);
+            s.After(merges);
+        }).Build();
+}
