@@ -1,6 +1,6 @@
 namespace CastBook.Workbooks.Reading.Headings;
 
-/// <summary>Words of all languages that head no column but tell something of a heading, a unit or a row.</summary>
+/// <summary>Words of all languages that head no column but tell something of a heading or a unit.</summary>
 internal static class SmallWords
 {
     private const string UnitLine = "unit ";
@@ -19,9 +19,6 @@ internal static class SmallWords
 
     /// <summary>What says that a weight is that of one piece, each as a key, the longest first.</summary>
     public static IReadOnlyList<List<string>> Each { get; } = EachPhrases();
-
-    /// <summary>What begins a row of sums, as written.</summary>
-    public static IReadOnlyList<string> Totals { get; } = Of("total");
 
     /// <summary>The words of units beside their signs, each with the sign of its unit.</summary>
     public static IEnumerable<(string Sign, string Word)> Units()

@@ -28,6 +28,7 @@ internal static class CellWords
         "total", "totals", "sum", "sums", "subtotal", "sub-total", "sub total", "grand total", "sum total",
         "summe", "gesamt", "gesamtsumme", "zwischensumme", "insgesamt", "total général", "total general", "sous-total", "sous total", "somme", "ensemble",
         "suma", "subtotales", "total parcial", "total final", "somma", "totale", "totale generale", "subtotale", "totale parziale", "soma", "total geral",
+        "carried forward", "brought forward", "endsumme", "teilsumme", "übertrag", "totaux", "à reporter", "totales", "suma y sigue", "totali", "riporto", "totais", "a transportar",
     ];
 
     /// <summary>Whether the first words of a row say that it is one of sums.</summary>
