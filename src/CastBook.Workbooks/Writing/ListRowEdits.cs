@@ -12,6 +12,7 @@ internal sealed class ListRowEdits : RowEdits
     private readonly TypedCells typed;
     private readonly StyleBook styles;
     private readonly (ComputedColumn Column, int At, Dictionary<int, int> StyleBeside)[] columns;
+    private readonly HashSet<ComputedColumn> filled = [];
     private readonly int shopsLast;
 
     /// <param name="list">The shop's list.</param>
@@ -54,14 +55,18 @@ internal sealed class ListRowEdits : RowEdits
                 continue;
             }
 
-            // A new column gets its empty cells too, so that its line at the left runs through.
+            // A new column gets its empty cells too, so that its line at the left runs through; one that is all empty needs none.
             var value = column.Show(line);
-            if (at > list.LastColumn || !Same(cell, value))
+            if (at > list.LastColumn ? filled.Contains(column) : !Same(cell, value))
             {
                 edits.Add(new CellEdit(at, value, Style(column, beside, styleBeside)));
             }
         }
     }
+
+    /// <summary>Says that a column has a value in some row.</summary>
+    /// <param name="column">The column.</param>
+    public void Fills(ComputedColumn column) => filled.Add(column);
 
     /// <summary>Makes the formats that the edits of a row need, before the book's formats are written.</summary>
     /// <param name="row">Row, from 1.</param>

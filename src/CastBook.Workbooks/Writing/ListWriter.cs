@@ -93,6 +93,10 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
                 after.Add(column.OwnName, value);
                 NoteReplaced(column, row, cell, value);
                 changes |= at > list.LastColumn || !ListRowEdits.Same(cell, value);
+                if (!value.IsEmpty)
+                {
+                    rows.Fills(column);
+                }
             }
         }
 
