@@ -32,6 +32,22 @@ public sealed class BooksOfOtherWritersTests
         reading.Night.Pieces.ShouldAllBe(p => p.Unreadable.Count == 0);
     }
 
+    [Theory]
+    [InlineData("01_rich_excel365_like.xlsx", 4, 5, 16)]
+    [InlineData("03_chart_pivot_slicer_totals.xlsx", 4, 5, 16)]
+    [InlineData("04_strict_iso29500.xlsx", 4, 5, 16)]
+    [InlineData("07_exceljs_webform.xlsx", 1, 2, 6)]
+    [InlineData("09_sheetjs_export.xlsx", 1, 2, 5)]
+    [InlineData("11_spreadcheetah_noref.xlsx", 1, 2, 4)]
+    [InlineData("14_openxmlsdk_minimal.xlsx", 1, 2, 4)]
+    public void Read_ListOfABook_StandsWhereItsMakerPutIt(string name, int headingRow, int firstRow, int lastRow)
+    {
+        using var package = Read(name, out var reading);
+
+        reading.Pieces.HeadingRow.ShouldBe(headingRow);
+        reading.Pieces.RowOf.ShouldBe(Enumerable.Range(firstRow, lastRow - firstRow + 1));
+    }
+
     [Fact]
     public void Read_RichBook_PlacesTableTotalsAndWhatStandsBeside()
     {

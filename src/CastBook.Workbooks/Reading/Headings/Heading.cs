@@ -4,7 +4,7 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="Known">The words and their field.</param>
 /// <param name="Rank">How sure that is; the lowest is the surest.</param>
 /// <param name="Unit">The unit it names; missing where none is.</param>
-internal readonly record struct HeadingSense(KnownWord Known, int Rank, CellUnit? Unit);
+internal sealed record HeadingSense(KnownWord Known, int Rank, CellUnit? Unit);
 
 /// <summary>A heading taken apart: its words, and the unit it names.</summary>
 /// <remarks>

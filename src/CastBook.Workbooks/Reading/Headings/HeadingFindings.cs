@@ -59,11 +59,12 @@ internal sealed class HeadingFindings
 
     private void Say(UnclearHeading unclear, HeadingMatch match)
     {
-        if (!match.Fields.ContainsKey(unclear.Field))
+        if (match.Fields.ContainsKey(unclear.Field))
         {
-            unread[unclear.Field] = unclear.Column;
+            return; // another column is that field, and this one is of the group
         }
 
+        unread[unclear.Field] = unclear.Column;
         findings.Add(Catalogue.HeadingGroupUnclear.At(
             Subject.Column(unclear.Field), CellRef.ColumnName(unclear.Column), unclear.Text, unclear.Group, $"{unclear.Group} {unclear.Text}"));
     }

@@ -153,7 +153,8 @@ internal sealed class HeadingMatch
             return;
         }
 
-        var (first, second, best) = (-1, -1, default(HeadingSense));
+        var (first, second) = (-1, -1);
+        HeadingSense? best = null;
         for (var at = 0; at < headings.Count; at++)
         {
             if (taken[at] || Best(at, fieldAt) is not { } sense || sense.Rank > maxRank)
@@ -161,7 +162,7 @@ internal sealed class HeadingMatch
                 continue;
             }
 
-            if (first < 0 || sense.Rank < best.Rank || (sense.Rank == best.Rank && IsLetter(at, sense) && !IsLetter(first, best)))
+            if (best is null || sense.Rank < best.Rank || (sense.Rank == best.Rank && IsLetter(at, sense) && !IsLetter(first, best)))
             {
                 (first, second, best) = (at, -1, sense);
             }
@@ -176,7 +177,7 @@ internal sealed class HeadingMatch
             Ties.Add(new FieldTie(field, headings[first].Column, headings[second].Column));
             taken[first] = taken[second] = true;
         }
-        else if (first >= 0)
+        else if (best is not null)
         {
             byField[field] = new FieldColumn(field, headings[first].Column, headings[first].Heading, best.Known.Word, best.Unit);
             taken[first] = true;
@@ -188,7 +189,7 @@ internal sealed class HeadingMatch
         HeadingSense? best = null;
         foreach (var sense in senses[at])
         {
-            if (sense.Known.FieldAt == fieldAt && (best is null || sense.Rank < best.Value.Rank))
+            if (sense.Known.FieldAt == fieldAt && (best is null || sense.Rank < best.Rank))
             {
                 best = sense;
             }

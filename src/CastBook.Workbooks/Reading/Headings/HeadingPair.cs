@@ -111,7 +111,11 @@ internal sealed class HeadingPair
         var under = alone.Below(Heading.Parse(group));
         var takesUnit = alone.Senses(index) is [{ Unit: null }, ..] && under.Senses(index) is [{ Unit: not null }, ..];
         var whole = Whole(group, below);
-        if (Best(whole) is not { } within)
+        if (alone.Senses(index) is [var sense, ..] && under.Senses(index).Count == 0)
+        {
+            Unclear.Add(new UnclearHeading(column, Heading.Parse(group).Text, alone.Text, index.Fields[sense.Known.FieldAt].Field));
+        }
+        else if (Best(whole) is not { } within)
         {
             Add(column, takesUnit ? under : alone);
         }
@@ -130,7 +134,7 @@ internal sealed class HeadingPair
         HeadingSense? best = null;
         foreach (var sense in heading.Senses(index))
         {
-            best = best is null || sense.Rank < best.Value.Rank ? sense : best;
+            best = best is null || sense.Rank < best.Rank ? sense : best;
         }
 
         return best;

@@ -30,12 +30,7 @@ internal static class HeadingUnit
         }
 
         var words = WordKey.Parts(text.AsSpan(at + 1));
-        var isEach = words is [var one] && SmallWords.Counts.Contains(one);
-        foreach (var phrase in SmallWords.Each)
-        {
-            isEach |= phrase.Count == words.Count && string.Concat(phrase) == string.Concat(words);
-        }
-
+        var isEach = (words is [var one] && SmallWords.Counts.Contains(one)) || SmallWords.EachKeys.Contains(string.Concat(words));
         return isEach ? text[..at] : null;
     }
 }

@@ -136,7 +136,7 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
         var isList = (headings.Has(PieceField.Piece) && (IsWeighed(headings) || headings.Has(PieceField.Quantity)))
             || (headings.Has(PieceField.Quantity) && IsWeighed(headings));
         var usual = string.Equals(sheet.Name, UsualSheet, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
-        return isList ? (2 * headings.Fields) + usual : 0;
+        return isList ? (2 * headings.Worth) + usual : 0;
     }
 
     private void Remember(SheetPart sheet, ListHeadings headings)

@@ -12,8 +12,8 @@ namespace CastBook.Workbooks.Reading.Headings;
 internal sealed record ListHeadings(
     int Top, int Row, int Bottom, IReadOnlyList<(int Column, Heading Heading)> Texts, HeadingMatch Match, IReadOnlyList<UnclearHeading> Unclear)
 {
-    /// <summary>How many fields they speak of, settled or not.</summary>
-    public int Fields => Match.Fields.Count + Match.Ties.Count + Unclear.Count;
+    /// <summary>How well they are the headings of a list: a field that is settled counts for two that are not.</summary>
+    public int Worth => (2 * Match.Fields.Count) + Match.Ties.Count + Unclear.Count;
 
     /// <summary>Whether they are one row.</summary>
     public bool IsOneRow => Top == Bottom;

@@ -17,8 +17,11 @@ internal static class SmallWords
     /// <summary>What belongs to something other than the piece: a stone, a customer, a price.</summary>
     public static HashSet<string> Others { get; } = Single("other");
 
-    /// <summary>What says that a weight is that of one piece, each as a key, the longest first.</summary>
+    /// <summary>What says that a weight is that of one piece, the longest first.</summary>
     public static IReadOnlyList<List<string>> Each { get; } = EachPhrases();
+
+    /// <summary>The same phrases, each written together.</summary>
+    public static HashSet<string> EachKeys { get; } = Single("each");
 
     /// <summary>The words of units beside their signs, each with the sign of its unit.</summary>
     public static IEnumerable<(string Sign, string Word)> Units()

@@ -45,7 +45,7 @@ internal static class ListReader
         }
 
         var (fields, unread, headingFindings) = HeadingFindings.Of(headings);
-        var rows = ListRows.Sort(grid, formats, fields, headings.Bottom, table);
+        var rows = ListRows.Sort(grid, formats, fields, headings.Top, headings.Bottom, table);
         if (rows.Pieces.Count == 0)
         {
             throw BookRefusedException.For(Catalogue.ListEmpty, list.Sheet.Name, RowText(headings.Row));

@@ -13,7 +13,7 @@ internal sealed class ListRows
 
     private readonly SheetGrid grid;
     private readonly NumberFormats formats;
-    private readonly (int Column, string Heading)[] columns;
+    private readonly (int Column, string Upper, string Lower)[] columns;
     private readonly int headingRow;
     private readonly int piece;
     private readonly int quantity;
@@ -22,10 +22,11 @@ internal sealed class ListRows
     private readonly int alloy;
     private readonly RunningSums sums = new();
 
-    private ListRows(SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow)
+    private ListRows(SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int topRow, int headingRow)
     {
         (this.grid, this.formats, this.headingRow) = (grid, formats, headingRow);
-        columns = [.. fields.Values.OrderBy(f => f.Column).Select(f => (f.Column, f.Heading.Text))];
+        string TextOf(int row, int column) => grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text } ? CellValues.Clean(text) : "";
+        columns = [.. fields.Values.OrderBy(f => f.Column).Select(f => (f.Column, TextOf(topRow, f.Column), TextOf(headingRow, f.Column)))];
         int ColumnOf(string field) => fields.TryGetValue(field, out var found) ? found.Column : 0;
         (piece, quantity, alloy) = (ColumnOf(PieceField.Piece), ColumnOf(PieceField.Quantity), ColumnOf(PieceField.Alloy));
         (mass, volume) = (ColumnOf(PieceField.PatternMass), ColumnOf(PieceField.PatternVolume));
@@ -50,12 +51,13 @@ internal sealed class ListRows
     /// <param name="grid">The sheet.</param>
     /// <param name="formats">The book's formats, which tell what is struck out.</param>
     /// <param name="fields">The list's columns.</param>
-    /// <param name="headingRow">Its heading row.</param>
+    /// <param name="topRow">The first row of its headings.</param>
+    /// <param name="headingRow">The last row of them.</param>
     /// <param name="table">The table it is, where it is one.</param>
     public static ListRows Sort(
-        SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int headingRow, SheetTable? table)
+        SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int topRow, int headingRow, SheetTable? table)
     {
-        var rows = new ListRows(grid, formats, fields, headingRow);
+        var rows = new ListRows(grid, formats, fields, topRow, headingRow);
         var last = table is null ? CellRef.MaxRow : table.Range.LastRow - (table.HasTotalsRow ? 1 : 0);
         var (previous, ended) = (headingRow, false);
         foreach (var row in grid.Rows)
@@ -65,7 +67,7 @@ internal sealed class ListRows
                 continue;
             }
 
-            ended |= row > last || (table is null && (row - previous > GapEndsList || (row - previous > 1 && rows.IsForeignHeading(row))));
+            ended |= row > last || (table is null && (row - previous > GapEndsList || (row - previous > 1 && rows.IsForeignHeading(row) && !rows.IsHeadingAgain(row))));
             previous = row;
             if (ended)
             {
@@ -134,7 +136,7 @@ internal sealed class ListRows
 
     private bool IsBlank(int row)
     {
-        foreach (var (column, _) in columns)
+        foreach (var (column, _, _) in columns)
         {
             var cell = grid.Cell(row, column);
             if (!CellValues.IsBlank(cell) && !CellValues.HasNoValue(cell))
@@ -154,7 +156,7 @@ internal sealed class ListRows
             return formats.IsStruck(At(row, piece).Style);
         }
 
-        foreach (var (column, _) in columns)
+        foreach (var (column, _, _) in columns)
         {
             var cell = grid.Cell(row, column);
             if (!cell.IsEmpty && !formats.IsStruck(cell.Style))
@@ -184,24 +186,25 @@ internal sealed class ListRows
 
     private bool IsHeadingAgain(int row)
     {
-        var same = 0;
-        foreach (var (column, heading) in columns)
+        var (sameAsUpper, sameAsLower) = (0, 0);
+        foreach (var (column, upper, lower) in columns)
         {
-            if (grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text }
-                && string.Equals(CellValues.Clean(text), heading, StringComparison.OrdinalIgnoreCase) && ++same == 2)
+            if (grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text })
             {
-                return true;
+                var clean = CellValues.Clean(text);
+                sameAsUpper += clean.Equals(upper, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
+                sameAsLower += clean.Equals(lower, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
             }
         }
 
-        return false;
+        return sameAsUpper >= 2 || sameAsLower >= 2;
     }
 
     // Words where the list has numbers, and no number at all: the headings of another list.
     private bool IsForeignHeading(int row)
     {
         var words = 0;
-        foreach (var (column, _) in columns)
+        foreach (var (column, _, _) in columns)
         {
             var cell = grid.Cell(row, column);
             if (cell.Kind == CellKind.Number || cell.HasFormula)

@@ -93,6 +93,61 @@ public sealed class ListHeadingsTests
     }
 
     [Fact]
+    public void Read_SameWordsOverDifferentOnes_AreSettledByBothRows()
+    {
+        using var book = BookBuilder.Pieces(
+            ["Cód.", "Descripción", "Cant.", "Peso", "Peso", "Aleación"],
+            [null, null, null, "cera (g)", "metal (g)"],
+            ["A1", "Broche", 3, 4.5, 40, "Bronce"]);
+
+        var reading = TestBooks.Read(book);
+
+        reading.Pieces.Columns[PieceField.PatternMass].ShouldBe(4);
+        reading.Night.Pieces[0].Weight!.Value.Grams.ShouldBe(4.5);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_TwoRowsAgainOnTheNextPage_AreNoPieces()
+    {
+        object?[] upper = ["Piece", "Qty", "Pattern", "Pattern", "Alloy"];
+        object?[] lower = [null, null, "weight (g)", "material", null];
+        using var book = BookBuilder.Pieces(
+            upper, lower, ["Pin", 2, 1.5, "wax", "Bronze"], upper, lower, ["Bell", 1, 2.5, "wax", "Bronze"], [null], upper, lower, ["Fob", 1, 2.5, "wax", "Bronze"]);
+
+        var reading = TestBooks.Read(book);
+
+        reading.Pieces.RowOf.ShouldBe([3, 6, 10]);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_WeightRightOfAnUnmergedStone_IsAskedAboutUnlessAnotherIsThePieces()
+    {
+        using var alone = BookBuilder.Pieces(
+            [null, null, null, "Stone", null], ["Piece", "Qty", "Alloy", "size", "weight (ct)"], ["Pin", 2, "Bronze", "3 mm", 0.1]);
+        using var beside = BookBuilder.Pieces(
+            [null, null, "Wax", "Stone", null], ["Piece", "Qty", "weight (g)", "size", "weight (ct)"], ["Pin", 2, 1.5, "3 mm", 0.1]);
+
+        TestBooks.Read(alone).Findings.ShouldContain(f => f.Seen == "Column E \"weight (ct)\" may belong to \"Stone\" on its left or stand alone.");
+        var reading = TestBooks.Read(beside);
+        reading.Pieces.Columns[PieceField.PatternMass].ShouldBe(3);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_TitleRightAboveTheHeadings_IsNoGroup()
+    {
+        using var book = Merged("<mergeCells count=\"1\"><mergeCell ref=\"A1:C1\"/></mergeCells>", s => s
+            .Row("Wrenmoor Foundry", null, null, "Tuesday").Row([.. Usual]).Row("Pin", 2, 1.5, "Bronze"));
+
+        var reading = TestBooks.Read(book);
+
+        (reading.Pieces.Columns.Count, reading.Pieces.HeadingRow).ShouldBe((4, 2));
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Read_WeightOfAStone_IsNotThePieces()
     {
         using var book = Merged("<mergeCells count=\"1\"><mergeCell ref=\"D1:E1\"/></mergeCells>", s => s
