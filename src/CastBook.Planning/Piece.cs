@@ -8,6 +8,7 @@ public sealed record Piece
     // Plain numbers, not a number where missing: a long list holds a hundred thousand of these.
     private readonly double weightGrams = double.NaN;
     private readonly double patternVolumeMillilitres = double.NaN;
+    private readonly double metalEachGrams = double.NaN;
     private readonly double finestSectionMm = double.NaN;
     private readonly double heaviestSectionMm = double.NaN;
 
@@ -32,6 +33,13 @@ public sealed record Piece
     {
         get => double.IsNaN(patternVolumeMillilitres) ? null : Volume.FromMilliliters(patternVolumeMillilitres);
         init => patternVolumeMillilitres = value?.Milliliters ?? double.NaN;
+    }
+
+    /// <summary>Metal of one piece by the shop's own word, which stands over what the weight comes to.</summary>
+    public Mass? MetalEach
+    {
+        get => double.IsNaN(metalEachGrams) ? null : Mass.FromGrams(metalEachGrams);
+        init => metalEachGrams = value?.Grams ?? double.NaN;
     }
 
     /// <summary>The pattern material as written.</summary>

@@ -38,7 +38,7 @@ public static class BookFiller
 
         var record = FillRecord.Read(Own(reading, OwnName.ChecksSheet), ChecksSheet.RecordColumn);
         var typed = TypedCells.Find(reading, record);
-        reading = reading with { Night = typed.Wishes(reading) };
+        reading = reading with { Night = typed.Heard(reading) };
         var plan = NightPlanner.Plan(reading.Night);
         var written = BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output);
         var places = written.Findings.Select(f => FindingPlace.Of(f, reading)).ToList();

@@ -16,7 +16,7 @@ public static partial class Catalogue
         "formula-kept",
         Severity.Note,
         "A formula of yours stands in a column that CastBook fills; it was left as it is.",
-        "Its result may differ from CastBook's.",
+        "What a formula gives under Metal each (g) is used for the flasks and the melt; elsewhere CastBook goes by its own value.",
         "Delete the formula to get CastBook's value.");
 
     /// <summary>The list's print area leaves our columns out.</summary>
@@ -49,6 +49,14 @@ public static partial class Catalogue
         Severity.Check,
         "Somebody typed \"{1}\" under {0}; it was kept, CastBook's own value is {2}.",
         "The rest of the plan goes by CastBook's value.",
+        "Delete the typed value to get CastBook's.");
+
+    /// <summary>A typed metal of one piece, which the plan uses.</summary>
+    public static FindingKind TypedMetalUsed { get; } = new(
+        "typed-metal-used",
+        Severity.Check,
+        "Somebody typed {1} under {0}; CastBook works out {2}.",
+        "The typed value is used: the metal of the row, its flask and the melt go by it.",
         "Delete the typed value to get CastBook's.");
 
     /// <summary>Values in a computed column of a book without a record.</summary>

@@ -31,7 +31,7 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         PrintLimits.Compare(piece, material, findings);
         var alloy = string.IsNullOrWhiteSpace(piece.Alloy) ? AlloyAnswer.Nothing : alloys.Resolve(piece.Alloy, piece.Id);
         var metal = new PieceMetal(piece, alloy, material);
-        return piece.PatternVolume is { } volume ? FromVolume(metal, volume)
+        var worked = piece.PatternVolume is { } volume ? FromVolume(metal, volume)
             : piece.Weight is not { } weight ? metal
             : meaning switch
             {
@@ -39,6 +39,16 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
                 WeightMeaning.FinishedMetal => FromFinished(metal, weight),
                 _ => Unsure(FromPattern(metal, weight)),
             };
+        return piece.MetalEach is { } each ? ByTheShop(worked, each) : worked;
+    }
+
+    // The shop's word leaves nothing open about the metal; what is known of the pattern stays.
+    private static PieceMetal ByTheShop(PieceMetal metal, Mass each)
+    {
+        (metal.WorkedOut, metal.WantsDensity, metal.WantsMeaning) = (metal.Each, false, false);
+        metal.VolumeEach = metal.Alloy.Known?.Density is { } density ? each / density : metal.VolumeEach;
+        metal.PatternMass ??= metal.VolumeEach * metal.Material.Density;
+        return Exactly(metal, each);
     }
 
     // Taken as a pattern the span is known; taken as finished metal the weight is. Which of them holds is not.
@@ -108,7 +118,7 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
             findings.Add(Catalogue.QuantityMissing.At(Subject.Piece(piece.Id, PieceField.Quantity)));
         }
 
-        if (piece.Weight is null && piece.PatternVolume is null
+        if (piece.Weight is null && piece.PatternVolume is null && piece.MetalEach is null
             && !piece.Unreadable.Contains(PieceField.PatternMass) && !piece.Unreadable.Contains(PieceField.PatternVolume))
         {
             findings.Add(Catalogue.WeightMissing.At(Subject.Piece(piece.Id, PieceField.PatternMass)));

@@ -12,6 +12,9 @@ internal sealed record PieceMetal(Piece Piece, AlloyAnswer Alloy, KnownMaterial 
     /// <summary>Metal of one piece, without gates; missing where it cannot be known.</summary>
     public Mass? Each { get; set; }
 
+    /// <summary>What its weight or volume comes to, where <see cref="Each"/> is the shop's own word; missing where that cannot be known.</summary>
+    public Mass? WorkedOut { get; set; }
+
     /// <summary>The least one piece can take, where it is not known exactly.</summary>
     public Mass? Least { get; set; }
 

@@ -25,6 +25,9 @@ internal static class PieceAnswers
             : piece.Quantity is { } quantity && placed >= quantity ? PieceStatus.Planned
             : PieceStatus.PartlyPlanned;
         var burnouts = shares.Select(s => planned.BurnoutOf(s.Flask)).OfType<Duration>().ToList();
-        return new(piece.Id, status, metal?.Each, shares, burnouts.Count == 0 ? null : burnouts.Max());
+        return new(piece.Id, status, metal?.Each, shares, burnouts.Count == 0 ? null : burnouts.Max())
+        {
+            MetalWorkedOut = metal?.WorkedOut,
+        };
     }
 }

@@ -3,10 +3,14 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using UnitsNet;
 
 namespace CastBook.Workbooks.Writing;
 
-/// <summary>Cells of computed columns in which a person typed: they are kept. A flask letter typed there is a wish for that flask.</summary>
+/// <summary>
+/// Cells of computed columns in which a person typed: they are kept. A flask letter typed there is a wish for that flask, and
+/// a number typed as the metal of one piece, or given by a formula there, is that metal.
+/// </summary>
 internal sealed class TypedCells
 {
     private readonly HashSet<(int Piece, string OwnName)> cells = [];
@@ -41,19 +45,32 @@ internal sealed class TypedCells
     /// <param name="ownName">The column's hidden name.</param>
     public bool Contains(int piece, string ownName) => cells.Contains((piece, ownName));
 
-    /// <summary>The night with typed flask letters as wishes.</summary>
+    /// <summary>The night with typed flask letters as wishes, and with the metal of one piece where the shop says it.</summary>
     /// <param name="reading">The book as read.</param>
-    public Night Wishes(BookReading reading)
+    public Night Heard(BookReading reading)
     {
-        var wishes = cells.Where(c => c.OwnName == OwnName.Flask)
-            .ToDictionary(c => c.Piece, c => reading.Pieces.Grid.Cell(reading.Pieces.RowOf[c.Piece], reading.Pieces.OwnColumns[OwnName.Flask]).Text?.Trim().ToUpperInvariant() ?? "")
-            .Where(w => w.Value.Length is 1 or 2 && w.Value.All(char.IsAsciiLetterUpper)).ToDictionary();
-        return wishes.Count == 0
-            ? reading.Night
-            : reading.Night with
+        var changed = new Dictionary<int, Piece>();
+        foreach (var piece in reading.Night.Pieces.Where(p => IsShops(reading.Pieces, p.Id, OwnName.MetalEach)))
+        {
+            if (Metal(reading.Pieces, piece.Id) is { } each)
             {
-                Pieces = [.. reading.Night.Pieces.Select(p => wishes.TryGetValue(p.Id, out var letter) && p.KeepInFlask is null ? p with { KeepInFlask = letter } : p)],
-            };
+                changed[piece.Id] = piece with { MetalEach = each };
+            }
+        }
+
+        foreach (var (id, _) in cells.Where(c => c.OwnName == OwnName.Flask))
+        {
+            var piece = changed.TryGetValue(id, out var heard) ? heard : reading.Night.Pieces[id];
+            var letter = CellOf(reading.Pieces, id, OwnName.Flask).Text?.Trim().ToUpperInvariant() ?? "";
+            if (piece.KeepInFlask is null && letter.Length is 1 or 2 && letter.All(char.IsAsciiLetterUpper))
+            {
+                changed[id] = piece with { KeepInFlask = letter };
+            }
+        }
+
+        return changed.Count == 0
+            ? reading.Night
+            : reading.Night with { Pieces = [.. reading.Night.Pieces.Select(p => changed.GetValueOrDefault(p.Id, p))] };
     }
 
     /// <summary>What to say of them.</summary>
@@ -66,14 +83,24 @@ internal sealed class TypedCells
         {
             var cell = new CellRef(list.Sheet.Name, list.RowOf[piece], list.OwnColumns[ownName]);
             var column = ComputedColumns.All.First(c => c.OwnName == ownName);
-            var ours = FillRecord.TextOf(column.Show(lines[piece]));
-            var theirs = FillRecord.TextOf(list.Grid.Cell(cell.Row, cell.Column));
-            if (ours != theirs)
+            var theirs = CellOf(list, piece, ownName);
+            var isUsed = ownName == OwnName.MetalEach && Metal(list, piece) is not null;
+            var ours = FillRecord.TextOf(isUsed ? CellValue.Of(CellNumbers.Grams(lines[piece].Plan.MetalWorkedOut)) : column.Show(lines[piece]));
+            if (ours != FillRecord.TextOf(theirs))
             {
                 var subject = Subject.Piece(piece, ownName);
                 reading.Cells.Add(subject, cell);
-                yield return Catalogue.TypedValueKept.At(subject, column.Heading, theirs, ours.Length == 0 ? "nothing" : ours);
+                yield return (isUsed ? Catalogue.TypedMetalUsed : Catalogue.TypedValueKept)
+                    .At(subject, column.Heading, isUsed ? FillRecord.TextOf(theirs) + " g" : FillRecord.TextOf(theirs), ours.Length == 0 ? "nothing" : isUsed ? ours + " g" : ours);
             }
         }
     }
+
+    private static GridCell CellOf(PieceSheet list, int piece, string ownName) =>
+        list.OwnColumns.TryGetValue(ownName, out var column) ? list.Grid.Cell(list.RowOf[piece], column) : default;
+
+    private static Mass? Metal(PieceSheet list, int piece) =>
+        CellOf(list, piece, OwnName.MetalEach) is { Kind: CellKind.Number, Number: > 0 } cell ? Mass.FromGrams(cell.Number) : null;
+
+    private bool IsShops(PieceSheet list, int piece, string ownName) => Contains(piece, ownName) || CellOf(list, piece, ownName).HasFormula;
 }

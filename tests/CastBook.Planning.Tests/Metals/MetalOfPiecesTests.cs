@@ -32,6 +32,22 @@ public sealed class MetalOfPiecesTests
         plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(31.2, 1e-9);
     }
 
+    // By hand: 1.9 g of wax is 20.8 g of metal; the shop says 22 g, which answers what the weight is of, too.
+    [Fact]
+    public void Compute_MetalByTheShop_StandsOverTheWeight()
+    {
+        var night = Wrenmoor.Night(Wrenmoor.Ring(2) with { MetalEach = Mass.FromGrams(22) });
+
+        var plan = NightPlanner.Plan(night);
+
+        plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(22, 1e-9);
+        plan.Pieces[0].MetalWorkedOut!.Value.Grams.ShouldBe(20.8, 1e-9);
+        plan.Flasks[0].PiecesMetal.Grams.ShouldBe(44, 1e-9);
+        var unsure = NightPlanner.Plan(night with { WeightsAreOf = WeightMeaning.Unknown });
+        unsure.Stops().ShouldBeEmpty();
+        unsure.Flasks[0].PiecesMetal.Grams.ShouldBe(44, 1e-9);
+    }
+
     [Fact]
     public void Compute_FinishedMetal_IsTheMetal()
     {

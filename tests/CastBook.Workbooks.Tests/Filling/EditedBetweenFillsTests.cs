@@ -22,6 +22,7 @@ public sealed class EditedBetweenFillsTests
 
         new[] { filled[List, "B5"], filled[List, "B6"], filled[List, "B7"] }.ShouldBe(["=Bell clapper", "Gull stud", "Otter signet"]);
         filled[List, "K6"].ShouldBe(25.5);
+        filled[List, "L6"].ShouldBe(306.0);
         filled[List, "K7"].ShouldBe(20.72);
         filled[List, "P6"].ShouldBeOfType<string>().ShouldContain("check: metal each.");
         filled.Ids.ShouldNotContain("values-replaced");
@@ -110,7 +111,7 @@ public sealed class EditedBetweenFillsTests
         filled["Trees", "E5"].ShouldBe(52.0);
         filled["Trees", "F5"].ShouldBe(92.32);
         filled.Ids.ShouldNotContain("own-sheet-kept");
-        filled.Ids.ShouldContain("typed-value-kept");
+        filled.Ids.ShouldContain("typed-metal-used");
         filled.Again().Result.Changed.ShouldBeFalse();
         return filled;
     }

@@ -37,7 +37,7 @@ public sealed class SavedElsewhereTests
         [
             .. BookDiff.Of(saved, again.Bytes).Losses.Select(l => $"lost {l}"),
             .. Validator.NewMessages(saved, again.Bytes).Select(m => $"says {m}"),
-            .. again.Ids.Where(id => id is "typed-value-kept" or "values-replaced" or "own-sheet-kept" or "sheet-name-taken").Select(id => $"finds {id}"),
+            .. again.Ids.Where(id => id is "typed-value-kept" or "typed-metal-used" or "values-replaced" or "own-sheet-kept" or "sheet-name-taken").Select(id => $"finds {id}"),
             .. again.Sheets.Except(once.Sheets).Select(s => $"got the sheet {s}"),
             .. again.Again().Result.Changed ? ["changes when filled again"] : Array.Empty<string>(),
         ];

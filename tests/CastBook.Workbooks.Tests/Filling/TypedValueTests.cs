@@ -11,9 +11,64 @@ public sealed class TypedValueTests
         var filled = Filled.From(Nights.Whole()).AfterTyping((List, "K5", 25.5));
 
         filled[List, "K5"].ShouldBe(25.5);
-        filled.Ids.ShouldContain("typed-value-kept");
+        var finding = filled.Result.Findings.Single(f => f.Id == "typed-metal-used");
+        finding.Seen.ShouldBe("Somebody typed 25.5 g under Metal each (g); CastBook works out 20.72 g.");
+        finding.Why.ShouldBe("The typed value is used: the metal of the row, its flask and the melt go by it.");
         filled[List, "P5"].ShouldBeOfType<string>().ShouldContain("check: metal each.");
         filled.Again()[List, "K5"].ShouldBe(25.5);
+    }
+
+    // Six signets at 25.5 g instead of 20.72 g.
+    [Fact]
+    public void Fill_TypedMetal_TheRowItsFlaskAndTheMeltGoByIt()
+    {
+        var before = Filled.From(Nights.Whole());
+
+        var filled = before.AfterTyping((List, "K5", 25.5));
+
+        filled[List, "L5"].ShouldBe(153.0);
+        Grams(filled).ShouldBe(Grams(before) + (6 * (25.5 - 20.72)), 0.01);
+        filled.Again().Result.Changed.ShouldBeFalse();
+        filled.AfterTyping((List, "K5", null))[List, "L5"].ShouldBe(124.32);
+    }
+
+    [Fact]
+    public void Fill_TypedMetalWithoutAWeight_TheWeightIsNotAskedFor()
+    {
+        var book = Typed.Into(Nights.WholeBuilder().Build().ToArray(), (List, "D5", null));
+        var before = Filled.From(book);
+        before.Ids.ShouldContain("weight-missing");
+
+        var filled = before.AfterTyping((List, "K5", 25.5));
+
+        filled.Ids.ShouldNotContain("weight-missing");
+        filled[List, "L5"].ShouldBe(153.0);
+        filled.Result.Findings.Single(f => f.Id == "typed-metal-used").Seen.ShouldEndWith("CastBook works out nothing.");
+    }
+
+    [Fact]
+    public void Fill_WordTypedForMetal_IsKeptButCannotBeUsed()
+    {
+        var filled = Filled.From(Nights.Whole()).AfterTyping((List, "K5", "ask Tarn"));
+
+        filled[List, "K5"].ShouldBe("ask Tarn");
+        filled[List, "L5"].ShouldBe(124.32);
+        filled.Result.Findings.Single(f => f.Id == "typed-value-kept").Seen.ShouldBe(
+            "Somebody typed \"ask Tarn\" under Metal each (g); it was kept, CastBook's own value is 20.72.");
+    }
+
+    [Fact]
+    public void Fill_FormulaForMetalEach_WhatItGivesIsUsed()
+    {
+        var filled = Filled.From(Nights.Whole());
+
+        var again = Filled.From(WithCell(filled, "K5", "<c r=\"K5\"><f>D5*11</f><v>25.3</v></c>"));
+
+        again.SheetXml(List).ShouldContain("<c r=\"K5\"><f>D5*11</f><v>25.3</v></c>");
+        again[List, "L5"].ShouldBe(151.8);
+        again.Result.Findings.Single(f => f.Id == "formula-kept").Why.ShouldBe(
+            "What a formula gives under Metal each (g) is used for the flasks and the melt; elsewhere CastBook goes by its own value.");
+        again.Again().Result.Changed.ShouldBeFalse();
     }
 
     // Where no value of a column is CastBook's own any more, it must still know that it was the one who wrote there.
@@ -25,7 +80,7 @@ public sealed class TypedValueTests
         var later = filled.Again().Again();
 
         new[] { later[List, "K5"], later[List, "K6"], later[List, "K7"] }.ShouldBe([25.5, 4.4, 51.0]);
-        later.Ids.ShouldContain("typed-value-kept");
+        later.Ids.ShouldContain("typed-metal-used");
         later.Ids.ShouldNotContain("values-replaced");
     }
 
@@ -42,13 +97,9 @@ public sealed class TypedValueTests
     [Fact]
     public void Fill_FormulaInOurColumn_IsLeftAlone()
     {
-        var book = Nights.WholeBuilder().Build();
-        var filled = Filled.From(book);
-        var xml = filled.SheetXml(List);
-        var cell = System.Text.RegularExpressions.Regex.Match(xml, "<c r=\"L5\".*?</c>").Value;
-        var withFormula = Replace(filled.Bytes, "xl/worksheets/sheet1.xml", xml.Replace(cell, "<c r=\"L5\"><f>K5*C5</f><v>1</v></c>", StringComparison.Ordinal));
+        var filled = Filled.From(Nights.Whole());
 
-        var again = Filled.From(withFormula);
+        var again = Filled.From(WithCell(filled, "L5", "<c r=\"L5\"><f>K5*C5</f><v>1</v></c>"));
 
         again.SheetXml(List).ShouldContain("<c r=\"L5\"><f>K5*C5</f><v>1</v></c>");
         again.Ids.ShouldContain("formula-kept");
@@ -65,6 +116,15 @@ public sealed class TypedValueTests
         again[List, "K5"].ShouldBe(20.72);
         again.Result.Findings.Single(f => f.Id == "values-replaced").Seen.ShouldBe(
             "The column Metal each (g) held other values, and nothing in the book tells whether CastBook or a person wrote them: row 5 \"99\".");
+    }
+
+    private static double Grams(Filled filled) => filled.Plan.Flasks.Sum(f => f.PiecesMetal.Grams);
+
+    private static byte[] WithCell(Filled filled, string address, string xml)
+    {
+        var sheet = filled.SheetXml(List);
+        var cell = System.Text.RegularExpressions.Regex.Match(sheet, $"<c r=\"{address}\".*?</c>").Value;
+        return Replace(filled.Bytes, "xl/worksheets/sheet1.xml", sheet.Replace(cell, xml, StringComparison.Ordinal));
     }
 
     private static byte[] Replace(byte[] book, string part, string content)
