@@ -141,7 +141,7 @@ internal sealed class Heading
         }
     }
 
-    // Below "Customer" a name is still a name, but below "Stone" a weight is none of the piece's; nor is any weight below words that nothing knows.
+    // Below "Customer" or "Stone" nothing is the piece's; nor is a weight below words that nothing knows.
     private bool MayStandBelowGroup(bool isAmount)
     {
         if (group is null)

@@ -68,9 +68,14 @@ internal sealed class HeadingPair
             {
                 pair.Add(column, pair.Within(group, below));
             }
+            else if (!pair.IsMerged(groupEnd) && !pair.StandsAlone(group, below))
+            {
+                pair.AddBeside(column, group, below);
+            }
             else
             {
-                pair.AddBeside(column, group, below, wasMerged: pair.IsMerged(groupEnd));
+                group = null;
+                pair.Add(column, Heading.Parse(below));
             }
         }
 
@@ -98,16 +103,17 @@ internal sealed class HeadingPair
         return whole.Senses(index).Count > 0 ? whole : Heading.Parse(below).Below(Heading.Parse(group));
     }
 
-    // Right of a group without merge the next columns may be its own or not; a merged group ends where its merge does.
-    private void AddBeside(int column, string group, string below, bool wasMerged)
+    // Right of "Stone" a weight or a size may be the stone's, but an alloy or a day is the piece's, and the group is over.
+    private bool StandsAlone(string group, string below)
     {
         var alone = Heading.Parse(below);
-        if (wasMerged)
-        {
-            Add(column, alone);
-            return;
-        }
+        return Best(alone) is { } sense && index.Fields[sense.Known.FieldAt].Dimension == Dimension.None && Best(Whole(group, below)) is null;
+    }
 
+    // Right of a group without merge the next columns may be its own or not; a merged group ends where its merge does.
+    private void AddBeside(int column, string group, string below)
+    {
+        var alone = Heading.Parse(below);
         var under = alone.Below(Heading.Parse(group));
         var takesUnit = alone.Senses(index) is [{ Unit: null }, ..] && under.Senses(index) is [{ Unit: not null }, ..];
         var whole = Whole(group, below);

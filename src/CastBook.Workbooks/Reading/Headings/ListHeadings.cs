@@ -1,3 +1,4 @@
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
 
 namespace CastBook.Workbooks.Reading.Headings;
@@ -50,4 +51,24 @@ internal sealed record ListHeadings(
         var isUnits = pair is not null && UnitRow.Read(grid, bottom, texts.ConvertAll(h => h.Column)) is not null;
         return new ListHeadings(top, isUnits ? top : bottom, bottom, texts, match, pair?.Unclear ?? []);
     }
+
+    /// <summary>Reads the same headings once more in a whole sheet, where merged cells are known, with the groups above them.</summary>
+    /// <param name="grid">The sheet.</param>
+    /// <param name="own">Columns of ours.</param>
+    /// <param name="words">The shop's own words.</param>
+    /// <param name="within">The columns they may stand in; missing for all.</param>
+    public ListHeadings Again(SheetGrid grid, HashSet<int> own, IReadOnlyDictionary<string, IReadOnlyList<string>> words, CellRange? within)
+    {
+        var again = Read(grid, Top, Bottom, own, words, within);
+        if (Top == Bottom && HeadingPair.StandsBelowGroups(grid, again))
+        {
+            // A title that names a unit is no group: it would turn the column of the names into something else.
+            var below = Read(grid, Top - 1, Bottom, own, words, within);
+            return below.ColumnOf(PieceField.Piece) == again.ColumnOf(PieceField.Piece) ? below : again;
+        }
+
+        return again;
+    }
+
+    private int? ColumnOf(string field) => Match.Fields.TryGetValue(field, out var column) ? column.Column : null;
 }

@@ -35,10 +35,7 @@ internal static class ListReader
     {
         var grid = SheetReader.Read(package, list.Sheet, strings);
         var table = TableReader.At(package, list.Sheet, grid, list.Headings.Row, list.Headings.FirstColumn);
-
-        // Once more, because merged cells and tables are known only after the whole sheet was read.
-        var top = list.Headings.Top - (list.Headings.IsOneRow && HeadingPair.StandsBelowGroups(grid, list.Headings) ? 1 : 0);
-        var headings = ListHeadings.Read(grid, top, list.Headings.Bottom, [.. marks.ColumnsOn(list.Sheet).Values], words, table?.Range);
+        var headings = list.Headings.Again(grid, [.. marks.ColumnsOn(list.Sheet).Values], words, table?.Range);
         if (UnitRow.Read(grid, headings.Row + 1, headings.Match.Fields.Values.Select(f => f.Column)) is { } units)
         {
             headings.Match.TakeUnits(units, HeadingWords.PieceIndex);

@@ -130,6 +130,11 @@ public sealed class ListHeadingsTests
             [null, null, "Wax", "Stone", null], ["Piece", "Qty", "weight (g)", "size", "weight (ct)"], ["Pin", 2, 1.5, "3 mm", 0.1]);
 
         TestBooks.Read(alone).Findings.ShouldContain(f => f.Seen == "Column E \"weight (ct)\" may belong to \"Stone\" on its left or stand alone.");
+        using var plain = BookBuilder.Pieces(
+            [null, null, "Wax model", "Stone", null], ["Piece", "Qty", "wt (g)", "size", "note", "Metal", "Length (mm)"], ["Pin", 2, 1.5, "3 mm", "red", "Bronze", 30]);
+
+        TestBooks.Read(plain).Pieces.Columns.Keys.ShouldBe(
+            [PieceField.Piece, PieceField.Quantity, PieceField.PatternMass, PieceField.Alloy, PieceField.Length], ignoreOrder: true);
         var reading = TestBooks.Read(beside);
         reading.Pieces.Columns[PieceField.PatternMass].ShouldBe(3);
         reading.Findings.ShouldBeEmpty();
@@ -145,6 +150,17 @@ public sealed class ListHeadingsTests
 
         (reading.Pieces.Columns.Count, reading.Pieces.HeadingRow).ShouldBe((4, 2));
         reading.Findings.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("All weights (g)")]
+    [InlineData("Weights in grams")]
+    [InlineData("Customer: Bell")]
+    public void Read_RemarkAboveTheNames_IsNoGroup(string remark)
+    {
+        using var book = BookBuilder.Pieces([remark], [.. Usual], ["Pin", 2, 1.5, "Bronze"]);
+
+        TestBooks.Read(book).Pieces.Columns.Values.ShouldBe([1, 2, 3, 4], ignoreOrder: true);
     }
 
     [Fact]
