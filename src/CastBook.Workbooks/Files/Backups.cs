@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using CastBook.Workbooks.Undoing;
 
 namespace CastBook.Workbooks.Files;
@@ -88,7 +87,7 @@ internal static class Backups
         return BookUndo.IsClean(stream);
     }
 
-    private static string HashOf(Stream stream) => Convert.ToHexString(SHA256.HashData(stream));
+    private static string HashOf(Stream stream) => ContentHash.Of(stream).ToString("x32", CultureInfo.InvariantCulture);
 
     private static IEnumerable<(string Hash, string Backup)> Lines(string folder)
     {

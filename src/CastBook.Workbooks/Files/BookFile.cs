@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Undoing;
@@ -121,12 +120,12 @@ public static class BookFile
         return File.Exists(full) && File.ResolveLinkTarget(full, returnFinalTarget: true) is { } real ? real.FullName : full;
     }
 
-    private static (T Result, bool Changed, byte[] Hash) MakeInto<T>(
+    private static (T Result, bool Changed, UInt128 Hash) MakeInto<T>(
         string source, string temporary, string bookName, Func<FileStream, FileStream, string, (T, bool)> make)
     {
         using var book = OpenSource(source);
         using var output = new FileStream(temporary, FileMode.Create, FileAccess.ReadWrite, FileShare.None);
-        var hash = SHA256.HashData(book);
+        var hash = ContentHash.Of(book);
         book.Position = 0;
         var (result, changed) = make(book, output, bookName);
         output.Flush(flushToDisk: true);
@@ -145,11 +144,11 @@ public static class BookFile
         }
     }
 
-    private static string? Commit(string source, string target, string temporary, byte[] hash, bool inPlace, TimeProvider clock)
+    private static string? Commit(string source, string target, string temporary, UInt128 hash, bool inPlace, TimeProvider clock)
     {
         using (var now = OpenSource(source))
         {
-            if (!SHA256.HashData(now).AsSpan().SequenceEqual(hash))
+            if (ContentHash.Of(now) != hash)
             {
                 throw BookNotWrittenException.For(Catalogue.BookChangedMeanwhile, null, Path.GetFileName(source));
             }

@@ -1,4 +1,4 @@
-using System.IO.Hashing;
+using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Writing;
 
@@ -77,8 +77,6 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
     private static UInt128 HashOf(BookPackage written, string part)
     {
         using var content = written.OpenPart(part);
-        var hash = new XxHash128();
-        hash.Append(content);
-        return hash.GetCurrentHashAsUInt128();
+        return ContentHash.Of(content);
     }
 }
