@@ -20,6 +20,11 @@ internal static class PieceAnswers
         }
 
         IReadOnlyList<FlaskShare> shares = planned.SharesOf(piece.Id);
+        if (shares.Count == 0)
+        {
+            return new(piece.Id, PieceStatus.NotPlanned, metal?.Each, [], null);
+        }
+
         var placed = shares.Sum(s => s.Quantity);
         var status = placed == 0 ? PieceStatus.NotPlanned
             : piece.Quantity is { } quantity && placed >= quantity ? PieceStatus.Planned

@@ -19,8 +19,9 @@ internal sealed class ChecksColumn : ComputedColumn
     public override double Width => 48;
 
     /// <inheritdoc/>
-    public override CellValue Show(PieceLine line) =>
-        CellValue.Of(string.Join(" ", line.Findings.Select(f => $"{Words(f.Finding.Severity, f.Field)} {f.Finding.Seen}")));
+    public override CellValue Show(PieceLine line) => line.Findings.Count == 0
+        ? CellValue.Empty
+        : CellValue.Of(string.Join(" ", line.Findings.Select(f => $"{Words(f.Finding.Severity, f.Field)} {f.Finding.Seen}")));
 
     /// <summary>The words that a mark looks for, such as <c>stop: weight.</c></summary>
     /// <param name="severity">The severity.</param>

@@ -24,13 +24,15 @@ internal readonly record struct PieceLine(
 internal sealed class PieceLines(
     IReadOnlyList<Piece> pieces, NightPlan plan, IReadOnlyDictionary<int, List<RowFinding>> findings) : IReadOnlyList<PieceLine>
 {
+    private static readonly List<RowFinding> NoFindings = [];
+
     private readonly Dictionary<string, FlaskPlan> flasks = plan.Flasks.ToDictionary(f => f.Letter, StringComparer.Ordinal);
 
     /// <inheritdoc/>
     public int Count => pieces.Count;
 
     /// <inheritdoc/>
-    public PieceLine this[int index] => new(pieces[index], plan.Pieces[index], flasks, findings.TryGetValue(index, out var found) ? found : []);
+    public PieceLine this[int index] => new(pieces[index], plan.Pieces[index], flasks, findings.TryGetValue(index, out var found) ? found : NoFindings);
 
     /// <inheritdoc/>
     public IEnumerator<PieceLine> GetEnumerator() => Enumerable.Range(0, Count).Select(i => this[i]).GetEnumerator();

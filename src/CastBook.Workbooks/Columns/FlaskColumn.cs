@@ -19,8 +19,11 @@ internal sealed class FlaskColumn : ComputedColumn
     public override CellValue Show(PieceLine line)
     {
         var shares = line.Plan.Flasks;
-        return shares.Count == 1 && shares[0].Quantity == line.Piece.Quantity
-            ? CellValue.Of(shares[0].Flask)
-            : CellValue.Of(string.Join(", ", shares.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Flask} ×{s.Quantity}"))));
+        return shares switch
+        {
+            [] => CellValue.Empty,
+            [var all] when all.Quantity == line.Piece.Quantity => CellValue.Of(all.Flask),
+            _ => CellValue.Of(string.Join(", ", shares.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Flask} ×{s.Quantity}")))),
+        };
     }
 }

@@ -9,7 +9,8 @@ internal static class PackageWriter
 {
     private const int PieceBytes = 1 << 16;
 
-    private static readonly PipeOptions Bounded = new(pauseWriterThreshold: PieceBytes * 16, resumeWriterThreshold: PieceBytes * 8);
+    private static readonly PipeOptions Bounded = new(
+        pauseWriterThreshold: PieceBytes * 8, resumeWriterThreshold: PieceBytes * 4, minimumSegmentSize: PieceBytes);
 
     /// <summary>Time stamp of parts we add: no clock goes into a book.</summary>
     private static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);

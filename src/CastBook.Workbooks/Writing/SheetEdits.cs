@@ -58,7 +58,10 @@ internal sealed class SheetEdits
         List?.Add(row, edits);
         if (cells.TryGetValue(row, out var more))
         {
-            more.ForEach(edit => Set(edits, edit));
+            foreach (var edit in more)
+            {
+                Set(edits, edit);
+            }
         }
 
         // Mostly in order already.

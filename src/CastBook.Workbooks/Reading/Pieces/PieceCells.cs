@@ -121,7 +121,7 @@ internal sealed class PieceCells
     }
 
     /// <summary>A yes or no; no where the cell says nothing.</summary>
-    public bool YesOrNo(string field, FindingKind otherwise)
+    public bool YesOrNo(string field, Func<FindingKind> otherwise)
     {
         if (!fields.TryGetValue(field, out var known))
         {
@@ -134,7 +134,7 @@ internal sealed class PieceCells
             return said;
         }
 
-        Fail(otherwise, field, values.Shown(cell), known.Column.Heading.Text);
+        Fail(otherwise(), field, values.Shown(cell), known.Column.Heading.Text);
         return false;
     }
 
@@ -143,7 +143,7 @@ internal sealed class PieceCells
     {
         const string Field = PieceField.Done;
         return fields.TryGetValue(Field, out var known)
-            && ((Cell(known.Column) is var cell && SaysDone(cell, known.Habits)) || YesOrNo(Field, Catalogue.YesNoUnreadable));
+            && ((Cell(known.Column) is var cell && SaysDone(cell, known.Habits)) || YesOrNo(Field, static () => Catalogue.YesNoUnreadable));
     }
 
     /// <summary>The day of a field.</summary>

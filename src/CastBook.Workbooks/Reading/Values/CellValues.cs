@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
@@ -9,6 +10,9 @@ namespace CastBook.Workbooks.Reading.Values;
 /// <param name="date1904">Whether dates count from 1904.</param>
 internal sealed class CellValues(NumberFormats formats, bool date1904)
 {
+    private static readonly char[] Around = [' ', '\u200B', '\uFEFF', '\u200E', '\u200F', '\u202F', '\u2009'];
+    private static readonly SearchValues<char> Unclean = SearchValues.Create("\u00A0\r\n\t\u200B\uFEFF\u200E\u200F\u202F\u2009");
+
     private const double MinutesPerDay = 24 * 60;
 
     /// <summary>Whether a cell says nothing: empty, or a dash.</summary>
@@ -83,9 +87,18 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
     };
 
     /// <summary>Text on one line, without the blanks around it.</summary>
-    public static string Clean(string? text) => text is null
-        ? ""
-        : text.Replace('\u00A0', ' ').Replace('\r', ' ').Replace('\n', ' ').Replace('\t', ' ').Trim(' ', '\u200B', '\uFEFF', '\u200E', '\u200F', '\u202F', '\u2009');
+    public static string Clean(string? text)
+    {
+        if (text is null)
+        {
+            return "";
+        }
+
+        // Nearly every text is clean already, and long lists hold many.
+        return text.Length > 0 && text[0] != ' ' && text[^1] != ' ' && !text.AsSpan().ContainsAny(Unclean)
+            ? text
+            : text.Replace('\u00A0', ' ').Replace('\r', ' ').Replace('\n', ' ').Replace('\t', ' ').Trim(Around);
+    }
 
     private string ShownDay(double serial) => IsoDate.Day(serial, date1904) is { } day
         ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
