@@ -8,6 +8,7 @@ internal sealed class BookFacts
 {
     private readonly Lazy<(int CellFormats, int Marks)> formats;
     private readonly Lazy<int> strings;
+    private readonly Lazy<IReadOnlyList<TableFacts>> tables;
 
     /// <param name="package">The book.</param>
     /// <param name="sheetParts">The sheet parts to look into; the others are not ours and were not touched.</param>
@@ -19,6 +20,7 @@ internal sealed class BookFacts
             .Select(s => known?.GetValueOrDefault(s.PartName) ?? SheetFacts.Read(package, s))];
         formats = new Lazy<(int, int)>(CountFormats);
         strings = new Lazy<int>(CountStrings);
+        tables = new Lazy<IReadOnlyList<TableFacts>>(() => [.. package.Sheets.SelectMany(s => TableFacts.Of(package, s))]);
     }
 
     /// <summary>The book.</summary>
@@ -35,6 +37,9 @@ internal sealed class BookFacts
 
     /// <summary>How many shared strings there are.</summary>
     public int Strings => strings.Value;
+
+    /// <summary>The tables of all sheets.</summary>
+    public IReadOnlyList<TableFacts> Tables => tables.Value;
 
     private (int CellFormats, int Marks) CountFormats()
     {

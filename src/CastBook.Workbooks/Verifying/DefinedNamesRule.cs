@@ -1,6 +1,6 @@
 namespace CastBook.Workbooks.Verifying;
 
-/// <summary>No name is defined twice in one scope, and every scope is a sheet.</summary>
+/// <summary>No name is defined twice in one scope, every scope is a sheet, and what a name stands for is whole.</summary>
 internal sealed class DefinedNamesRule : PackageRule
 {
     /// <inheritdoc/>
@@ -15,6 +15,11 @@ internal sealed class DefinedNamesRule : PackageRule
         foreach (var astray in names.Where(n => n.LocalSheet >= book.Package.AllSheetNames.Count))
         {
             yield return $"The name {astray.Name} belongs to a sheet that is not there.";
+        }
+
+        foreach (var broken in names.Where(n => !FormulaText.IsWhole(n.Text)))
+        {
+            yield return $"The name {broken.Name} stands for a formula that is not whole.";
         }
     }
 }

@@ -13,9 +13,9 @@ internal sealed class IndexRule : PackageRule
                 yield return $"{sheet.Sheet.Name}: a cell uses the format {sheet.HighestFormat}, which is not there.";
             }
 
-            if (sheet.HighestMark >= 0 && sheet.HighestMark >= book.Marks)
+            if (sheet.Around.HighestMark >= 0 && sheet.Around.HighestMark >= book.Marks)
             {
-                yield return $"{sheet.Sheet.Name}: a conditional format uses the format {sheet.HighestMark}, which is not there.";
+                yield return $"{sheet.Sheet.Name}: a conditional format uses the format {sheet.Around.HighestMark}, which is not there.";
             }
 
             if (sheet.HighestString >= 0 && sheet.HighestString >= book.Strings)

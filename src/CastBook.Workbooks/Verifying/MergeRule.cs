@@ -8,7 +8,7 @@ internal sealed class MergeRule : PackageRule
     {
         foreach (var sheet in book.Sheets)
         {
-            var merges = sheet.Merges.OrderBy(m => m.FirstRow).ToList();
+            var merges = sheet.Around.Merges.OrderBy(m => m.FirstRow).ToList();
             for (var i = 0; i < merges.Count; i++)
             {
                 for (var j = i + 1; j < merges.Count && merges[j].FirstRow <= merges[i].LastRow; j++)

@@ -16,6 +16,16 @@ internal static class PackageRules
         new TableRule(),
         new MergeRule(),
         new NotesRule(),
+        new NoteShapesRule(),
+        new TablesTogetherRule(),
+        new TableFormatsRule(),
+        new StylesRule(),
+        new SectionsRule(),
+        new SheetRelationsRule(),
+        new SheetFilterRule(),
+        new ColumnsRule(),
+        new SheetListsRule(),
+        new CellContentsRule(),
     ];
 
     /// <summary>Everything that breaks a rule.</summary>

@@ -40,11 +40,14 @@ internal sealed class SheetFacts
     /// <summary>The highest shared string used; -1 for none.</summary>
     public int HighestString { get; private set; } = -1;
 
-    /// <summary>The highest differential format used; -1 for none.</summary>
-    public int HighestMark { get; private set; } = -1;
+    /// <summary>What stands around the cells.</summary>
+    public SheetElements Around { get; } = new();
 
-    /// <summary>Merged ranges.</summary>
-    public List<CellRange> Merges { get; } = [];
+    /// <summary>Formulas that cells share.</summary>
+    public SharedFormulas Shared { get; } = new();
+
+    /// <summary>Cells that hold what their type or any cell cannot hold.</summary>
+    public List<string> Unholdable { get; } = [];
 
     /// <summary>Cells that do not say what was written into them.</summary>
     public List<string> Unwritten { get; } = [];
@@ -96,7 +99,7 @@ internal sealed class SheetFacts
             }
             else
             {
-                ReadElement(scanner);
+                Around.Read(scanner, name);
             }
 
             scanner.Drop();
@@ -147,7 +150,7 @@ internal sealed class SheetFacts
         }
 
         var (column, at) = (0, 0);
-        while (NextCell(scanner, out var address, out var format, out var isString))
+        while (NextCell(scanner, out var address, out var format, out var isString, out var isPlain))
         {
             column = NextColumn(row, column, address);
             HighestFormat = Math.Max(HighestFormat, format);
@@ -163,6 +166,7 @@ internal sealed class SheetFacts
             else
             {
                 scanner.SkipElement();
+                LookInside(scanner, row, column, isPlain);
             }
 
             if (at < written.Count && written[at].Column == column && !Says(scanner.Passed, written[at++]))
@@ -189,12 +193,13 @@ internal sealed class SheetFacts
     }
 
     // A plain cell is passed as a whole, and its string is counted here.
-    private bool NextCell(XmlScanner scanner, out ReadOnlySpan<byte> address, out int format, out bool isString)
+    private bool NextCell(XmlScanner scanner, out ReadOnlySpan<byte> address, out int format, out bool isString, out bool isPlain)
     {
         if (scanner.NextPlainCell(out var plain))
         {
             address = plain.Address;
             isString = false;
+            isPlain = plain.Type.Length != "inlineStr".Length;
             _ = Utf8Parser.TryParse(plain.Style, out format, out _);
             if (plain.Type is [(byte)'s'] && Utf8Parser.TryParse(plain.Value, out int index, out _))
             {
@@ -204,7 +209,7 @@ internal sealed class SheetFacts
             return true;
         }
 
-        (format, isString) = (0, false);
+        (format, isString, isPlain) = (0, false, false);
         address = default;
         if (!scanner.NextInside())
         {
@@ -238,6 +243,21 @@ internal sealed class SheetFacts
         return next;
     }
 
+    private void LookInside(XmlScanner scanner, int row, int column, bool isPlain)
+    {
+        if (isPlain)
+        {
+            return;
+        }
+
+        var element = scanner.Passed;
+        Shared.Look(element);
+        if (element.IndexOf("\"inlineStr\""u8) >= 0 && element.IndexOf("</v>"u8) >= 0)
+        {
+            Unholdable.Add($"{Sheet.Name}: cell {CellRef.AddressOf(row, column)} is a text of its own and has a value.");
+        }
+    }
+
     /// <summary>Whether a cell's element says what was to be written, its place and format apart.</summary>
     private bool Says(ReadOnlySpan<byte> element, CellEdit edit)
     {
@@ -259,34 +279,6 @@ internal sealed class SheetFacts
             }
 
             from = scanner.End;
-        }
-    }
-
-    private void ReadElement(XmlScanner scanner)
-    {
-        if (scanner.Kind == TagKind.Empty)
-        {
-            return;
-        }
-
-        var depth = 1;
-        while (depth > 0 && scanner.Next())
-        {
-            depth += scanner.Kind switch { TagKind.Start => 1, TagKind.End => -1, _ => 0 };
-            if (scanner.Kind == TagKind.End)
-            {
-                continue;
-            }
-
-            if (scanner.LocalName.SequenceEqual("cfRule"u8))
-            {
-                HighestMark = Math.Max(HighestMark, TagAttributes.Number(scanner.Tag, "dxfId"u8) ?? -1);
-            }
-            else if (scanner.LocalName.SequenceEqual("mergeCell"u8)
-                && TagAttributes.TryGet(scanner.Tag, "ref"u8, out var merge) && CellRange.TryParse(Encoding.UTF8.GetString(merge), out var range))
-            {
-                Merges.Add(range);
-            }
         }
     }
 }

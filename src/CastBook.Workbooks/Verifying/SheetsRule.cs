@@ -1,11 +1,13 @@
+using System.Buffers;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Verifying;
 
-/// <summary>Sheet names are unique and not too long; sheet ids are unique.</summary>
+/// <summary>Sheet names are unique, not too long and of allowed characters; sheet ids are unique.</summary>
 internal sealed class SheetsRule : PackageRule
 {
     private const int LongestName = 31;
+    private static readonly SearchValues<char> Forbidden = SearchValues.Create(@"[]:*?/\");
 
     /// <inheritdoc/>
     public override IEnumerable<string> Faults(BookFacts book)
@@ -24,6 +26,11 @@ internal sealed class SheetsRule : PackageRule
             if (name.Length is 0 or > LongestName || !names.Add(name))
             {
                 yield return $"The sheet name \"{name}\" is too long or used twice.";
+            }
+
+            if (name.AsSpan().ContainsAny(Forbidden) || name.StartsWith('\'') || name.EndsWith('\''))
+            {
+                yield return $"The sheet name \"{name}\" has a character that no sheet name can have.";
             }
 
             if (!ids.Add(part.Attribute(sheet, "sheetId") ?? ""))

@@ -1,7 +1,6 @@
 using System.Globalization;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
-using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Verifying;
 
@@ -11,23 +10,14 @@ internal sealed class TableRule : PackageRule
     /// <inheritdoc/>
     public override IEnumerable<string> Faults(BookFacts book)
     {
-        foreach (var sheet in book.Sheets.Select(s => s.Sheet))
-        {
-            foreach (var relation in book.Package.Relationships(sheet.PartName).Where(r => !r.IsExternal && r.Is("table") && book.Package.Has(r.Target)))
-            {
-                foreach (var fault in FaultsOf(book, sheet, relation.Target))
-                {
-                    yield return fault;
-                }
-            }
-        }
+        var sheets = book.Sheets.Select(s => s.Sheet.PartName).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return book.Tables.Where(t => sheets.Contains(t.Sheet.PartName)).SelectMany(t => FaultsOf(book, t));
     }
 
-    private static IEnumerable<string> FaultsOf(BookFacts book, SheetPart sheet, string partName)
+    private static IEnumerable<string> FaultsOf(BookFacts book, TableFacts table)
     {
-        var part = new XmlPart(book.Package.Read(partName));
-        var name = part.Attribute(part.Root, "displayName") ?? partName;
-        if (!CellRange.TryParse(part.Attribute(part.Root, "ref"), out var range) || part.Child(part.Root, "tableColumns") is not { } list)
+        var (sheet, name, part) = (table.Sheet, table.Name, table.Part);
+        if (table.Range is not { } range || part.Child(part.Root, "tableColumns") is not { } list)
         {
             yield return $"The table {name} has no range or no columns.";
             yield break;
