@@ -65,6 +65,12 @@ public static partial class Catalogue
         "The file holds {0}.", "No casting list needs that, so it was not read any further, and nothing was written.",
         "Copy the list into a new workbook and use that.");
 
+    /// <summary>A digitally signed workbook.</summary>
+    public static FindingKind BookSigned => new(
+        "book-signed", Severity.Stop,
+        "The workbook is digitally signed.", "Anything written into it would break the signature, so nothing was written.",
+        "Save a copy without the signature and fill that.");
+
     /// <summary>A file whose parts lead outside of it.</summary>
     public static FindingKind BookUnsafe => new(
         "book-unsafe", Severity.Stop,

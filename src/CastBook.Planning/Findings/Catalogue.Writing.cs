@@ -27,6 +27,30 @@ public static partial class Catalogue
         "They are on the screen and not on paper.",
         "Widen the print area if you want them printed.");
 
+    /// <summary>A sheet that CastBook writes in is protected.</summary>
+    public static FindingKind SheetProtected { get; } = new(
+        "sheet-protected",
+        Severity.Note,
+        "The sheet {0} is protected; CastBook writes into the file and left the protection as it is.",
+        "In your spreadsheet program nothing can be typed into the cells CastBook added or asks for there, and the rows cannot be sorted.",
+        "Unprotect {0} when you want to type there.");
+
+    /// <summary>The sheets of the workbook are protected against being moved or deleted.</summary>
+    public static FindingKind StructureProtected { get; } = new(
+        "structure-protected",
+        Severity.Note,
+        "The structure of the workbook is protected; CastBook writes into the file and left the protection as it is.",
+        "In your spreadsheet program the sheets, CastBook's among them, cannot be moved, renamed or deleted.",
+        "Unprotect the workbook when you want to do that.");
+
+    /// <summary>Formulas that take values from other books.</summary>
+    public static FindingKind ExternalLinks { get; } = new(
+        "external-links",
+        Severity.Note,
+        "The workbook takes values from other workbooks; CastBook did not open those.",
+        "What your spreadsheet program last fetched from them is what the plan goes by.",
+        "Let it fetch them anew before you fill, if they have changed.");
+
     /// <summary>A name of ours was taken.</summary>
     public static FindingKind SheetNameTaken { get; } = new(
         "sheet-name-taken",

@@ -57,8 +57,8 @@ public static class Summary
         var stock = MetalWords.Stock(metal) switch
         {
             null => "",
-            { } have when metal.Buy is { Grams: > 0 } buy => $" (have {CellNumbers.GramsText(have)}: buy {CellNumbers.GramsText(buy)})",
-            { } have => $" (have {CellNumbers.GramsText(have)})",
+            { } have when metal.Buy is { Grams: > 0 } buy => $" (have {CellNumbers.GramsText(have)} g: buy {CellNumbers.GramsText(buy)} g)",
+            { } have => $" (have {CellNumbers.GramsText(have)} g)",
         };
         return $"{metal.Alloy} {needed}{stock}";
     }

@@ -64,7 +64,8 @@ internal sealed class BookWriter
             reading.Cells.Add(Subject.Column(column.OwnName), new CellRef(reading.Pieces.Sheet.Name, reading.Pieces.HeadingRow, at));
         }
 
-        findings.AddRange([.. reading.Findings, .. plan.Findings, .. columns.Findings]);
+        var around = Surroundings.Say(reading, columns, workbook.StructureIsProtected, Grid);
+        findings.AddRange([.. reading.Findings, .. plan.Findings, .. columns.Findings, .. around]);
         AskWhatIsOpen();
         var lines = Lines();
         if (typed.Any)

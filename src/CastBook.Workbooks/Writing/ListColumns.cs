@@ -58,6 +58,7 @@ internal sealed record ListColumns
     private static bool HasRoom(PieceSheet list, int last) =>
         last <= CellRef.MaxColumn
         && (list.OccupiedFrom is not { } occupied || occupied > last)
+        && !list.Grid.Arrays.Any(a => a.FirstColumn <= last && a.LastColumn > list.LastColumn && a.FirstRow <= list.LastRow && a.LastRow >= list.HeadingRow)
         && list.Table is null or { IsPlain: true };
 
     private static string Free(string heading, HashSet<string> taken)

@@ -7,7 +7,7 @@ using CastBook.Workbooks.Reading;
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>Copies a sheet part and splices edits into it; every byte that is not ours stays as it was.</summary>
-internal sealed class SheetSplicer
+internal sealed partial class SheetSplicer
 {
     private readonly XmlScanner scanner;
     private readonly Stream output;
@@ -42,37 +42,7 @@ internal sealed class SheetSplicer
         prefixBytes = name[..(name.IndexOf((byte)':') + 1)].ToArray();
         prefix = Encoding.UTF8.GetString(prefixBytes);
         scanner.Keep(output);
-        var inserts = new Queue<SheetInsert>(edits.Inserts);
-        while (scanner.Next() && scanner.Kind != TagKind.End)
-        {
-            var local = Encoding.UTF8.GetString(scanner.LocalName);
-            var rank = SheetEdits.RankOf(local);
-            while (rank >= 0 && inserts.TryPeek(out var next) && next.Rank <= rank)
-            {
-                inserts.Dequeue();
-                if (!next.OnlyIfAbsent || next.Rank < rank)
-                {
-                    scanner.KeepBefore(output);
-                    Write(XmlPart.WithPrefix(next.Xml, prefix));
-                }
-            }
-
-            if (local == "sheetData")
-            {
-                SpliceRows();
-            }
-            else
-            {
-                SpliceElement(edits.ChangeOf(local));
-            }
-        }
-
-        scanner.KeepBefore(output);
-        foreach (var insert in inserts)
-        {
-            Write(XmlPart.WithPrefix(insert.Xml, prefix));
-        }
-
+        SpliceElements();
         scanner.Keep(output);
         while (scanner.Next())
         {
@@ -80,19 +50,6 @@ internal sealed class SheetSplicer
         }
 
         scanner.Keep(output);
-    }
-
-    private void SpliceElement(Func<byte[], byte[]?>? change)
-    {
-        if (change is null)
-        {
-            scanner.SkipElement();
-            scanner.Keep(output);
-            return;
-        }
-
-        scanner.KeepBefore(output);
-        output.Write(change(scanner.TakeElement()) ?? []);
     }
 
     private void SpliceRows()

@@ -37,6 +37,10 @@ internal sealed partial class WorkbookEdits
         highestSheetId = sheets.Select(s => int.Parse(part.Attribute(s, "sheetId") ?? "0", CultureInfo.InvariantCulture)).DefaultIfEmpty().Max();
     }
 
+    /// <summary>Whether sheets can be neither added nor moved in an office program.</summary>
+    public bool StructureIsProtected =>
+        part.Child(part.Root, "workbookProtection") is { } protection && part.Attribute(protection, "lockStructure") is ("1" or "true");
+
     private XmlElement Sheets { get; }
 
     private IReadOnlyList<XmlElement> Names => part.Child(part.Root, "definedNames") is { } names ? part.Children(names) : [];

@@ -7,11 +7,13 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Brings parts in other encodings to UTF-8, the one the scanner walks; UTF-8 parts stay byte for byte.</summary>
 internal static partial class XmlEncoding
 {
+    private const int LongestDeclaration = 256;
+
     /// <summary>The part in UTF-8.</summary>
     /// <param name="content">The part as stored.</param>
     public static byte[] ToUtf8(byte[] content)
     {
-        var encoding = Wide(content);
+        var encoding = Other(content);
         if (encoding is null)
         {
             return content;
@@ -25,9 +27,9 @@ internal static partial class XmlEncoding
     /// <param name="content">The part, at its start.</param>
     public static Stream ToUtf8(Stream content)
     {
-        var head = new byte[4];
+        var head = new byte[LongestDeclaration];
         var read = content.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
-        if (Wide(head) is null)
+        if (Other(head.AsSpan(0, read)) is null)
         {
             return new HeadedStream(head.AsMemory(0, read), content);
         }
@@ -36,6 +38,27 @@ internal static partial class XmlEncoding
         whole.Write(head, 0, read);
         content.CopyTo(whole);
         return new MemoryStream(ToUtf8(whole.ToArray()));
+    }
+
+    // Null where the part is UTF-8 already.
+    private static Encoding? Other(ReadOnlySpan<byte> start)
+    {
+        if (!start.StartsWith("<?xml"u8))
+        {
+            return Wide(start);
+        }
+
+        var head = start[..Math.Min(start.Length, LongestDeclaration)];
+        var declaration = head[..Math.Max(0, head.IndexOf("?>"u8))];
+        return declaration.IndexOf("encoding"u8) is >= 0 and var at ? Single(Encoding.ASCII.GetString(declaration[at..])) : Wide(start);
+    }
+
+    private static Encoding? Single(string says)
+    {
+        bool Names(string name) => says.Contains(name, StringComparison.OrdinalIgnoreCase);
+        return Names("ISO-8859-1\"") || Names("ISO-8859-1'") || Names("latin1") ? Encoding.Latin1
+            : Names("windows-1252") ? CodePagesEncodingProvider.Instance.GetEncoding("windows-1252")
+            : null;
     }
 
     private static UnicodeEncoding? Wide(ReadOnlySpan<byte> head) => head switch

@@ -105,6 +105,39 @@ public sealed class TypedValueTests
         again.Ids.ShouldContain("formula-kept");
     }
 
+    // The cells below the first hold values only; the file says nowhere but in the first that they belong to the formula.
+    [Fact]
+    public void Fill_ArrayFormulaOverOurColumn_NoneOfItsCellsIsWrittenInto()
+    {
+        var filled = Filled.From(Nights.Whole());
+        var first = WithCell(filled, "L5", "<c r=\"L5\"><f t=\"array\" ref=\"L5:L7\">K5:K7*C5:C7</f><v>1</v></c>");
+        var sheet = Filled.Text(first, List);
+        foreach (var row in new[] { 6, 7 })
+        {
+            sheet = System.Text.RegularExpressions.Regex.Replace(sheet, $"<c r=\"L{row}\".*?</c>", $"<c r=\"L{row}\"><v>{row}</v></c>");
+        }
+
+        var again = Filled.From(Replace(first, "xl/worksheets/sheet1.xml", sheet));
+
+        new[] { again[List, "L5"], again[List, "L6"], again[List, "L7"] }.ShouldBe([1.0, 6.0, 7.0]);
+        again.SheetXml(List).ShouldContain("<f t=\"array\" ref=\"L5:L7\">K5:K7*C5:C7</f>");
+        again.Ids.ShouldContain("formula-kept");
+        again.Ids.ShouldNotContain("typed-value-kept");
+    }
+
+    // Beside the list a formula may spread over cells that the file does not even hold.
+    [Fact]
+    public void Fill_ArrayFormulaBesideTheList_TheColumnsStandElsewhere()
+    {
+        using var book = Nights.Whole();
+        var sheet = Filled.Text(book.ToArray(), List).Replace(
+            "</sheetData>", "<row r=\"9\"><c r=\"J9\"><f t=\"array\" ref=\"J5:M9\">ROW(J5:M9)</f><v>1</v></c></row></sheetData>", StringComparison.Ordinal);
+
+        var filled = Filled.From(Replace(book.ToArray(), "xl/worksheets/sheet1.xml", sheet));
+
+        filled.Ids.ShouldContain("columns-no-room");
+    }
+
     [Fact]
     public void Fill_WithoutARecord_ListsEachValueItReplaces()
     {

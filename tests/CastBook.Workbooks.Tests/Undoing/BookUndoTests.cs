@@ -22,6 +22,7 @@ public sealed class BookUndoTests
         var after = Undo(Filled.From(before, name).Bytes, name).Bytes;
 
         BookDiff.Of(before, after).Losses.ShouldBeEmpty();
+        Validator.NewMessages(before, after).ShouldBeEmpty();
         Different(before, after).ShouldAllBe(part => part == "xl/styles.xml" || IsStylesOfOurs(before, part));
     }
 

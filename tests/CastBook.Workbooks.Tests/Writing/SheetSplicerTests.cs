@@ -166,4 +166,37 @@ public sealed class SheetSplicerTests
         SheetSplicer.Apply(source, output, edits);
         return output.ToArray();
     }
+
+    // The choice holds controls, which stand behind the drawing of notes.
+    [Fact]
+    public void Apply_InsertBesideAlternatives_StandsBeforeTheirContent()
+    {
+        const string Controls = "<mc:AlternateContent><mc:Choice Requires=\"x14\"><controls><control/></controls></mc:Choice></mc:AlternateContent>";
+        var edits = new SheetEdits();
+        edits.ChangeOrInsert("legacyDrawing", old => old, "<~legacyDrawing/>");
+        using var output = new MemoryStream();
+
+        SheetSplicer.Apply(new MemoryStream(Encoding.UTF8.GetBytes($"<worksheet><sheetData/>{Controls}<tableParts/></worksheet>")), output, edits);
+
+        Encoding.UTF8.GetString(output.ToArray()).ShouldBe($"<worksheet><sheetData/><legacyDrawing/>{Controls}<tableParts/></worksheet>");
+    }
+
+    [Theory]
+    [InlineData("ISO-8859-1", 0xDF)]
+    [InlineData("windows-1252", 0x80)]
+    public void Apply_PartInAnotherEncoding_IsWrittenInUtf8(string encoding, byte letter)
+    {
+        byte[] part = [.. Encoding.ASCII.GetBytes($"<?xml version='1.0' encoding='{encoding}'?><worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"str\"><v>"), letter,
+            .. "</v></c></row></sheetData></worksheet>"u8];
+        var edits = new SheetEdits();
+        edits.Set(2, 1, CellValue.Of("ü"), null);
+        using var output = new MemoryStream();
+
+        SheetSplicer.Apply(new MemoryStream(part), output, edits);
+
+        var text = Encoding.UTF8.GetString(output.ToArray());
+        text.ShouldStartWith("<?xml version='1.0' encoding=\"UTF-8\"?>");
+        text.ShouldContain($"<v>{(letter == 0x80 ? '€' : 'ß')}</v>");
+        text.ShouldContain("<t>ü</t>");
+    }
 }

@@ -7,6 +7,10 @@ internal sealed class SheetFrame
 
     public CellRange? AutoFilter { get; set; }
 
+    public List<CellRange> Arrays { get; } = [];
+
+    public bool IsProtected { get; set; }
+
     public List<string> TablePartIds { get; } = [];
 
     public int HighestPriority { get; set; }

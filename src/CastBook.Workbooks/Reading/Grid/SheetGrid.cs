@@ -12,6 +12,8 @@ public sealed class SheetGrid
         this.strings = strings;
         Merges = frame.Merges;
         AutoFilter = frame.AutoFilter;
+        Arrays = frame.Arrays;
+        IsProtected = frame.IsProtected;
         TablePartIds = frame.TablePartIds;
         HighestPriority = frame.HighestPriority;
         LegacyDrawingId = frame.LegacyDrawingId;
@@ -32,6 +34,12 @@ public sealed class SheetGrid
     /// <summary>The sheet's plain filter, where it has one.</summary>
     public CellRange? AutoFilter { get; }
 
+    /// <summary>The ranges over which one formula spreads its results; the cells in them belong to it, those without a formula of their own too.</summary>
+    public IReadOnlyList<CellRange> Arrays { get; }
+
+    /// <summary>Whether the sheet is protected against changes in an office program.</summary>
+    public bool IsProtected { get; }
+
     /// <summary>Relationship ids of the sheet's tables, in order.</summary>
     public IReadOnlyList<string> TablePartIds { get; }
 
@@ -44,7 +52,11 @@ public sealed class SheetGrid
     /// <summary>A cell; empty where the file has none.</summary>
     /// <param name="row">Row, from 1.</param>
     /// <param name="column">Column, from 1.</param>
-    public GridCell Cell(int row, int column) => cells.Cell(row, column, strings);
+    public GridCell Cell(int row, int column)
+    {
+        var cell = cells.Cell(row, column, strings);
+        return Arrays.Count > 0 && IsInArray(row, column) ? cell with { HasFormula = true } : cell;
+    }
 
     /// <summary>The last column of a row that has a cell, an empty formatted one too; 0 where the row has none.</summary>
     /// <param name="row">Row, from 1.</param>
@@ -53,4 +65,17 @@ public sealed class SheetGrid
     /// <summary>Whether the row is hidden, by hand or by a filter.</summary>
     /// <param name="row">Row, from 1.</param>
     public bool IsRowHidden(int row) => cells.HiddenRows.Contains(row);
+
+    private bool IsInArray(int row, int column)
+    {
+        for (var i = 0; i < Arrays.Count; i++)
+        {
+            if (Arrays[i].Contains(row, column))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

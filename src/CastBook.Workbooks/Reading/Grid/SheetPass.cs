@@ -11,7 +11,7 @@ namespace CastBook.Workbooks.Reading.Grid;
 /// <param name="scanner">The sheet.</param>
 /// <param name="date1904">Whether days count from 1904.</param>
 /// <param name="stopAfter">The last row wanted.</param>
-internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter)
+internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int stopAfter)
 {
     private int row;
     private int column;
@@ -40,66 +40,6 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
 
             scanner.Drop();
         }
-    }
-
-    private void TakeFrame()
-    {
-        var priorityBefore = 0;
-        var from = 0L;
-        for (var depth = Take(0, ref from, ref priorityBefore); depth > 0;)
-        {
-            scanner.NextInside();
-            depth = Take(depth, ref from, ref priorityBefore);
-        }
-    }
-
-    private int Take(int depth, ref long from, ref int priorityBefore)
-    {
-        if (scanner.Kind != TagKind.End)
-        {
-            from = scanner.End;
-            TakeFrameTag(depth, ref priorityBefore);
-        }
-        else if (scanner.LocalName.SequenceEqual("formula"u8) && scanner.TextSince(from).IndexOf("castbook:"u8) >= 0)
-        {
-            // A rule of ours: it is taken out and made anew, so it does not count.
-            Frame.HighestPriority = priorityBefore;
-        }
-
-        return scanner.DepthAfter(depth);
-    }
-
-    private void TakeFrameTag(int depth, ref int priorityBefore)
-    {
-        var name = scanner.LocalName;
-        var tag = scanner.Tag;
-        if (name.SequenceEqual("mergeCell"u8) && TryRange(tag, out var merge))
-        {
-            Frame.Merges.Add(merge);
-        }
-        else if (depth == 0 && name.SequenceEqual("autoFilter"u8) && TryRange(tag, out var filter))
-        {
-            Frame.AutoFilter = filter;
-        }
-        else if (name.SequenceEqual("tablePart"u8) && TagAttributes.TryGetPrefixed(tag, "id"u8, out var table))
-        {
-            Frame.TablePartIds.Add(Encoding.UTF8.GetString(table));
-        }
-        else if (name.SequenceEqual("cfRule"u8) && TagAttributes.Number(tag, "priority"u8) is { } priority)
-        {
-            priorityBefore = Frame.HighestPriority;
-            Frame.HighestPriority = Math.Max(priorityBefore, priority);
-        }
-        else if (depth == 0 && name.SequenceEqual("legacyDrawing"u8) && TagAttributes.TryGetPrefixed(tag, "id"u8, out var drawing))
-        {
-            Frame.LegacyDrawingId = Encoding.UTF8.GetString(drawing);
-        }
-    }
-
-    private static bool TryRange(ReadOnlySpan<byte> tag, out CellRange range)
-    {
-        range = default;
-        return TagAttributes.TryGet(tag, "ref"u8, out var text) && CellRange.TryParse(Encoding.UTF8.GetString(text), out range);
     }
 
     // False when the pass ends here because the rows wanted have been read.
@@ -218,6 +158,7 @@ internal sealed class SheetPass(XmlScanner scanner, bool date1904, int stopAfter
                 else
                 {
                     formula |= scanner.LocalName.SequenceEqual("f"u8);
+                    TakeArray();
                     scanner.SkipAndDrop();
                 }
             }

@@ -38,6 +38,11 @@ public sealed class BookPackage : IDisposable
         WorkbookPart = Relationships("").FirstOrDefault(r => r.Is("officeDocument") && Has(r.Target))?.Target
             ?? throw BookRefusedException.For(Catalogue.BookNotWorkbook);
         WorkbookContent.CheckKind(ContentType(WorkbookPart));
+        if (Relationships("").Any(r => r.Type.EndsWith("/digital-signature/origin", StringComparison.OrdinalIgnoreCase)))
+        {
+            throw BookRefusedException.For(Catalogue.BookSigned);
+        }
+
         var workbook = WorkbookContent.Read(this);
         Sheets = workbook.Sheets;
         AllSheetNames = workbook.AllSheetNames;
