@@ -4,6 +4,7 @@ using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Tests.Fidelity;
 using CastBook.Workbooks.Tests.Filling;
 using CastBook.Workbooks.Tests.Reading;
+using CastBook.Workbooks.Tests.Witnesses;
 using CastBook.Workbooks.Undoing;
 
 namespace CastBook.Workbooks.Tests.Undoing;
@@ -31,10 +32,23 @@ public sealed class BookUndoTests
     {
         var (bytes, result) = Undo(Filled.From(Nights.Whole()).Bytes);
 
-        using var package = BookPackage.Open(new MemoryStream(bytes));
-        package.DefinedNames.ShouldAllBe(n => !n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal));
-        package.Sheets.ShouldAllBe(s => !System.Text.Encoding.UTF8.GetString(package.Read(s.PartName)).Contains("castbook:", StringComparison.Ordinal));
+        ShouldBearNoMarker(bytes);
         (result.Changed, result.IsExact).ShouldBe((true, false));
+    }
+
+    // It writes every part anew, so that only the names, the rules and the notes tell what is ours.
+    [LibreOfficeFact]
+    public void Undo_SavedByLibreOffice_GivesTheShopsSheetsAndCellsBack()
+    {
+        var before = Nights.Whole().ToArray();
+        var saved = LibreOffice.Resave([("night.xlsx", Filled.From(before).Bytes)])[0];
+
+        var (after, result) = Undo(saved);
+
+        ShouldBearNoMarker(after);
+        Cells(after).ShouldBe(Cells(before));
+        Validator.NewMessages(saved, after).ShouldBeEmpty();
+        result.Findings.Select(f => f.Id).ShouldNotContain("typed-taken-out");
     }
 
     [Fact]
@@ -91,6 +105,30 @@ public sealed class BookUndoTests
 
         Parts.Of(after).ShouldBe(Parts.Of(before));
         result.Findings.Single().Seen.ShouldBe("There is nothing of CastBook's in night.xlsx.");
+    }
+
+    private static void ShouldBearNoMarker(byte[] book)
+    {
+        using var package = BookPackage.Open(new MemoryStream(book));
+        package.DefinedNames.ShouldAllBe(n => !n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal));
+        package.Sheets.ShouldAllBe(s => !System.Text.Encoding.UTF8.GetString(package.Read(s.PartName)).Contains("castbook:", StringComparison.Ordinal));
+    }
+
+    /// <summary>Every cell that says anything, with its sheet and address.</summary>
+    private static IReadOnlyList<string> Cells(byte[] book)
+    {
+        using var package = BookPackage.Open(new MemoryStream(book));
+        var strings = SharedStrings.Read(package);
+        return
+        [
+            .. from sheet in package.Sheets
+               let grid = SheetReader.Read(package, sheet, strings)
+               from row in grid.Rows
+               from column in Enumerable.Range(1, grid.LastColumnOf(row))
+               let text = CastBook.Workbooks.Writing.FillRecord.TextOf(grid.Cell(row, column))
+               where text.Length > 0
+               select $"{sheet.Name} {CellRef.AddressOf(row, column)} {text}",
+        ];
     }
 
     private static (byte[] Bytes, UndoResult Result) Undo(byte[] book, string name = "night.xlsx")

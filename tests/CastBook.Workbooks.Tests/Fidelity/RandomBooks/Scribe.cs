@@ -56,6 +56,7 @@ internal sealed partial class Scribe(Random random)
             1 => [0xFE, 0xFF, .. Encoding.BigEndianUnicode.GetBytes(Declared("utf-16"))],
             2 => [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(Declared("utf-8"))],
             3 => Encoding.UTF8.GetBytes(xml),
+            4 => Encoding.Latin1.GetBytes(string.Concat(Declared("ISO-8859-1").EnumerateRunes().Select(r => r.Value > 0xFF ? $"&#{r.Value};" : r.ToString()))),
             _ => Encoding.UTF8.GetBytes(Declared("UTF-8")),
         };
     }
