@@ -20,7 +20,7 @@ internal static class FillCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook to fill (.xlsx or .xlsm)." };
+        var book = new Argument<string>("BOOK") { Description = "The workbook to fill (.xlsx or .xlsm), or a list as text (.csv, .tsv, .txt), of which a workbook is made beside it." };
         var to = new Option<string?>("--out") { Description = "Write the filled workbook here and leave BOOK as it is.", HelpName = "PATH" };
         var night = new Option<string?>("--night") { Description = "Plan this night, written as in the Night column, such as 2026-12-03.", HelpName = "NIGHT" };
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
@@ -54,8 +54,11 @@ internal static class FillCommand
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
                 Today = DateOnly.FromDateTime((clock.GetLocalNow() - EndOfNight).DateTime),
             };
-            var (result, backup) = BookFile.Fill(request.Book, request.To, request.DryRun, settings, clock);
-            Tell(request, result, backup, output);
+            var isText = TextFile.Is(request.Book);
+            var (result, backup) = isText
+                ? (TextFile.Fill(request.Book, request.To, request.DryRun, settings, clock), null)
+                : BookFile.Fill(request.Book, request.To, request.DryRun, settings, clock);
+            Tell(isText ? request with { To = request.To ?? TextFile.BookBeside(request.Book) } : request, result, backup, output);
             return request.Strict && result.Findings.Any(f => f.Severity == Severity.Stop) ? ExitCode.Stops : ExitCode.Filled;
         });
     }
@@ -125,7 +128,7 @@ internal static class FillCommand
 
         // Filling does not turn one kind of workbook into another, and office programs refuse a wrong extension. A file
         // that is no workbook at all gets its own sentence when it is read.
-        var extension = Path.GetExtension(request.Book);
+        var extension = TextFile.Is(request.Book) ? ".xlsx" : Path.GetExtension(request.Book);
         return !extension.StartsWith(".xls", StringComparison.OrdinalIgnoreCase) || Path.GetExtension(to).Equals(extension, StringComparison.OrdinalIgnoreCase)
             ? null
             : $"'{to}' must end in {extension}, as the workbook does.";

@@ -76,21 +76,20 @@ public sealed class FillCommandTests : IDisposable
         Files.ShouldBe([Book]);
     }
 
-    [Theory]
-    [InlineData("15_password_fern.xlsx", "password")]
-    [InlineData("23_utf8bom_comma_quotes.csv", "csv")]
-    public void Fill_NoWorkbook_EndsWithThree(string name, string word)
+    [Fact]
+    public void Fill_NoWorkbook_EndsWithThree()
     {
-        var before = Place(name);
+        const string Locked = "15_password_fern.xlsx";
+        var before = Place(Locked);
 
-        var run = Run("fill", name);
+        var run = Run("fill", Locked);
 
         (run.ExitCode, run.Output).ShouldBe((3, ""));
         run.Errors.ShouldStartWith("castbook: ");
-        run.Errors.ShouldContain(word);
+        run.Errors.ShouldContain("password");
         run.Errors.TrimEnd().ShouldNotContain("\n");
-        Bytes(name).ShouldBe(before);
-        Files.ShouldBe([name]);
+        Bytes(Locked).ShouldBe(before);
+        Files.ShouldBe([Locked]);
     }
 
     [Fact]
@@ -120,6 +119,30 @@ public sealed class FillCommandTests : IDisposable
 
         german.Output.ShouldBe(plain.Output.Replace("a/night", "b/night", StringComparison.Ordinal));
         Bytes("b/night.xlsx").ShouldBe(Bytes("a/night.xlsx"));
+    }
+
+    [Fact]
+    public void Fill_ListAsText_MakesAWorkbookBesideItOnce()
+    {
+        File.WriteAllText(Path.Combine(folder, "list.csv"), "Piece;Qty;Wax weight (g);Alloy\nOar pin;5;1,33;tin bronze\n");
+
+        var run = Run("list.csv");
+        (run.ExitCode, run.Errors).ShouldBe((0, ""));
+        run.Output.ShouldStartWith("list.xlsx: 1 row read, ");
+        run.Output.TrimEnd().ShouldEndWith("filled: list.xlsx");
+        Files.ShouldBe(["list.csv", "list.xlsx"], ignoreOrder: true);
+
+        Run("list.csv").ExitCode.ShouldBe(4);
+        var wrong = Run("list.csv", "--out", "list.ods");
+        (wrong.ExitCode, wrong.Errors.Trim()).ShouldBe((2, "castbook: 'list.ods' must end in .xlsx, as the workbook does."));
+    }
+
+    [Fact]
+    public void Fill_NightAskedFor_IsPlanned()
+    {
+        File.WriteAllText(Path.Combine(folder, "list.csv"), "Piece;Qty;Wax weight (g);Alloy;Night\nOar pin;5;1,33;tin bronze;2026-12-03\nHeron pin;1;1,4;tin bronze;2026-12-10\n");
+
+        Run("list.csv", "--dry-run", "--night", "2026-12-10").Output.ShouldContain("1 of other nights");
     }
 
     [Fact]

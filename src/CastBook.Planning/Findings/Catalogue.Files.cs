@@ -17,6 +17,13 @@ public static partial class Catalogue
         "Filling it now would be lost when it is saved there, so nothing was written.",
         "Close it and fill it again.");
 
+    /// <summary>The workbook that a list in text would become stands there already.</summary>
+    public static FindingKind TextHasBook { get; } = new(
+        "text-has-book", Severity.Stop,
+        "{0} stands there already.",
+        "What may have been typed into it would be lost, so nothing was written.",
+        "Fill {0} itself, or type a new name after --out to make a workbook of {1}.");
+
     /// <summary>The book was saved while it was being filled.</summary>
     public static FindingKind BookChangedMeanwhile { get; } = new(
         "book-changed-meanwhile", Severity.Stop,

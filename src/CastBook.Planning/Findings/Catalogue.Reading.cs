@@ -32,8 +32,8 @@ public static partial class Catalogue
     /// <summary>A csv or other text file.</summary>
     public static FindingKind BookCsv => new(
         "book-csv", Severity.Stop,
-        "The file is plain text (csv).", "csv is not read yet.",
-        "Open it in your spreadsheet program and save it as .xlsx.");
+        "The file is plain text, not a workbook.", NothingWritten,
+        "If it is a list of pieces, give its name the ending .csv and fill that.");
 
     /// <summary>No kind of workbook at all.</summary>
     public static FindingKind BookNotWorkbook => new(

@@ -13,7 +13,7 @@ internal static class PackageWriter
         pauseWriterThreshold: PieceBytes * 8, resumeWriterThreshold: PieceBytes * 4, minimumSegmentSize: PieceBytes);
 
     /// <summary>Time stamp of parts we add: no clock goes into a book.</summary>
-    private static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
+    public static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
     /// <summary>Writes the package with the edits in it.</summary>
     /// <param name="package">The package as read.</param>

@@ -19,7 +19,7 @@ internal static class Validator
         return messages;
     }
 
-    private static List<string> Messages(byte[] book)
+    public static List<string> Messages(byte[] book)
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(book), isEditable: false);
         return [.. new OpenXmlValidator(FileFormatVersions.Office2019).Validate(document).Select(e => $"{e.Part?.Uri} {e.Path?.XPath} {e.Description}")];

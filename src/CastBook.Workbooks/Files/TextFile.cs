@@ -1,0 +1,81 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Text;
+
+namespace CastBook.Workbooks.Files;
+
+/// <summary>Fills a list in separated text: a workbook is made of it and filled. The text is only read.</summary>
+public static class TextFile
+{
+    private static readonly string[] Extensions = [".csv", ".tsv", ".tab", ".txt"];
+
+    /// <summary>Whether a file is separated text, by its name.</summary>
+    /// <param name="path">The file.</param>
+    public static bool Is(string path) => Extensions.Contains(Path.GetExtension(path), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The workbook that a list in text becomes when no other place is named: of its name, beside it.</summary>
+    /// <param name="path">The list.</param>
+    public static string BookBeside(string path) => Path.ChangeExtension(path, ".xlsx");
+
+    /// <summary>Makes a workbook of a list and fills it.</summary>
+    /// <param name="path">The list.</param>
+    /// <param name="outPath">Where the workbook goes; null for beside the list, where none of that name may stand yet.</param>
+    /// <param name="dryRun">Whether to only say what would be done.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <param name="clock">For the name of a backup.</param>
+    /// <returns>What was answered.</returns>
+    /// <exception cref="BookRefusedException">The list cannot be read.</exception>
+    /// <exception cref="BookNotWrittenException">The workbook could not be put in its place.</exception>
+    /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook; nothing was written.</exception>
+    public static FillResult Fill(string path, string? outPath, bool dryRun, BookSettings settings, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var target = outPath ?? BookBeside(path);
+        if (outPath is null && !dryRun && File.Exists(target))
+        {
+            throw BookNotWrittenException.For(Catalogue.TextHasBook, null, Path.GetFileName(target), Path.GetFileName(path));
+        }
+
+        var made = Path.GetTempFileName();
+        try
+        {
+            var rows = TextTable.Read(TextDecoder.Decode(Bytes(path)));
+            using (var book = new FileStream(made, FileMode.Create, FileAccess.ReadWrite))
+            {
+                TextBook.Write(rows, book);
+            }
+
+            if (!OperatingSystem.IsWindows())
+            {
+                // A new workbook is for whoever may read the list, not only for who fills it.
+                File.SetUnixFileMode(made, File.GetUnixFileMode(path));
+            }
+
+            return BookFile.Fill(made, target, dryRun, settings, clock).Result;
+        }
+        finally
+        {
+            File.Delete(made);
+        }
+    }
+
+    private static byte[] Bytes(string path)
+    {
+        try
+        {
+            using var list = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            if (list.Length > Caps.RatioFrom)
+            {
+                throw BookRefusedException.For(Catalogue.BookTooMuch, "a text of more than 64 MB");
+            }
+
+            var bytes = new byte[list.Length];
+            list.ReadExactly(bytes);
+            return bytes;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookRefusedException(Catalogue.BookCannotBeOpened.At(Subject.Book, Path.GetFileName(path), e.Message), e);
+        }
+    }
+}
