@@ -1,7 +1,7 @@
 using System.Text;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Undoing;
 

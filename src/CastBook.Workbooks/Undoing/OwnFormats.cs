@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Undoing;
 

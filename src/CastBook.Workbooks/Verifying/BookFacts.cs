@@ -1,5 +1,5 @@
 using CastBook.Workbooks.Reading.Package;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Verifying;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Verifying;
 

@@ -1,4 +1,4 @@
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Verifying;
 

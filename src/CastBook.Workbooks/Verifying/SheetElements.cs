@@ -1,6 +1,6 @@
 using System.Text;
 using CastBook.Workbooks.Reading;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Verifying;
 

@@ -1,5 +1,5 @@
 using System.Buffers;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Verifying;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

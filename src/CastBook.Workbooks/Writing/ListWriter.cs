@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

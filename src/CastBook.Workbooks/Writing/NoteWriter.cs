@@ -3,6 +3,7 @@ using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

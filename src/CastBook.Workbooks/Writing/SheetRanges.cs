@@ -1,4 +1,5 @@
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

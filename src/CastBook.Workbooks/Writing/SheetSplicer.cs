@@ -3,6 +3,7 @@ using System.Buffers.Text;
 using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

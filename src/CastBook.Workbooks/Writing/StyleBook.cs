@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

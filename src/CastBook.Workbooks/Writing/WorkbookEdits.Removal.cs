@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
 

@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Tests.Writing;
 

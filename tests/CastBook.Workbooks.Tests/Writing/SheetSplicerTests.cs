@@ -1,5 +1,6 @@
 using System.Text;
 using CastBook.Workbooks.Tests.Reading;
+using CastBook.Workbooks.Tests.Xml;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Tests.Writing;

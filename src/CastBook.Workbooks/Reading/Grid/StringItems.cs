@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Reading.Grid;
 

@@ -29,8 +29,16 @@ public sealed class ListsOfSixLanguagesTests
         reading.Pieces.Columns.ShouldBe(
             new Dictionary<string, int>
             {
-                [PieceField.Piece] = 1, [PieceField.Quantity] = 2, [PieceField.PatternMass] = 3, [PieceField.Alloy] = 4, [PieceField.Length] = 5,
-                [PieceField.Width] = 6, [PieceField.Thickness] = 7, [PieceField.Gates] = 8, [PieceField.StonesIn] = 9, [PieceField.LeaveOut] = 10,
+                [PieceField.Piece] = 1,
+                [PieceField.Quantity] = 2,
+                [PieceField.PatternMass] = 3,
+                [PieceField.Alloy] = 4,
+                [PieceField.Length] = 5,
+                [PieceField.Width] = 6,
+                [PieceField.Thickness] = 7,
+                [PieceField.Gates] = 8,
+                [PieceField.StonesIn] = 9,
+                [PieceField.LeaveOut] = 10,
             },
             ignoreOrder: true);
     }

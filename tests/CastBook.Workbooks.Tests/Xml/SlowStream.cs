@@ -1,4 +1,4 @@
-namespace CastBook.Workbooks.Tests.Writing;
+namespace CastBook.Workbooks.Tests.Xml;
 
 /// <summary>A stream that gives only so many bytes at a time, so that every border between two chunks is met.</summary>
 internal sealed class SlowStream(byte[] content, int atOnce) : MemoryStream(content)

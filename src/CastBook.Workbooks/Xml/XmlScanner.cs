@@ -1,6 +1,6 @@
 using System.Buffers;
 
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <summary>What kind of tag the scanner stands on.</summary>
 internal enum TagKind

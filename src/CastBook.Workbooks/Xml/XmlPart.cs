@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <summary>An element of a part: where it begins, where its opening tag ends, where it ends.</summary>
 /// <param name="Start">First byte.</param>

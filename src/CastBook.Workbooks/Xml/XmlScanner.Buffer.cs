@@ -1,7 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <content>How the scanner finds its way through the buffer, and fills it.</content>
 internal sealed partial class XmlScanner

@@ -1,7 +1,7 @@
 using System.Text;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
-namespace CastBook.Workbooks.Tests.Writing;
+namespace CastBook.Workbooks.Tests.Xml;
 
 public sealed class XmlPartTests
 {

@@ -1,8 +1,8 @@
 using System.Text;
 using CastBook.Workbooks.Tests.Reading;
-using CastBook.Workbooks.Writing;
+using CastBook.Workbooks.Xml;
 
-namespace CastBook.Workbooks.Tests.Writing;
+namespace CastBook.Workbooks.Tests.Xml;
 
 public sealed class XmlScannerTests
 {

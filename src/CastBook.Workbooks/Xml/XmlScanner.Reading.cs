@@ -1,7 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <content>Reading elements and their texts: here a part that does not close what it opens is damaged.</content>
 internal sealed partial class XmlScanner

@@ -1,6 +1,6 @@
 using System.Buffers.Text;
 
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <summary>Finds attributes in the bytes of a tag.</summary>
 internal static class TagAttributes

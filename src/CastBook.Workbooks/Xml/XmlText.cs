@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <summary>Text as XML and as cells write it.</summary>
 internal static class XmlText

@@ -2,7 +2,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using CastBook.Workbooks.Files;
 
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <summary>Brings parts in other encodings to UTF-8, the one the scanner walks; UTF-8 parts stay byte for byte.</summary>
 internal static partial class XmlEncoding

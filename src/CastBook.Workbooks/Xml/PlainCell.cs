@@ -1,4 +1,4 @@
-namespace CastBook.Workbooks.Writing;
+namespace CastBook.Workbooks.Xml;
 
 /// <summary>A cell as nearly every cell of nearly every book is written, and nothing else: <c>&lt;c r="B7" s="3" t="s"&gt;&lt;v&gt;12&lt;/v&gt;&lt;/c&gt;</c>.</summary>
 /// <remarks>Its spans are good until the scanner moves on.</remarks>
