@@ -65,7 +65,7 @@ internal sealed class BookWriter
         }
 
         var around = Surroundings.Say(reading, columns, workbook.StructureIsProtected, Grid);
-        findings.AddRange([.. reading.Findings, .. plan.Findings, .. columns.Findings, .. around]);
+        findings.AddRange([.. reading.Findings.Where(ConcernsTonight), .. plan.Findings, .. columns.Findings, .. around]);
         AskWhatIsOpen();
         var lines = Lines();
         if (typed.Any)
@@ -91,6 +91,11 @@ internal sealed class BookWriter
         Finish();
         return context.Findings;
     }
+
+    // What cannot be read in a row of another night, or in one that is done or left out, is nobody's question tonight.
+    private bool ConcernsTonight(Finding finding) => finding.Subjects.Count == 0 || !finding.Subjects.All(subject =>
+        subject.Kind == SubjectKind.Piece
+        && plan.Pieces[int.Parse(subject.Key, CultureInfo.InvariantCulture)].Status is PieceStatus.OtherNight or PieceStatus.Done or PieceStatus.LeftOut);
 
     private void AskWhatIsOpen()
     {
