@@ -234,6 +234,11 @@ public static partial class Catalogue
         "rows-hidden", Severity.Note,
         "Hidden rows were read too: {0}.", "A filter or a hand hides them.", "Use a column Leave out for rows that are not to be cast.");
 
+    /// <summary>Rows of sums without a word that says so.</summary>
+    public static FindingKind RowsReadAsSums => new(
+        "rows-read-as-sums", Severity.Note,
+        "Rows without a name were taken for sums of the rows above: {0}.", "", "If one is a piece, type its name.");
+
     /// <summary>Rows that are struck out.</summary>
     public static FindingKind RowsStruckOut => new(
         "rows-struck-out", Severity.Note,

@@ -122,6 +122,11 @@ internal static class ListReader
             yield return About(Catalogue.RowsSections, rows.Sections);
         }
 
+        if (rows.Sums.Count > 0)
+        {
+            yield return About(Catalogue.RowsReadAsSums, rows.Sums);
+        }
+
         if (rows.Struck.Count > 0)
         {
             yield return About(Catalogue.RowsStruckOut, rows.Struck);

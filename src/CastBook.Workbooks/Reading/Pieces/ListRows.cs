@@ -44,6 +44,9 @@ internal sealed class ListRows
     /// <summary>Rows that are struck out.</summary>
     public List<int> Struck { get; } = [];
 
+    /// <summary>Rows without a name or a word of sums whose numbers are those of the rows above.</summary>
+    public List<int> Sums { get; } = [];
+
     /// <summary>Rows below the list that look like pieces.</summary>
     public List<int> Outside { get; } = [];
 
@@ -95,8 +98,15 @@ internal sealed class ListRows
             return;
         }
 
-        if (IsTotal(row))
+        if (SaysTotal(row))
         {
+            sums.EndSection();
+            return;
+        }
+
+        if (IsSum(row))
+        {
+            Sums.Add(row);
             sums.EndSection();
             return;
         }
@@ -124,7 +134,7 @@ internal sealed class ListRows
     {
         var counted = At(row, quantity) is { Kind: CellKind.Number, Number: >= 1 } count && count.Number == Math.Floor(count.Number);
         var weighed = At(row, mass) is { Kind: CellKind.Number, Number: > 0 } || Has(row, volume);
-        if (Has(row, piece) && counted && (weighed || Has(row, alloy)) && !IsTotal(row))
+        if (Has(row, piece) && counted && (weighed || Has(row, alloy)) && !SaysTotal(row))
         {
             Outside.Add(row);
         }
@@ -168,7 +178,8 @@ internal sealed class ListRows
         return true;
     }
 
-    private bool IsTotal(int row) => SaysTotal(row) || (!Has(row, piece) && !Has(row, alloy) && sums.AreIn(At(row, quantity), At(row, mass)));
+    // A list without a column of names tells nothing by a missing name.
+    private bool IsSum(int row) => piece > 0 && !Has(row, piece) && !Has(row, alloy) && sums.AreIn(At(row, quantity), At(row, mass));
 
     private bool SaysTotal(int row)
     {

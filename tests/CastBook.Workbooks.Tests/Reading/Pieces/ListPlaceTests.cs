@@ -91,7 +91,12 @@ public sealed class ListPlaceTests
             [null, 5, 9.5]);                                     // no sum of anything: a piece without a name
 
         reading.Pieces.RowOf.ShouldBe([2, 3, 6, 7, 10]);
+        reading.Findings.Single(f => f.Id == "rows-read-as-sums").Seen.ShouldBe("Rows without a name were taken for sums of the rows above: 4, 8, 9.");
     }
+
+    [Fact]
+    public void Read_ListWithoutNames_LosesNoRowToSums() =>
+        Read(["Qty", "Pattern weight (g)"], [2, 1.5], [3, 2.5], [5, 4.0], [Cell.Computed("A2", 2), 1.5]).Pieces.RowOf.ShouldBe([2, 3, 4, 5]);
 
     [Fact]
     public void Read_OneRowOfTheSameNumbers_IsNoSum() =>
