@@ -57,4 +57,14 @@ internal static class Require
             throw new ArgumentOutOfRangeException(name, value, "The value must be more than zero.");
         }
     }
+
+    /// <summary>Refuses a share below or above its limits.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is below <paramref name="least"/> or above <paramref name="most"/>.</exception>
+    public static void Between(Ratio value, Ratio least, Ratio most, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        if (value < least || value > most)
+        {
+            throw new ArgumentOutOfRangeException(name, value.DecimalFractions, "The value is outside its limits.");
+        }
+    }
 }
