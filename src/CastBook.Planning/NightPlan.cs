@@ -70,7 +70,17 @@ public readonly record struct PieceShare(int PieceId, int Quantity);
 
 /// <summary>A sector of the tree: pieces one above the other along the trunk, from the button up.</summary>
 /// <param name="Pieces">From the button up.</param>
-public sealed record TreeColumn(IReadOnlyList<PieceShare> Pieces);
+public sealed record TreeColumn(IReadOnlyList<PieceShare> Pieces)
+{
+    /// <summary>Its middle, round the trunk from the middle of the first one.</summary>
+    public required Angle Middle { get; init; }
+
+    /// <summary>How much of the turn it takes.</summary>
+    public required Angle Width { get; init; }
+
+    /// <summary>Each piece where it hangs, from the button up.</summary>
+    public required IReadOnlyList<HungPiece> Places { get; init; }
+}
 
 /// <summary>A flask's answer: what hangs in it and what it takes.</summary>
 public sealed record FlaskPlan
@@ -92,6 +102,12 @@ public sealed record FlaskPlan
 
     /// <summary>The tree column by column; empty where sizes are unknown or the tree is already built.</summary>
     public IReadOnlyList<TreeColumn> Columns { get; init; } = [];
+
+    /// <summary>What is kept free above the tree.</summary>
+    public required Length AboveTree { get; init; }
+
+    /// <summary>What is kept free to the wall.</summary>
+    public required Length ToWall { get; init; }
 
     /// <summary>Metal of the pieces.</summary>
     public required Mass PiecesMetal { get; init; }

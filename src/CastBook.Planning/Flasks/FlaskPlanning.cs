@@ -130,7 +130,7 @@ internal sealed class FlaskPlanning
             [.. content.Select(c => HungRow.Of(c.Piece.Metal, c.Count, hanging))])
         {
             Columns = drawn
-                ? [.. flask.Tree.Sectors.Select(s => new TreeColumn([.. s.Pieces.Select(p => new PieceShare(p.Piece.Id, p.Count))]))]
+                ? TreeLayout.Of([.. flask.Tree.Sectors.Select(s => s.Pieces)], flask.Tree.Size)
                 : [],
         };
     }

@@ -51,6 +51,8 @@ internal sealed class FlaskSums(
             State = work.State,
             Pieces = [.. work.Rows.Select(r => new PieceShare(r.Metal.Piece.Id, r.Count))],
             Columns = work.Columns,
+            AboveTree = work.Size.Above,
+            ToWall = UnitsNet.Length.FromMillimeters(work.Size.WallMm),
             PiecesMetal = pieces,
             TreeMetal = UnitMath.Max(Mass.Zero, (tree * density) - pieces),
             Button = charges.ButtonOf(tree) * density,

@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace CastBook.Planning.Flasks;
 
 /// <summary>What a piece takes on the trunk of one flask size, in whole units so that what fits here fits the flask.</summary>
@@ -23,6 +25,9 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
     /// <summary>How much of the trunk's length it needs alone, in millimetres.</summary>
     public double AlongMm { get; private init; }
 
+    /// <summary>How it hangs: the length of its gate and its angle to the trunk.</summary>
+    private (double GateMm, double Radians, bool OnEdge) Way { get; init; }
+
     /// <summary>The least of the unrolled trunk, angle times pitch, that any way of hanging takes; for bounds.</summary>
     public long LeastArea { get; private init; }
 
@@ -45,6 +50,24 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
         }
 
         return best!.Value with { LeastArea = leastArea };
+    }
+
+    /// <summary>The piece as it hangs this way.</summary>
+    /// <param name="piece">The row; its sizes are known.</param>
+    /// <param name="height">Where its gate meets the trunk.</param>
+    public HungPiece Hang(Piece piece, Length height)
+    {
+        var box = piece.Box!;
+        var thickness = box.Thickness ?? box.Width;
+        return new HungPiece(piece.Id, height, Length.FromMillimeters(Way.GateMm))
+        {
+            Tilt = Angle.FromRadians(Way.Radians),
+            IsRing = box.IsRing,
+            Along = box.Length,
+            Around = Way.OnEdge ? thickness : box.Width,
+            Deep = box.IsRing ? box.Length : Way.OnEdge ? box.Width : thickness,
+            OnEdge = Way.OnEdge,
+        };
     }
 
     /// <summary>The longest gate that any way of hanging gives the piece, in millimetres.</summary>
@@ -76,7 +99,8 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
             else
             {
                 yield return Slab(length, width, thickness, stub, rules, size);
-                yield return Slab(length, thickness, width, stub, rules, size);
+                var onEdge = Slab(length, thickness, width, stub, rules, size);
+                yield return onEdge with { Way = onEdge.Way with { OnEdge = true } };
             }
         }
     }
@@ -95,7 +119,7 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
         var pitch = (thickness + rules.GapMm) / sin;
         var outer = double.Hypot(size.TrunkRadiusMm + ((gate + length) * sin) + (thickness / 2 * cos), width / 2);
         var tail = ((gate + length) * cos) + (thickness / 2 * sin) - (pitch / 2);
-        return Whole(inner, width, pitch, tail, outer, rules, size);
+        return Whole(inner, width, pitch, tail, outer, gate, rules, size);
     }
 
     // The pitch is that of the slab the disc lies in, so that discs may hang above anything.
@@ -106,11 +130,11 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
         var middle = size.TrunkRadiusMm + ((gate + radius) * sin);
         var pitch = ((2 * radius) + rules.GapMm) / sin;
         var tail = ((gate + radius) * cos) + radius - (pitch / 2);
-        return Whole(middle - radius, width, pitch, tail, double.Hypot(middle + radius, width / 2), rules, size);
+        return Whole(middle - radius, width, pitch, tail, double.Hypot(middle + radius, width / 2), gate, rules, size);
     }
 
     private static PieceShape Whole(
-        double innerMm, double widthMm, double pitchMm, double tailMm, double outerMm, HangingRules rules, UsableSize size)
+        double innerMm, double widthMm, double pitchMm, double tailMm, double outerMm, double gateMm, HangingRules rules, UsableSize size)
     {
         var gapAngle = Math.Min(1, rules.GapMm / 2 / double.Hypot(innerMm, widthMm / 2));
         var turns = (Math.Atan(widthMm / 2 / innerMm) + Math.Asin(gapAngle)) / Math.PI;
@@ -118,7 +142,12 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
         var pitch = Math.Max(1, Up(pitchMm * 2));
         var tail = Math.Max(0, Up(tailMm * 2));
         var fits = outerMm <= size.ReachMm + Dust && pitch + tail <= size.Rod && theta <= Turn;
-        return new(theta, pitch, tail, fits) { OutMm = outerMm, AlongMm = pitchMm + Math.Max(0, tailMm) };
+        return new(theta, pitch, tail, fits)
+        {
+            OutMm = outerMm,
+            AlongMm = pitchMm + Math.Max(0, tailMm),
+            Way = (gateMm, Math.Atan2(rules.Sin, rules.Cos), OnEdge: false),
+        };
     }
 
     private long Area => (long)Theta * Pitch;

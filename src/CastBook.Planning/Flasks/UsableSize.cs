@@ -22,6 +22,9 @@ internal sealed record UsableSize(FlaskSize Size, int Index, Volume Inside, Volu
     /// <summary>What the flask keeps free to the wall, in millimetres.</summary>
     public required double WallMm { get; init; }
 
+    /// <summary>What the flask keeps free above the tree.</summary>
+    public Length Above => (Size.Height ?? Length.Zero) - (Size.BaseHeight ?? Length.Zero) - Length.FromMillimeters(RodMm);
+
     /// <summary>Length of trunk in half millimetres, rounded down.</summary>
     public int Rod => (int)Math.Floor((RodMm * 2) + PieceShape.Dust);
 

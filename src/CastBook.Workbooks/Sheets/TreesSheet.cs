@@ -1,4 +1,3 @@
-using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
@@ -8,13 +7,18 @@ using CastBook.Workbooks.Writing;
 namespace CastBook.Workbooks.Sheets;
 
 /// <summary>
-/// The trees: a line a flask with the cells to weigh into, the charge that follows, and below it what hangs on each tree,
-/// column by column from the button up.
+/// The trees: a line a flask with the cells to weigh into and the charge that follows, and below it a block a flask: letter,
+/// drawing, and what hangs on the tree column by column from the button up.
 /// </summary>
 internal static class TreesSheet
 {
     private const int HeadingRow = 4;
     private const int FirstShopColumn = 5;
+
+    // What an A4 or Letter page takes at the scale it is printed at.
+    private const int PrintScale = 75;
+    private const double PagePoints = 940;
+    private const double LinePoints = 24;
 
     private static readonly string[] Headings =
         ["Flask", "Size", "Alloy", "Pieces", "Base (g)", "Tree on base (g)", "Of it wax (g)", "State", "Charge (g)", "from"];
@@ -29,7 +33,7 @@ internal static class TreesSheet
     /// <param name="kept">What the shop wrote on it.</param>
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
-        var sheet = new OwnedSheet("Trees") { HeadingRow = HeadingRow, Widths = [8, 13, 22, 9, 11, 13, 12, 11, 12, 13] };
+        var sheet = new OwnedSheet("Trees") { HeadingRow = HeadingRow, PrintScale = PrintScale, Widths = [8, 13, 22, 9, 11, 13, 12, 11, 12, 13] };
         sheet.Set(1, 1, $"Trees: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Weigh the sprue base alone, then with the tree on it, and type both; State from waxed on keeps the tree as it is.", Look.Small);
         for (var column = 1; column <= Headings.Length; column++)
@@ -54,12 +58,7 @@ internal static class TreesSheet
             sheet.Choose(new CellRange(HeadingRow + 1, 8, row, 8), "planned", "waxed", "invested", "in kiln", "poured");
         }
 
-        row += 2;
-        foreach (var flask in context.Plan.Flasks)
-        {
-            row = WriteTree(sheet, row, flask, context.Reading.Night.Pieces) + 1;
-        }
-
+        WriteBlocks(sheet, row + 2, context);
         return sheet;
     }
 
@@ -78,6 +77,24 @@ internal static class TreesSheet
             {
                 context.Cells.Add(Subject.Flask(letter, Fields[i]), new CellRef(sheet.Name, row, FirstShopColumn + i));
             }
+        }
+    }
+
+    /// <summary>A block a flask, two on a page where they fit; the first ones stand under the list.</summary>
+    private static void WriteBlocks(OwnedSheet sheet, int row, SheetContext context)
+    {
+        var used = LinePoints * row;
+        foreach (var flask in context.Plan.Flasks)
+        {
+            var height = TreeBlock.Height(flask);
+            if (used + height > PagePoints)
+            {
+                sheet.StartPage(row);
+                used = 0;
+            }
+
+            used += height;
+            row = TreeBlock.Write(sheet, row, flask, context.Reading.Night.Pieces);
         }
     }
 
@@ -107,34 +124,5 @@ internal static class TreesSheet
         sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
         sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
         sheet.Set(row, 10, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
-    }
-
-    private static int WriteTree(OwnedSheet sheet, int row, FlaskPlan flask, IReadOnlyList<Piece> pieces)
-    {
-        sheet.Set(row, 2, $"Tree {flask.Letter}", Look.Heading);
-        sheet.Set(row, 3, flask.Columns.Count > 0 ? "from the button up" : "what hangs on it", Look.Heading);
-        if (flask.Columns.Count == 0)
-        {
-            foreach (var share in flask.Pieces)
-            {
-                sheet.Set(++row, 3, Words(share, pieces), Look.Text with { Wrap = false, Border = Line.None });
-            }
-
-            return row + 1;
-        }
-
-        for (var column = 0; column < flask.Columns.Count; column++)
-        {
-            sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"column {column + 1}"), Look.Text with { Border = Line.None });
-            sheet.Set(row, 3, string.Join(", then ", flask.Columns[column].Pieces.Select(p => Words(p, pieces))), Look.Text with { Wrap = false, Border = Line.None });
-        }
-
-        return row + 1;
-    }
-
-    private static string Words(PieceShare share, IReadOnlyList<Piece> pieces)
-    {
-        var name = pieces[share.PieceId].Name;
-        return string.Create(CultureInfo.InvariantCulture, $"{(name.Length == 0 ? "unnamed" : name)} ×{share.Quantity}");
     }
 }

@@ -17,6 +17,7 @@ internal sealed class BookEdits
     private readonly List<(string Source, string Id, string Type, string Target)> relations = [];
     private readonly List<(string Part, string Type)> overrides = [];
     private readonly HashSet<(string Source, string Id)> cut = [];
+    private readonly HashSet<string> handedOver = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> removed = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, string> defaults = new(StringComparer.OrdinalIgnoreCase);
 
@@ -92,6 +93,7 @@ internal sealed class BookEdits
     /// <param name="copy">The part that takes its content; already added.</param>
     public void HandOver(string part, string copy)
     {
+        handedOver.Add(part);
         var name = RelationshipsPartOf(part);
         if (package.Has(name))
         {
@@ -99,6 +101,10 @@ internal sealed class BookEdits
             parts[name] = EmptyRelationships();
         }
     }
+
+    /// <summary>The relationships of a part as read; none of a sheet that was handed over.</summary>
+    /// <param name="source">The part.</param>
+    public IReadOnlyList<Relationship> Relationships(string source) => handedOver.Contains(source) ? [] : package.Relationships(source);
 
     /// <summary>Makes sure an extension has a content type.</summary>
     /// <param name="extension">The extension, without a dot.</param>

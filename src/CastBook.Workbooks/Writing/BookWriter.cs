@@ -2,6 +2,7 @@ using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Sheets;
@@ -192,6 +193,7 @@ internal sealed class BookWriter
     private List<SheetPart> WriteSheets(IReadOnlyList<Finding> found)
     {
         var asking = new List<SheetPart>();
+        var drawings = new DrawingWriter(reading.Package, edits);
         // Our own sheets first, those with questions after them.
         foreach (var (sheet, ownName) in sheets.OrderBy(s => OwnName.IsQuestions(s.OwnName)))
         {
@@ -213,11 +215,13 @@ internal sealed class BookWriter
                 }
 
                 edits.Replace(standing.PartName, content);
+                drawings.Write(standing, sheet.Drawing);
                 continue;
             }
 
             var added = workbook.AddSheet(sheet.Name, content);
-            if (sheet.HeadingRow > 0)
+            drawings.Write(added, sheet.Drawing);
+            if (sheet is { HeadingRow: > 0, PrintScale: 0 })
             {
                 workbook.PrintTitles(added, sheet.HeadingRow);
             }

@@ -73,6 +73,9 @@ internal sealed record Look(
     /// <summary>The letter of a flask.</summary>
     public static Look Letter { get; } = new(16, Bold: true, Horizontal: "center", Border: Line.Under);
 
+    /// <summary>The letter to scratch into a mould.</summary>
+    public static Look Mould { get; } = new(48, Bold: true, Horizontal: "center");
+
     /// <summary>A framed cell for the shop to write in.</summary>
     public static Look Box { get; } = new(Border: Line.Frame);
 

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Reading;
 
 namespace CastBook.Workbooks.Writing;
@@ -12,6 +13,7 @@ internal sealed class OwnedSheet(string name)
     private readonly List<(int Row, int Column, Severity Severity)> marks = [];
     private readonly List<(CellRange Range, IReadOnlyList<string> Choices)> choices = [];
     private readonly Dictionary<int, double> heights = [];
+    private readonly List<int> pageStarts = [];
 
     /// <summary>The name on the tab.</summary>
     public string Name { get; set; } = name;
@@ -25,7 +27,13 @@ internal sealed class OwnedSheet(string name)
     /// <summary>Whether it is printed on its side.</summary>
     public bool Landscape { get; init; }
 
-    /// <summary>Row of the headings: all down to it stays in sight, and it is printed on every page. 0 for none.</summary>
+    /// <summary>How large it is printed, in percent, page by page as <see cref="StartPage"/> says; 0 makes it as wide as the page.</summary>
+    public int PrintScale { get; init; }
+
+    /// <summary>Rows that begin a new page.</summary>
+    public IReadOnlyList<int> PageStarts => pageStarts;
+
+    /// <summary>Row of the headings: all down to it stays in sight, and it is printed on every page of a sheet that is as wide as one. 0 for none.</summary>
     public int HeadingRow { get; set; }
 
     /// <summary>The cells, by row and column.</summary>
@@ -42,6 +50,9 @@ internal sealed class OwnedSheet(string name)
 
     /// <summary>Row heights in points, where they are not the usual.</summary>
     public IReadOnlyDictionary<int, double> Heights => heights;
+
+    /// <summary>What is drawn over the cells.</summary>
+    public SheetDrawing Drawing { get; } = new();
 
     /// <summary>The last row with a cell.</summary>
     public int LastRow => rows.Count == 0 ? 0 : rows.Keys.Last();
@@ -84,6 +95,10 @@ internal sealed class OwnedSheet(string name)
     /// <param name="range">The cells.</param>
     /// <param name="list">The choices, without commas.</param>
     public void Choose(CellRange range, params IReadOnlyList<string> list) => choices.Add((range, list));
+
+    /// <summary>Begins a new page; heeded only where <see cref="PrintScale"/> is given.</summary>
+    /// <param name="row">Its first row, from 1.</param>
+    public void StartPage(int row) => pageStarts.Add(row);
 
     /// <summary>Sets the height of a row.</summary>
     /// <param name="row">Row, from 1.</param>

@@ -16,7 +16,7 @@ internal static class OwnedSheetWriter
     {
         var xml = new StringBuilder(4096);
         xml.Append(CultureInfo.InvariantCulture, $"<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n<worksheet xmlns=\"{dialect.Spreadsheet}\">");
-        xml.Append("<sheetPr><tabColor rgb=\"FF2F6F73\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
+        xml.Append(CultureInfo.InvariantCulture, $"<sheetPr><tabColor rgb=\"FF2F6F73\"/>{(sheet.PrintScale > 0 ? "" : "<pageSetUpPr fitToPage=\"1\"/>")}</sheetPr>");
         View(xml, sheet);
         Columns(xml, sheet);
         Cells(xml, sheet, styles);
@@ -24,8 +24,11 @@ internal static class OwnedSheetWriter
         DropDowns(xml, sheet);
         Links(xml, sheet);
         xml.Append("<printOptions horizontalCentered=\"1\"/><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.5\" bottom=\"0.5\" header=\"0.3\" footer=\"0.3\"/>");
-        xml.Append(CultureInfo.InvariantCulture, $"<pageSetup paperSize=\"9\" orientation=\"{(sheet.Landscape ? "landscape" : "portrait")}\" fitToHeight=\"0\"/>");
-        xml.Append("<headerFooter><oddFooter>&amp;L&amp;9&amp;A&amp;R&amp;9&amp;P / &amp;N</oddFooter></headerFooter></worksheet>");
+        var size = sheet.PrintScale > 0 ? string.Create(CultureInfo.InvariantCulture, $"scale=\"{sheet.PrintScale}\"") : "fitToHeight=\"0\"";
+        xml.Append(CultureInfo.InvariantCulture, $"<pageSetup paperSize=\"9\" orientation=\"{(sheet.Landscape ? "landscape" : "portrait")}\" {size}/>");
+        xml.Append("<headerFooter><oddFooter>&amp;L&amp;9&amp;A&amp;R&amp;9&amp;P / &amp;N</oddFooter></headerFooter>");
+        Pages(xml, sheet);
+        xml.Append("</worksheet>");
         return Encoding.UTF8.GetBytes(xml.ToString());
     }
 
@@ -103,6 +106,22 @@ internal static class OwnedSheetWriter
         }
 
         xml.Append("</dataValidations>");
+    }
+
+    private static void Pages(StringBuilder xml, OwnedSheet sheet)
+    {
+        if (sheet.PageStarts.Count == 0)
+        {
+            return;
+        }
+
+        xml.Append(CultureInfo.InvariantCulture, $"<rowBreaks count=\"{sheet.PageStarts.Count}\" manualBreakCount=\"{sheet.PageStarts.Count}\">");
+        foreach (var row in sheet.PageStarts)
+        {
+            xml.Append(CultureInfo.InvariantCulture, $"<brk id=\"{row - 1}\" max=\"16383\" man=\"1\"/>");
+        }
+
+        xml.Append("</rowBreaks>");
     }
 
     private static void Links(StringBuilder xml, OwnedSheet sheet)

@@ -85,7 +85,8 @@ public sealed class PieceShapeTests
         var flat = PieceShape.Of(new PieceBox(false, Wrenmoor.Mm(20), Wrenmoor.Mm(16), Wrenmoor.Mm(3)), [7], rules, size);
         var rolled = PieceShape.Of(new PieceBox(false, Wrenmoor.Mm(20), Wrenmoor.Mm(3), Wrenmoor.Mm(16)), [7], rules, size);
 
-        rolled.ShouldBe(flat);
+        (rolled.Theta, rolled.Pitch, rolled.Tail).ShouldBe((flat.Theta, flat.Pitch, flat.Tail));
+        (rolled with { Theta = 0 }).ShouldNotBe(flat with { Theta = 0 }, "one of them stands on its edge");
         flat.Fits.ShouldBeTrue();
     }
 

@@ -4,15 +4,12 @@ using CastBook.Planning.Flasks;
 
 namespace CastBook.Planning.Tests.Flasks;
 
-/// <summary>Builds planned trees in space and measures them, without the planner's own geometry of sectors.</summary>
+/// <summary>Builds trees in space from the places that a plan gives to each piece, and measures them, without the planner's own geometry of sectors.</summary>
 public sealed class TreeClearanceTests
 {
     private const double GapMm = 3;
     private const double GateMm = 9;
     private const double TrunkMm = 4;
-
-    private static readonly double Sin = Math.Sin(50 * Math.PI / 180);
-    private static readonly double Cos = Math.Cos(50 * Math.PI / 180);
 
     public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 8)];
 
@@ -28,7 +25,7 @@ public sealed class TreeClearanceTests
 
         foreach (var flask in plan.Flasks)
         {
-            Measure(flask, pieces);
+            Measure(flask);
         }
     }
 
@@ -36,33 +33,25 @@ public sealed class TreeClearanceTests
     [Fact]
     public void Distance_PiecesTooNear_IsSeen()
     {
-        var ring = new PieceBox(true, Wrenmoor.Mm(20), Wrenmoor.Mm(4), null);
+        var ring = new HungPiece(0, Wrenmoor.Mm(0), Wrenmoor.Mm(GateMm))
+        {
+            Tilt = UnitsNet.Angle.FromDegrees(50),
+            IsRing = true,
+            Along = Wrenmoor.Mm(20),
+            Around = Wrenmoor.Mm(4),
+            Deep = Wrenmoor.Mm(20),
+        };
 
-        Nearest(Body(ring, 0, 0), Body(ring, 0, 22)).ShouldBeLessThan(GapMm);
-        Nearest(Body(ring, 0, 0), Body(ring, 0, 23 / Sin)).ShouldBeGreaterThanOrEqualTo(GapMm);
+        Nearest(Body(ring, 0), Body(ring with { Height = Wrenmoor.Mm(22) }, 0)).ShouldBeLessThan(GapMm);
+        Nearest(Body(ring, 0), Body(ring with { Height = Wrenmoor.Mm(23 / Math.Sin(50 * Math.PI / 180)) }, 0)).ShouldBeGreaterThanOrEqualTo(GapMm);
     }
 
-    private static void Measure(FlaskPlan flask, Piece[] pieces)
+    private static void Measure(FlaskPlan flask)
     {
         var size = SizeBook.Of(Wrenmoor.Shop, ask: true, new FindingList()).Sizes[2];
-        var rules = new HangingRules(Wrenmoor.Answered, new FindingList());
-        var bodies = new List<List<Vector3>>();
-        var start = 0.0;
-        foreach (var column in flask.Columns)
-        {
-            var shapes = column.Pieces.Select(p => (p, Shape: PieceShape.Of(pieces[p.PieceId].Box!, [GateMm], rules, size))).ToList();
-            var theta = shapes.Max(s => s.Shape.Theta);
-            var angle = (start + (theta / 2.0)) * 2 * Math.PI / PieceShape.Turn;
-            start += theta;
-            var z = 0.0;
-            foreach (var (share, shape) in shapes.SelectMany(s => Enumerable.Repeat(s, s.p.Quantity)))
-            {
-                bodies.Add(Body(pieces[share.PieceId].Box!, angle, z + (shape.Pitch / 4.0)));
-                z += shape.Pitch / 2.0;
-            }
-        }
-
-        start.ShouldBeLessThanOrEqualTo(PieceShape.Turn);
+        flask.Columns.Sum(c => c.Width.Degrees).ShouldBeLessThanOrEqualTo(360);
+        flask.Columns.Sum(c => c.Places.Count).ShouldBe(flask.Pieces.Sum(p => p.Quantity));
+        var bodies = flask.Columns.SelectMany(c => c.Places.Select(p => Body(p, c.Middle.Radians))).ToList();
         foreach (var point in bodies.SelectMany(b => b))
         {
             double.Hypot(point.X, point.Y).ShouldBeLessThanOrEqualTo(size.ReachMm + 1e-3);
@@ -89,21 +78,22 @@ public sealed class TreeClearanceTests
         return Math.Sqrt(a.Min(p => b.Min(q => Vector3.DistanceSquared(p, q))));
     }
 
-    // Square slabs, so that it does not matter which way they are rolled; rings as discs.
-    private static List<Vector3> Body(PieceBox box, double angle, double z)
+    // Points on the surface of a box, or of a disc in the plane of the trunk.
+    private static List<Vector3> Body(HungPiece piece, double angle)
     {
         var points = new List<Vector3>();
-        var (length, width) = (box.Length.Millimeters, box.Width.Millimeters);
-        double[] across = [-width / 2, 0, width / 2];
-        if (box.IsRing)
+        var (sin, cos) = (Math.Sin(piece.Tilt.Radians), Math.Cos(piece.Tilt.Radians));
+        var (gate, length, z) = (piece.Gate.Millimeters, piece.Along.Millimeters, piece.Height.Millimeters);
+        var around = Across(piece.Around.Millimeters);
+        if (piece.IsRing)
         {
-            var middle = GateMm + (length / 2);
-            foreach (var w in across)
+            var middle = gate + (length / 2);
+            foreach (var w in around)
             {
                 for (var turn = 0.0; turn < 2 * Math.PI; turn += Math.PI / 24)
                 {
                     points.Add(Place(
-                        TrunkMm + (middle * Sin) + (length / 2 * Math.Cos(turn)), w, z + (middle * Cos) + (length / 2 * Math.Sin(turn)), angle));
+                        TrunkMm + (middle * sin) + (length / 2 * Math.Cos(turn)), w, z + (middle * cos) + (length / 2 * Math.Sin(turn)), angle));
                 }
             }
 
@@ -112,18 +102,20 @@ public sealed class TreeClearanceTests
 
         for (var along = 0.0; along <= length + 1e-9; along += length / 8)
         {
-            foreach (var w in across)
+            foreach (var w in around)
             {
-                foreach (var t in across)
+                foreach (var t in Across(piece.Deep.Millimeters))
                 {
-                    var u = GateMm + along;
-                    points.Add(Place(TrunkMm + (u * Sin) - (t * Cos), w, z + (u * Cos) + (t * Sin), angle));
+                    var u = gate + along;
+                    points.Add(Place(TrunkMm + (u * sin) - (t * cos), w, z + (u * cos) + (t * sin), angle));
                 }
             }
         }
 
         return points;
     }
+
+    private static double[] Across(double size) => [-size / 2, 0, size / 2];
 
     private static Vector3 Place(double radial, double tangential, double z, double angle) => new(
         (float)((radial * Math.Cos(angle)) - (tangential * Math.Sin(angle))),
@@ -136,7 +128,7 @@ public sealed class TreeClearanceTests
         var width = 2 + (random.NextDouble() * 6);
         var box = isRing
             ? new PieceBox(true, Wrenmoor.Mm(12 + (random.NextDouble() * 10)), Wrenmoor.Mm(width), null)
-            : new PieceBox(false, Wrenmoor.Mm(6 + (random.NextDouble() * 20)), Wrenmoor.Mm(width), Wrenmoor.Mm(width));
+            : new PieceBox(false, Wrenmoor.Mm(6 + (random.NextDouble() * 20)), Wrenmoor.Mm(width), Wrenmoor.Mm(2 + (random.NextDouble() * 6)));
         return Wrenmoor.Ring(random.Next(2, 9)) with { Box = box, Gate = new PieceGate(1, Wrenmoor.Mm(2), Wrenmoor.Mm(GateMm)) };
     }
 }

@@ -86,13 +86,18 @@ internal sealed class BookDiff
         }
     }
 
-    /// <summary>The parts of sheets that were ours before already.</summary>
+    /// <summary>The parts of sheets that were ours before already, and drawings on them in which nothing but ours is drawn.</summary>
     private HashSet<string> OwnParts()
     {
         var sheets = before.DefinedNames.Where(n => n.Name.StartsWith("CastBook_", StringComparison.Ordinal) && n.Name.EndsWith("Sheet", StringComparison.Ordinal))
             .Select(n => n.TryCell(out var cell) ? cell.Sheet : "").ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return before.Sheets.Where(s => sheets.Contains(s.Name)).Select(s => s.PartName).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var own = before.Sheets.Where(s => sheets.Contains(s.Name)).Select(s => s.PartName).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        own.UnionWith([.. own.SelectMany(s => before.Relationships(s)).Where(r => r.Is("drawing") && IsAllOurs(r.Target)).Select(r => r.Target)]);
+        return own;
     }
+
+    private bool IsAllOurs(string drawing) => RawXml.Read(before.Read(drawing)).Elements.All(anchor =>
+        anchor.All().FirstOrDefault(e => e.LocalName == "cNvPr")?["name"]?.StartsWith("CastBook ", StringComparison.Ordinal) == true);
 
     private PartRule? RuleOf(string part)
     {

@@ -1,0 +1,141 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Drawing;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>
+/// What the bench needs of one flask: its letter and numbers, the drawing of its tree, and the list to wax it up by.
+/// Numbers in the drawing are those of the list.
+/// </summary>
+internal sealed class TreeBlock
+{
+    private const int PictureRows = 15;
+    private const double RowPoints = 15;
+    private const double LetterPoints = 60;
+    private const double PictureMm = (PictureRows * RowPoints / 72 * 25.4) - 2;
+    private const double SideMm = 76;
+
+    // Column A is that of the letters in the list above: whoever reads the sheet must not take a block for a line of it.
+    private const int FirstColumn = 2;
+    private const int AboveColumn = 5;
+
+    private static readonly string[] Headings =
+        ["Tree", "Alloy", "Pieces", "Charge (g)", "Powder (g)", "Metal (°C)", "Flask (°C)", "Quench after (min)", "Size"];
+
+    private readonly OwnedSheet sheet;
+    private readonly FlaskPlan flask;
+    private readonly IReadOnlyList<Piece> pieces;
+    private readonly Dictionary<int, int> numbers = [];
+
+    private TreeBlock(OwnedSheet sheet, FlaskPlan flask, IReadOnlyList<Piece> pieces)
+    {
+        this.sheet = sheet;
+        this.flask = flask;
+        this.pieces = pieces;
+        foreach (var share in flask.Pieces)
+        {
+            numbers.TryAdd(share.PieceId, numbers.Count + 1);
+        }
+    }
+
+    /// <summary>How tall the block of a flask is, in points.</summary>
+    /// <param name="flask">The flask.</param>
+    public static double Height(FlaskPlan flask) =>
+        LetterPoints + (RowPoints * (4 + flask.Pieces.Count + (flask.Columns.Count == 0 ? 1 : flask.Columns.Count + PictureRows + 1)));
+
+    /// <summary>Writes the block.</summary>
+    /// <param name="sheet">Where.</param>
+    /// <param name="row">Its first row.</param>
+    /// <param name="flask">The flask.</param>
+    /// <param name="pieces">The rows of the list.</param>
+    /// <returns>The first row below it.</returns>
+    public static int Write(OwnedSheet sheet, int row, FlaskPlan flask, IReadOnlyList<Piece> pieces) =>
+        new TreeBlock(sheet, flask, pieces).Write(row) + 2;
+
+    private int Write(int row)
+    {
+        for (var i = 0; i < Headings.Length; i++)
+        {
+            sheet.Set(row, FirstColumn + i, Headings[i], i == 0 ? Look.FirstHeading : i is >= 2 and <= 7 ? Look.NumberHeading : Look.Heading);
+        }
+
+        sheet.Height(row, 2 * RowPoints);
+        WriteCard(++row);
+        if (flask.Columns.Count > 0)
+        {
+            var picture = new TreePicture(flask, numbers);
+            sheet.Drawing.Add(picture.FromSide(new Frame(row + 1, FirstColumn, SideMm, PictureMm)));
+            sheet.Drawing.Add(picture.FromAbove(new Frame(row + 1, AboveColumn, SideMm, PictureMm)));
+            row += PictureRows + 1;
+            row = WriteColumns(row, picture);
+        }
+        else
+        {
+            sheet.Set(++row, 2, flask.State == FlaskState.Planned ? "Not drawn: the sizes of some of its pieces are not known." : "Not drawn: the tree is built.", Look.Small);
+        }
+
+        foreach (var share in flask.Pieces)
+        {
+            sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"no. {numbers[share.PieceId]}"), Look.Text with { Border = Line.None });
+            sheet.Set(row, 3, Words(share), Look.Text with { Wrap = false, Border = Line.None });
+        }
+
+        return row;
+    }
+
+    private void WriteCard(int row)
+    {
+        sheet.Height(row, LetterPoints);
+        sheet.Set(row, FirstColumn, flask.Letter, Look.Mould);
+        sheet.Set(row, 3, flask.Alloy, Look.Strong);
+        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
+        sheet.Set(row, 5, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
+        sheet.Set(row, 6, CellValue.Of(CellNumbers.Grams(flask.Powder)), Look.Big(Look.Whole));
+        sheet.Set(row, 7, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 8, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 9, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
+        sheet.Set(row, 10, flask.Size.Name, Look.Text);
+    }
+
+    private int WriteColumns(int row, TreePicture picture)
+    {
+        var (right, left) = picture.SideColumns;
+        for (var i = 0; i < flask.Columns.Count; i++)
+        {
+            var column = flask.Columns[i];
+            var drawn = i == right ? " (drawn at the right)" : i == left ? " (drawn at the left)" : "";
+            sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"column {i + 1}"), Look.Text with { Border = Line.None });
+            sheet.Set(row, 3, string.Join("; ", Runs(column)) + drawn, Look.Text with { Wrap = false, Border = Line.None });
+        }
+
+        return row + 1;
+    }
+
+    /// <summary>From the button up, one piece's row after the other, with the height of each gate above the base.</summary>
+    private IEnumerable<string> Runs(TreeColumn column)
+    {
+        var at = 0;
+        foreach (var share in column.Pieces)
+        {
+            var heights = column.Places.Skip(at).Take(share.Quantity).Select(p => Millimetres(p.Height.Millimeters));
+            at += share.Quantity;
+            yield return string.Create(CultureInfo.InvariantCulture, $"no. {numbers[share.PieceId]} ×{share.Quantity}, gates {string.Join(", ", heights)} mm above the base");
+        }
+    }
+
+    private string Words(PieceShare share)
+    {
+        var name = pieces[share.PieceId].Name;
+        var words = string.Create(CultureInfo.InvariantCulture, $"{(name.Length == 0 ? "unnamed" : name)} ×{share.Quantity}");
+        var places = flask.Columns.SelectMany(c => c.Places).Where(p => p.PieceId == share.PieceId).ToList();
+        return places.Count == 0 ? words : $"{words}: {WayUp(places[0])}, gate {Millimetres(places[0].Gate.Millimeters)} mm long, {Millimetres(places[0].Tilt.Degrees)}° to the trunk";
+    }
+
+    private static string WayUp(HungPiece piece) =>
+        piece.IsRing ? "ring upright in line with the trunk" : piece.OnEdge ? "on its edge" : "flat";
+
+    private static string Millimetres(double value) => Math.Round(value).ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,87 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using CastBook.Workbooks.Tests.Fidelity;
+using CastBook.Workbooks.Tests.Filling;
+using CastBook.Workbooks.Tests.Reading;
+
+namespace CastBook.Workbooks.Tests.Drawing;
+
+/// <summary>The drawings of trees in a filled book.</summary>
+public sealed partial class TreeDrawingTests
+{
+    private const string Part = "xl/drawings/drawing1.xml";
+
+    private static readonly byte[] Demo = File.ReadAllBytes(TestBooks.PathOf("templates/wrenmoor-night/wrenmoor-night.xlsx"));
+
+    [Fact]
+    public void Fill_TreesWithKnownSizes_AreDrawnFromTheSideAndFromAbove()
+    {
+        var filled = Filled.From(Demo);
+        var drawn = filled.Plan.Flasks.Where(f => f.Columns.Count > 0).Select(f => f.Letter).ToList();
+
+        drawn.Count.ShouldBeGreaterThan(2);
+        Names(filled.Part(Part)).ShouldBe(drawn.SelectMany(l => new[] { $"CastBook tree {l} from the side", $"CastBook tree {l} from above" }));
+    }
+
+    [Fact]
+    public void Fill_Tree_IsDescribedForThoseWhoCannotSeeIt()
+    {
+        var filled = Filled.From(Demo);
+        var flask = filled.Plan.Flasks.First(f => f.Columns.Count > 1);
+
+        filled.Part(Part).ShouldContain($"descr=\"Tree {flask.Letter} from above: {flask.Columns.Count} columns round the trunk, numbered clockwise from the right.\"");
+    }
+
+    // From the side the columns at the right and the left are drawn, from above one box for each kind of piece in a column.
+    [Fact]
+    public void Fill_Tree_HasEveryPieceOfTheDrawnColumns()
+    {
+        var filled = Filled.From(Demo);
+        var flask = filled.Plan.Flasks.First(f => f.Columns.Count > 1);
+        var right = flask.Columns[0].Places.Count;
+        var group = Group(filled.Part(Part), $"CastBook tree {flask.Letter} from the side");
+
+        Regex.Count(group, "prst=\"line\"").ShouldBeGreaterThanOrEqualTo(right);
+        Regex.Count(group, "prst=\"line\"").ShouldBeLessThanOrEqualTo(flask.Columns.Sum(c => c.Places.Count));
+    }
+
+    [Fact]
+    public void Fill_SomebodyDrewOnTheSheet_HisShapeStaysAndOursAreDrawnAnew()
+    {
+        var filled = Filled.From(Demo);
+        var note = Anchor().Match(filled.Part(Part)).Value.Replace("CastBook tree", "Ann's arrow", StringComparison.Ordinal);
+        var drawn = Change(filled.Bytes, xml => xml.Replace("</xdr:wsDr>", note + "</xdr:wsDr>", StringComparison.Ordinal));
+
+        var again = Filled.From(Change(drawn, xml => xml.Replace("prst=\"line\"", "prst=\"wave\"", StringComparison.Ordinal)));
+
+        again.Part(Part).ShouldContain(note.Replace("prst=\"line\"", "prst=\"wave\"", StringComparison.Ordinal));
+        Names(again.Part(Part)).Count(n => n.StartsWith("CastBook ", StringComparison.Ordinal)).ShouldBe(Names(filled.Part(Part)).Count);
+        Regex.Count(again.Part(Part), "prst=\"wave\"").ShouldBe(Regex.Count(note, "prst=\"line\""));
+        again.Again().Result.Changed.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Fill_StrictBook_DrawsInItsNamespaces()
+    {
+        var strict = File.ReadAllBytes(TestBooks.PathOf("04_strict_iso29500.xlsx"));
+        var filled = Filled.From(strict);
+
+        Validator.NewMessages(strict, filled.Bytes).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Fill_DrawnTrees_PassTheValidator() =>
+        Validator.NewMessages(Demo, Filled.From(Demo).Bytes).ShouldBeEmpty();
+
+    private static byte[] Change(byte[] book, Func<string, string> change) =>
+        Planted.In(book, Part, content => Encoding.UTF8.GetBytes(change(Encoding.UTF8.GetString(content))));
+
+    private static List<string> Names(string xml) =>
+        [.. Anchor().Matches(xml).Select(a => Regex.Match(a.Value, "cNvPr id=\"[0-9]+\" name=\"([^\"]*)\"").Groups[1].Value)];
+
+    private static string Group(string xml, string name) =>
+        Anchor().Matches(xml).Select(a => a.Value).Single(a => a.Contains($"name=\"{name}\"", StringComparison.Ordinal));
+
+    [GeneratedRegex("<xdr:oneCellAnchor .*?</xdr:oneCellAnchor>", RegexOptions.Singleline)]
+    private static partial Regex Anchor();
+}
