@@ -40,6 +40,9 @@ public sealed record Alloy
 
     /// <summary>True when gypsum-bonded investment cannot hold it (platinum, palladium).</summary>
     public bool NeedsHighTemperatureInvestment { get; init; }
+
+    /// <summary>Where the built-in numbers come from; what the shop types has no source here.</summary>
+    public AlloySources Sources { get; init; } = AlloySources.None;
 }
 
 /// <summary>The wait between pour and quench by flask class; a missing value is asked for, never guessed.</summary>

@@ -13,7 +13,10 @@ public static class BuiltInAlloys
 {
     /// <summary>All of them: silver, gold, copper alloys, platinum and palladium, then those known by name only.</summary>
     public static IReadOnlyList<Alloy> All { get; } =
-        [.. SilverAlloys.All, .. GoldAlloys.All, .. CopperAlloys.All, .. PlatinumAlloys.All, .. NamedAlloys.All];
+        [
+        .. SilverAlloys.All, .. GoldAlloys.All, .. RedGoldAlloys.All, .. WhiteGoldAlloys.All,
+        .. CopperAlloys.All, .. PlatinumAlloys.All, .. NamedAlloys.All,
+    ];
 
     // After All: static fields are set in the order written.
     private static readonly Dictionary<string, List<Alloy>> ByKey = Index();

@@ -2,10 +2,14 @@ using UnitsNet;
 
 namespace CastBook.Casting.Metals;
 
-/// <summary>A density from the mixing rule, and whether the rule is known to hold for it.</summary>
+/// <summary>A density from the mixing rule, and how far the rule is known to hold for it.</summary>
 /// <param name="Density">Density of the solid alloy at room temperature.</param>
-/// <param name="Reliable">
-/// True when measured alloys of these elements agree with the rule within 1 %; false when an element takes
-/// part for which the rule is 1 to 6 % low, or has not been compared.
+/// <param name="Doubtful">The elements for which the rule reads low or has not been compared; none when it can be relied on.</param>
+/// <param name="LowBy">
+/// The most that the rule was found low with those elements; missing when one of them has not been compared at all.
 /// </param>
-public readonly record struct DensityEstimate(Density Density, bool Reliable);
+public sealed record DensityEstimate(Density Density, IReadOnlyList<string> Doubtful, Ratio? LowBy)
+{
+    /// <summary>True when measured alloys of these elements agree with the rule within 1 %.</summary>
+    public bool Reliable => Doubtful.Count == 0;
+}

@@ -40,12 +40,14 @@ public class DensityFromCompositionTests
     public void Density_WhereTheRuleReadsLow_IsNotCalledReliable(string composition, string printed, string lowBy)
     {
         var published = PublishedNumber.Parse(printed).Value;
-        var least = published * (1 - (PublishedNumber.Parse(lowBy).Value / 100));
+        var most = PublishedNumber.Parse(lowBy).Value;
 
         var estimate = DensityFromComposition.Compute(Composition.Of(composition));
 
         estimate.Reliable.ShouldBeFalse();
-        estimate.Density.GramsPerCubicCentimeter.ShouldBeInRange(least, published);
+        var lowPercent = 100 * (1 - (estimate.Density.GramsPerCubicCentimeter / published));
+        lowPercent.ShouldBeInRange(most / 2, most);
+        estimate.LowBy?.Percent.ShouldBeGreaterThanOrEqualTo(lowPercent);
     }
 
     [Theory]
