@@ -32,6 +32,22 @@ public sealed class Composition
         return 0;
     }
 
+    /// <summary>The elements of one hazard that take part, in the order written.</summary>
+    /// <param name="hazard">The hazard.</param>
+    public IReadOnlyList<Element> With(ElementHazard hazard)
+    {
+        var found = new List<Element>();
+        foreach (var (symbol, _) in Parts)
+        {
+            if (Elements.TryGet(symbol, out var element) && element.Hazard == hazard)
+            {
+                found.Add(element);
+            }
+        }
+
+        return found;
+    }
+
     /// <summary>The composition as it would be typed, such as <c>Au 583 Ag 104 Cu 313</c>.</summary>
     /// <returns>Text that <see cref="TryParse"/> reads back.</returns>
     public override string ToString() =>

@@ -17,7 +17,7 @@ public static class Elements
         Of("Ag", "silver", 10.49, 961.78),       // published table; ITS-90
         Of("Au", "gold", 19.32, 1064.18),        // published table (others print 19.30); ITS-90
         Of("Cu", "copper", 8.96, 1084.62),       // published table; ITS-90
-        Of("Zn", "zinc", 7.134, 419.527),        // published table; ITS-90
+        Of("Zn", "zinc", 7.134, 419.527, ElementHazard.Fume),      // published table; ITS-90
         Of("Pd", "palladium", 12.02, 1554.8),    // published review of the platinum metals (1552 there); memory
         Of("Pt", "platinum", 21.45, 1768.2),     // published review of the platinum metals (1768 there); memory
         Of("Ru", "ruthenium", 12.45, 2310),      // published review of the platinum metals; same
@@ -32,9 +32,11 @@ public static class Elements
         Of("Al", "aluminium", 2.70, 660.323),    // memory; ITS-90
         Of("In", "indium", 7.31, 156.5985),      // memory; ITS-90
         Of("Ga", "gallium", 5.91, 29.7646),      // memory; ITS-90
-        Of("Cd", "cadmium", 8.65, 321.07),       // memory; memory. Known only so that it can be refused by name.
-        Of("Pb", "lead", 11.34, 327.46),         // memory; memory. Known only so that it can be refused by name.
-        Of("Be", "beryllium", 1.85, 1287),       // memory; memory. Known only so that it can be refused by name.
+
+        // Known so that an alloy with them can be refused by name.
+        Of("Cd", "cadmium", 8.65, 321.07, ElementHazard.Poison),       // memory; memory
+        Of("Pb", "lead", 11.34, 327.46, ElementHazard.Poison),         // memory; memory
+        Of("Be", "beryllium", 1.85, 1287, ElementHazard.Poison),       // memory; memory
     ];
 
     private static readonly Dictionary<string, Element> BySymbol =
@@ -65,6 +67,6 @@ public static class Elements
         return ByName.TryGetValue(name.Trim(), out element);
     }
 
-    private static Element Of(string symbol, string name, double gramsPerCubicCentimeter, double degreesCelsius) =>
-        new(symbol, name, Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimeter), Temperature.FromDegreesCelsius(degreesCelsius));
+    private static Element Of(string symbol, string name, double gramsPerCubicCentimeter, double degreesCelsius, ElementHazard hazard = ElementHazard.None) =>
+        new(symbol, name, Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimeter), Temperature.FromDegreesCelsius(degreesCelsius), hazard);
 }

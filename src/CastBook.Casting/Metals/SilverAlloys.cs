@@ -73,7 +73,7 @@ internal static class SilverAlloys
             // No density: the mixing rule has not been compared with germanium alloys.
             Sources = new() { Composition = Published("patent").But("it allows 925 to 960 silver and 1 to 15 germanium") },
         },
-        WithCopper("silver 958", 958, 880, 924, "958", "Britannia silver"),
+        WithCopper("silver 958", 958, 879, 924, "958", "Britannia silver"),
         WithCopper("silver 950", 950, 862, 917, "950"),
         WithCopper("silver 935 with copper", 935, 828, 904, "silver 935", "935"),
         WithCopper("silver 917", 917, 779, 890),

@@ -121,8 +121,29 @@ public static partial class Catalogue
     public static FindingKind AlloyDensityFromComposition { get; } = new(
         "alloy-density-from-composition", Severity.Check,
         "The density of {0}, {1}, is worked out from its composition.",
-        "With zinc, tin, silicon or cobalt in the alloy that can be 2 to 4 % low, and the charge with it.",
+        "With {2} in it, {3}.",
         "Type its measured density on the Alloys sheet.");
+
+    /// <summary>An alloy named for more than it holds.</summary>
+    public static FindingKind AlloyBelowItsMark { get; } = new(
+        "alloy-below-its-mark", Severity.Check,
+        "{0} is named for {1} parts of {2} in a thousand; its composition has {3}.",
+        "A mark is a least value: pieces of it may not bear that one.",
+        "Correct the composition on the Alloys sheet, or give the alloy another name.");
+
+    /// <summary>An alloy that reaches its carats in one country only.</summary>
+    public static FindingKind AlloyMarkInAmericaOnly { get; } = new(
+        "alloy-mark-in-america-only", Severity.Note,
+        "{0} has {3} parts of {2} in a thousand, which is under {1}.",
+        "In the United States it may be stamped {4}; where thousandths are stamped, {5}.",
+        "");
+
+    /// <summary>An alloy whose zinc boils off.</summary>
+    public static FindingKind AlloyFumes { get; } = new(
+        "alloy-fumes", Severity.Note,
+        "{0} has {1} in its composition.",
+        "It boils off as a white fume that makes people ill, and each melt has less of it.",
+        "Draw the fume off, melt no hotter than the alloy's data sheet says, and use fresh metal for at least half of each melt.");
 
     /// <summary>An alloy nobody should melt.</summary>
     public static FindingKind AlloyRefused { get; } = new(

@@ -8,8 +8,6 @@ namespace CastBook.Planning.Metals;
 /// <summary>Finds the alloy a name means: the shop's rows first, then its answers, then the built-in alloys.</summary>
 internal sealed class AlloyBook(Shop shop, FindingList findings)
 {
-    private static readonly string[] Poisonous = ["Be", "Cd", "Pb"];
-
     private readonly AlloyMeanings meanings = new(shop);
     private readonly OpenNames names = new(new(shop));
     private readonly Dictionary<string, (AlloyAnswer Answer, OpenName? Name)> answers = new(StringComparer.Ordinal);
@@ -113,6 +111,7 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         {
             entry = new KnownAlloy(name, WithDensity(alloy, name), row, known.Count) { Refused = Bad(alloy).Count > 0 };
             known[key] = entry;
+            AlloyCautions.Add(entry, findings);
         }
 
         return new(entry, entry.Density, entry.Density);
@@ -133,10 +132,11 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         var estimate = DensityFromComposition.Compute(composition);
         if (!estimate.Reliable)
         {
-            findings.Add(Catalogue.AlloyDensityFromComposition.At(About(name, ShopField.Density), name, Say.Dense(estimate.Density)));
+            findings.Add(Catalogue.AlloyDensityFromComposition.At(
+                About(name, ShopField.Density), name, Say.Dense(estimate.Density), AlloyCautions.Names(estimate.Doubtful), AlloyCautions.HowLow(estimate)));
         }
 
-        return alloy with { Density = estimate.Density };
+        return alloy with { Density = estimate.Density, Sources = alloy.Sources with { Density = NumberSource.MixingRule } };
     }
 
     // Said of each row; the repeats fold into one finding about the alloy and all its rows.
@@ -150,12 +150,12 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
 
         if (alloy.Refused)
         {
-            var names = Bad(alloy.Alloy).Select(b => b switch { "Be" => "beryllium", "Cd" => "cadmium", _ => "lead" }).ToList();
-            findings.Add(Catalogue.AlloyRefused.At([About(alloy.Name, ShopField.Composition), row], alloy.Name, Say.Together(names)));
+            var names = Bad(alloy.Alloy).Select(element => element.Name);
+            findings.Add(Catalogue.AlloyRefused.At([About(alloy.Name, ShopField.Composition), row], alloy.Name, Say.Together([.. names])));
         }
     }
 
-    private static List<string> Bad(Alloy alloy) => [.. Poisonous.Where(symbol => alloy.Composition?.PerMille(symbol) > 0)];
+    private static IReadOnlyList<Element> Bad(Alloy alloy) => alloy.Composition?.With(ElementHazard.Poison) ?? [];
 
     // What the shop's row leaves blank comes from the one built-in alloy of its name; a composition of its own keeps its own density.
     private static Alloy Fill(Alloy own, Alloy builtIn) => own with
@@ -172,7 +172,20 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
             own.QuenchAfter.Small ?? builtIn.QuenchAfter.Small,
             own.QuenchAfter.Medium ?? builtIn.QuenchAfter.Medium,
             own.QuenchAfter.Large ?? builtIn.QuenchAfter.Large),
+        Sources = SourcesOf(own, builtIn.Sources),
         NeedsHighTemperatureInvestment = own.NeedsHighTemperatureInvestment || builtIn.NeedsHighTemperatureInvestment,
+    };
+
+    private static AlloySources SourcesOf(Alloy own, AlloySources builtIn) => new()
+    {
+        Composition = own.Composition is null ? builtIn.Composition : null,
+        Density = own.Density is null && own.Composition is null ? builtIn.Density : null,
+        Melting = own.Solidus is null && own.Liquidus is null ? builtIn.Melting : null,
+        MetalTemperature = own.MetalTemperature is null ? builtIn.MetalTemperature : null,
+        FlaskTemperature = (own.FlaskTemperatureFine ?? own.FlaskTemperatureOrdinary ?? own.FlaskTemperatureHeavy) is null ? builtIn.FlaskTemperature : null,
+        QuenchSmall = own.QuenchAfter.Small is null ? builtIn.QuenchSmall : null,
+        QuenchMedium = own.QuenchAfter.Medium is null ? builtIn.QuenchMedium : null,
+        QuenchLarge = own.QuenchAfter.Large is null ? builtIn.QuenchLarge : null,
     };
 
     private static Subject About(string name, string field) => new(SubjectKind.Alloy, name, field);

@@ -64,8 +64,12 @@ internal sealed class OpenNames(AlloyMeanings meanings)
         var choices = name.Meaning.Choices.Select(c => Quoted(c.Name.Trim())).ToList();
         return choices.Count <= MostChoices
             ? Say.Choice(choices)
-            : Say.Choice([.. choices.Take(MostChoices), $"one of {Say.Count(choices.Count - MostChoices)} more"]);
+            : Say.Choice([.. Spread(choices), $"one of {Say.Count(choices.Count - MostChoices)} more"]);
     }
+
+    // From all over the list, so that each colour of gold is among them.
+    private static IEnumerable<string> Spread(List<string> choices) =>
+        Enumerable.Range(0, MostChoices).Select(i => choices[i * choices.Count / MostChoices]);
 
     private static string Quoted(string name) => $"\"{name}\"";
 }

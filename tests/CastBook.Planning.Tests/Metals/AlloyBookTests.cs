@@ -118,7 +118,7 @@ public sealed class AlloyBookTests
     public void Resolve_UnknownCarats_NamesTheNearest() =>
         NightPlanner.Plan(Wrenmoor.Night(Ring("16 ct white gold"))).The("alloy-unknown").Text().ShouldBe(
             "No alloy is called \"16 ct white gold\". The metal follows from its density. Type the name you mean "
-            + "(the nearest are \"10k white\", \"14k white\" and \"18k nickel white\"), or add the alloy with its density to the Alloys sheet.");
+            + "(the nearest are \"10k nickel white\", \"10k palladium white\" and \"14k nickel white\"), or add the alloy with its density to the Alloys sheet.");
 
     [Theory]
     [InlineData("Rotgold 750", true)]
@@ -235,8 +235,65 @@ public sealed class AlloyBookTests
 
         var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("Bell brass")));
 
+        plan.The("alloy-density-from-composition").Text().ShouldBe(
+            "The density of Bell brass, 8.63 g/cm³, is worked out from its composition. With zinc in it, measured alloys are up to 3 % denser "
+            + "than that, and take as much more metal. Type its measured density on the Alloys sheet.");
+        plan.The("alloy-fumes").Text().ShouldBe(
+            "Bell brass has zinc in its composition. It boils off as a white fume that makes people ill, and each melt has less of it. "
+            + "Draw the fume off, melt no hotter than the alloy's data sheet says, and use fresh metal for at least half of each melt.");
+    }
+
+    [Fact]
+    public void Resolve_ElementNobodyCompared_IsSaid()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Own("House white", "Au 750 Ag 150 Pd 100"), Ring("House white")));
+
         plan.The("alloy-density-from-composition").Why.ShouldBe(
-            "With zinc, tin, silicon or cobalt in the alloy that can be 2 to 4 % low, and the charge with it.");
+            "With palladium in it, nobody has compared that with measured alloys, and the metal follows from it.");
+        plan.Ids().ShouldNotContain("alloy-fumes");
+    }
+
+    // Source of the rule: an authority's fineness requirements, 584 ‰ is 375 where nothing stands between 375 and 585.
+    [Fact]
+    public void Resolve_FourteenCaratsOf584_MayBeStampedInAmericaOnly()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Own("House 14k", "Au 584 Ag 104 Cu 312"), Ring("House 14k")));
+
+        plan.The("alloy-mark-in-america-only").Text().ShouldBe(
+            "House 14k has 584 parts of gold in a thousand, which is under 585. In the United States it may be stamped 14K; where thousandths are stamped, 375.");
+    }
+
+    [Fact]
+    public void Resolve_SterlingOf900_IsBelowItsMark()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Own("House sterling", "Ag 900 Cu 100"), Ring("House sterling")));
+
+        plan.The("alloy-below-its-mark").Text().ShouldBe(
+            "House sterling is named for 925 parts of silver in a thousand; its composition has 900. A mark is a least value: pieces of it may not bear that one. "
+            + "Correct the composition on the Alloys sheet, or give the alloy another name.");
+    }
+
+    [Theory]
+    [InlineData("House sterling", "Ag 925 Cu 75.4")]
+    [InlineData("House 18k", "Au 752 Ag 124 Cu 124")]
+    [InlineData("House bronze", "Cu 900 Sn 100")]
+    public void Resolve_NameThatIsKept_HasNoFindingAboutMarks(string name, string composition)
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Own(name, composition), Ring(name)));
+
+        plan.Ids().ShouldNotContain("alloy-below-its-mark");
+        plan.Ids().ShouldNotContain("alloy-mark-in-america-only");
+    }
+
+    [Fact]
+    public void Resolve_BuiltInNumbers_KeepTheirSourceOnlyWhereTheShopHasNone()
+    {
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Sterling without deoxidant", Density = Density.FromGramsPerCubicCentimeter(10) } };
+
+        var sources = new AlloyBook(Wrenmoor.Shop with { Alloys = [own] }, new FindingList()).Resolve("sterling without deoxidant", 0).Known!.Alloy.Sources;
+
+        sources.Density.ShouldBeNull();
+        sources.MetalTemperature!.Words.ShouldBe("common practice");
     }
 
     [Fact]
@@ -288,6 +345,12 @@ public sealed class AlloyBookTests
 
         plan.Stops().ShouldBe(["needs-high-temperature-investment"]);
         plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.NotPlanned, PieceStatus.Planned]);
+    }
+
+    private static Shop Own(string name, string composition)
+    {
+        Composition.TryParse(composition, out var parts, out var why).ShouldBeTrue(why);
+        return Wrenmoor.Shop with { Alloys = [new ShopAlloy { Alloy = new Alloy { Name = name, Composition = parts } }] };
     }
 
     private static Piece Ring(string alloy) => Wrenmoor.Ring() with { Alloy = alloy };
