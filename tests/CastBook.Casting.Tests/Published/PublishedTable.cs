@@ -40,6 +40,18 @@ public static class PublishedTable
         return data;
     }
 
+    /// <summary>How many numbers and marks of other people a file holds: the cells of the columns named behind <c># outside:</c>.</summary>
+    public static int OutsideValues(string file)
+    {
+        const string Says = "# outside: ";
+        var lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Published", file));
+        var names = lines.Single(line => line.StartsWith(Says, StringComparison.Ordinal))[Says.Length..].Split(", ");
+        var heading = lines.First(line => !line.StartsWith('#')).Split(',');
+        var columns = names.Select(name => Array.IndexOf(heading, name)).ToList();
+        columns.ShouldAllBe(column => column >= 0, $"{file} names a column that it does not have.");
+        return Rows(file, 1).Sum(row => columns.Count(column => row[column] is not ("" or "0")));
+    }
+
     public static IReadOnlyList<string[]> Rows(string file, int columns)
     {
         using var text = new StreamReader(Path.Combine(AppContext.BaseDirectory, "Published", file));

@@ -26,27 +26,65 @@ public class TroyMassTests
         mass.Grams.ShouldBe(printed.Value, printed.Tolerance);
     }
 
-    // Source: ganoksin.com Orchid thread 15741, carats × 0.1286 = pennyweights.
     [Fact]
-    public void Pennyweights_OfACarat_AgreeWithTradeFactor()
+    public void Ratios_AgreeWithPublishedOnes()
     {
-        var printed = PublishedNumber.Parse("0.1286");
+        foreach (var row in PublishedTable.Rows("unit-ratios.csv", 3))
+        {
+            var printed = PublishedNumber.Parse(row[2]);
 
-        TroyMass.FromCarats(1).Pennyweights().ShouldBe(printed.Value, printed.Tolerance);
+            Ratio(row[0], row[1]).ShouldBe(printed.Value, printed.Tolerance, string.Join(' ', row));
+        }
     }
 
-    // Source: statemaster.com, 1 lb = 14 7/12 ozt and 1 ozt = 20 dwt; auminer.com, 155.52 ct in 1 ozt.
+    // Ten thousand to and fro in each unit: nothing is lost but dust.
     [Fact]
-    public void Readings_OfKnownMasses_AgreeWithPublishedRatios()
+    public void Units_RoundTrip_KeepTheMass()
     {
-        Mass.FromPounds(1).TroyOunces().ShouldBe(14 + (7 / 12.0), 1e-9);
-        TroyMass.FromTroyOunces(1).Pennyweights().ShouldBe(20, 1e-9);
-        TroyMass.FromTroyOunces(1).Grains().ShouldBe(480, 1e-9);
-        TroyMass.FromTroyOunces(1).Carats().ShouldBe(155.52, 0.005);
+        const int Seed = 480;
+        var random = new Random(Seed);
+        for (var i = 0; i < 10_000; i++)
+        {
+            var grams = random.NextDouble() * Math.Pow(10, random.Next(-3, 5));
+            var mass = Mass.FromGrams(grams);
+
+            double[] back =
+            [
+                TroyMass.FromGrains(mass.Grains()).Grams, TroyMass.FromPennyweights(mass.Pennyweights()).Grams,
+                TroyMass.FromTroyOunces(mass.TroyOunces()).Grams, TroyMass.FromCarats(mass.Carats()).Grams,
+            ];
+            back.ShouldAllBe(value => Math.Abs(value - grams) <= 1e-12 * grams, $"seed {Seed}, case {i}");
+        }
     }
 
     // The ounce of the post office instead of the troy ounce would give 28.35 g.
     [Fact]
     public void FromTroyOunces_One_IsNotThePostalOunce() =>
         (TroyMass.FromTroyOunces(1) / Mass.FromOunces(1)).ShouldBe(1.0971, 0.00005);
+
+    private static double Ratio(string one, string other) => (one, other) switch
+    {
+        ("in", "mm") => Length.FromInches(1).Millimeters,
+        ("in3", "ml") => Volume.FromCubicInches(1).Milliliters,
+        _ => In(other, Of(one)),
+    };
+
+    private static Mass Of(string unit) => unit switch
+    {
+        "lb" => Mass.FromPounds(1),
+        "oz" => Mass.FromOunces(1),
+        "ozt" => TroyMass.FromTroyOunces(1),
+        "dwt" => TroyMass.FromPennyweights(1),
+        _ => TroyMass.FromCarats(1),
+    };
+
+    private static double In(string unit, Mass mass) => unit switch
+    {
+        "oz" => mass.Ounces,
+        "ozt" => mass.TroyOunces(),
+        "dwt" => mass.Pennyweights(),
+        "gr" => mass.Grains(),
+        "ct" => mass.Carats(),
+        _ => mass.Grams,
+    };
 }
