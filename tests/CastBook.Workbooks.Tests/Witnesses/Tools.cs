@@ -12,7 +12,8 @@ internal static class Tools
 
     public static bool HasLibreOffice { get; } = IsOnPath("soffice");
 
-    public static bool HasNode { get; } = IsOnPath("node") && Directory.Exists(Path.Combine(WitnessFolder, "node_modules"));
+    // The library that was added last: an older folder of libraries lacks it.
+    public static bool HasNode { get; } = IsOnPath("node") && Directory.Exists(Path.Combine(WitnessFolder, "node_modules", "periodic-table"));
 
     /// <summary>Runs a program and gives what it printed.</summary>
     public static string Run(string program, params IEnumerable<string> arguments)
