@@ -74,6 +74,7 @@ internal static class AlloyWordTable
         aluminium bronze = aluminiumbronze, alubronze
         nickelsilver = nickel silver, German silver, neusilber, alpaca, alpaka, alpacca, maillechort
         gunmetal = gun metal
+        scrap = old metal, mixed metal, unknown metal, unknown, sweeps, filings, lemel, schrott, bruch, altmetall, gekrätz, feilung, déchets, limaille, chatarra, limaduras, rottame, rottami, limatura, sucata, limalha
         CuSn = cu sn
         CuZn = cu zn
         """;

@@ -35,11 +35,17 @@ public static class BuiltInAlloys
     private static Dictionary<string, List<Alloy>> Index()
     {
         var index = new Dictionary<string, List<Alloy>>(StringComparer.Ordinal);
+        // Most names stand at several alloys, and a key takes long to find while the program is still cold.
+        var keys = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var alloy in All)
         {
             foreach (var name in alloy.OtherNames.Prepend(alloy.Name))
             {
-                var key = AlloyWords.Key(name);
+                if (!keys.TryGetValue(name, out var key))
+                {
+                    keys[name] = key = AlloyWords.Key(name);
+                }
+
                 if (!index.TryGetValue(key, out var alloys))
                 {
                     index[key] = alloys = [];

@@ -6,7 +6,7 @@ namespace CastBook.Casting.Metals;
 /// <param name="Density">Density of the solid alloy at room temperature.</param>
 /// <param name="Doubtful">The elements for which the rule reads low or has not been compared; none when it can be relied on.</param>
 /// <param name="LowBy">
-/// The most that the rule was found low with those elements; missing when one of them has not been compared at all.
+/// The most that the rule was found low with those elements; missing when there are none, or one has not been compared at all.
 /// </param>
 public sealed record DensityEstimate(Density Density, IReadOnlyList<string> Doubtful, Ratio? LowBy)
 {

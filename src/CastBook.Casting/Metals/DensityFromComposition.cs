@@ -16,8 +16,8 @@ namespace CastBook.Casting.Metals;
 /// </remarks>
 public static class DensityFromComposition
 {
-    private static readonly string[] JewelleryMetals = ["Ag", "Au", "Cu"];
-    private static readonly string[] PlatinumMetals = ["Pt", "Pd", "Ru", "Ir"];
+    private static readonly HashSet<string> JewelleryMetals = ["Ag", "Au", "Cu"];
+    private static readonly HashSet<string> PlatinumMetals = ["Pt", "Pd", "Ru", "Ir"];
 
     // The most that the rule was found low, in percent rounded up: brasses 1.4 to 2.5; bronzes 0.1 to 1.1; silicon bronzes 3.4
     // to 5.9; platinum with cobalt 3.7; aluminium bronzes 4.6 to 5.6; a dental gold with indium 3.6. Published densities, in the tests.
@@ -36,7 +36,7 @@ public static class DensityFromComposition
         var specificVolume = 0.0;   // ml per 1000 g
         var lowByPercent = 0.0;
         var doubtful = new List<string>();
-        var trusted = composition.Parts.Any(part => PlatinumMetals.Contains(part.Symbol) && part.PerMille >= 500) ? PlatinumMetals : JewelleryMetals;
+        var trusted = composition.PerMille("Pt") + composition.PerMille("Pd") >= 500 ? PlatinumMetals : JewelleryMetals;
         foreach (var (symbol, share) in composition.Parts)
         {
             // A composition holds only symbols that the table of elements knows.
@@ -53,7 +53,7 @@ public static class DensityFromComposition
         return new DensityEstimate(
             Density.FromGramsPerCubicCentimeter(perMille / specificVolume),
             doubtful,
-            double.IsFinite(lowByPercent) ? Ratio.FromPercent(lowByPercent) : null);
+            doubtful.Count > 0 && double.IsFinite(lowByPercent) ? Ratio.FromPercent(lowByPercent) : null);
     }
 
     private static double FoundLowBy(string symbol)

@@ -73,21 +73,21 @@ internal static class SilverAlloys
             // No density: the mixing rule has not been compared with germanium alloys.
             Sources = new() { Composition = Published("patent").But("it allows 925 to 960 silver and 1 to 15 germanium") },
         },
-        WithCopper("silver 958", 958, 879, 924, "958", "Britannia silver"),
-        WithCopper("silver 950", 950, 862, 917, "950"),
-        WithCopper("silver 935 with copper", 935, 828, 904, "silver 935", "935"),
-        WithCopper("silver 917", 917, 779, 890),
-        WithCopper("silver 900", 900, 779, 877, "900", "coin silver"),
-        WithCopper("silver 875", 875, 779, 860),
-        WithCopper("silver 835", 835, 779, 835, "835"),
-        WithCopper("silver 830", 830, 779, 832, "830"),
-        WithCopper("silver 800", 800, 779, 815, "800"),
-        WithCopper("silver 720", 720, 779, 781, "720"),
+        WithCopper("silver 958", "Ag 958 Cu 42", 879, 924, "958", "Britannia silver"),
+        WithCopper("silver 950", "Ag 950 Cu 50", 862, 917, "950"),
+        WithCopper("silver 935 with copper", "Ag 935 Cu 65", 828, 904, "silver 935", "935"),
+        WithCopper("silver 917", "Ag 917 Cu 83", 779, 890),
+        WithCopper("silver 900", "Ag 900 Cu 100", 779, 877, "900", "coin silver"),
+        WithCopper("silver 875", "Ag 875 Cu 125", 779, 860),
+        WithCopper("silver 835", "Ag 835 Cu 165", 779, 835, "835"),
+        WithCopper("silver 830", "Ag 830 Cu 170", 779, 832, "830"),
+        WithCopper("silver 800", "Ag 800 Cu 200", 779, 815, "800"),
+        WithCopper("silver 720", "Ag 720 Cu 280", 779, 781, "720"),
     ];
 
-    private static Alloy WithCopper(string name, double perMille, double solidusCelsius, double liquidusCelsius, params string[] otherNames)
+    private static Alloy WithCopper(string name, string parts, double solidusCelsius, double liquidusCelsius, params string[] otherNames)
     {
-        var composition = Composition.Of($"Ag {perMille:0} Cu {1000 - perMille:0}");
+        var composition = Composition.Of(parts);
         return new()
         {
             Name = name,

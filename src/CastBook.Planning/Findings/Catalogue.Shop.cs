@@ -145,6 +145,13 @@ public static partial class Catalogue
         "It boils off as a white fume that makes people ill, and each melt has less of it.",
         "Draw the fume off, melt no hotter than the alloy's data sheet says, and use fresh metal for at least half of each melt.");
 
+    /// <summary>Metal that may hold anything.</summary>
+    public static FindingKind AlloyIsScrap { get; } = new(
+        "alloy-is-scrap", Severity.Check,
+        "{0} is scrap, and nobody has said what is in it.",
+        "Lead, cadmium or solder in it poison the air and crack the castings; its density and pour temperature may be others.",
+        "Have it assayed and type its composition on the Alloys sheet, or send it to be refined.");
+
     /// <summary>An alloy nobody should melt.</summary>
     public static FindingKind AlloyRefused { get; } = new(
         "alloy-refused", Severity.Stop,

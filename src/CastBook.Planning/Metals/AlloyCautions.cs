@@ -7,17 +7,27 @@ namespace CastBook.Planning.Metals;
 /// <summary>What an alloy's composition gives cause to say.</summary>
 internal static class AlloyCautions
 {
-    /// <summary>Says what fumes, and what the shop's own composition does not hold of its name's promise.</summary>
+    /// <summary>Says what is unknown scrap, what fumes, and what the shop's own composition does not hold of its name's promise.</summary>
     /// <param name="alloy">An alloy of tonight.</param>
     /// <param name="findings">Takes what is found.</param>
     public static void Add(KnownAlloy alloy, FindingList findings)
     {
-        if (alloy.Alloy.Composition is not { } composition || alloy.Refused)
+        if (alloy.Refused)
         {
             return;
         }
 
         var subject = new Subject(SubjectKind.Alloy, alloy.Name, ShopField.Composition);
+        if (alloy.Alloy.Composition is not { } composition)
+        {
+            if (AlloyWords.Of(alloy.Name).Contains("SCRAP"))
+            {
+                findings.Add(Catalogue.AlloyIsScrap.At(subject, alloy.Name));
+            }
+
+            return;
+        }
+
         var fuming = composition.With(ElementHazard.Fume);
         if (fuming.Count > 0)
         {

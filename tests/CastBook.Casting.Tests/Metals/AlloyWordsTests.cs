@@ -40,6 +40,9 @@ public class AlloyWordsTests
     [InlineData("bronze", "Bronze", "bronce", "bronzo", "BRONZE")]
     [InlineData("tin bronze", "Zinnbronze", "bronze à l'étain", "bronce de estaño", "bronzo allo stagno", "bronze de estanho")]
     [InlineData("platinum 950", "Pt950", "Pt 950/1000", "Platin 950", "platine 950", "platino 950", "platina 950")]
+    [InlineData("18k green", "Grüngold 750", "or vert 18 carats", "oro verde 750", "ouro verde 18k", "18 kt green gold")]
+    [InlineData("palladium 950 ruthenium", "PdRu 950", "Pd950/Ru", "paladio rutenio 950")]
+    [InlineData("silver scrap", "Schrott Silber", "chatarra de plata", "rottame d'argento", "sucata de prata")]
     [InlineData("palladium 950", "Pd950", "Pd 950", "paladio 950", "palladio 950", "paládio 950")]
     public void Key_OneAlloyInManyWords_IsTheSame(string name, params string[] others)
     {

@@ -285,6 +285,25 @@ public sealed class AlloyBookTests
         plan.Ids().ShouldNotContain("alloy-mark-in-america-only");
     }
 
+    [Theory]
+    [InlineData("Silver scrap")]
+    [InlineData("Schrott Silber")]
+    [InlineData("rottame d'argento")]
+    public void Resolve_ScrapOfUnknownComposition_IsChecked(string name)
+    {
+        var own = new ShopAlloy { Alloy = new Alloy { Name = name, Density = Density.FromGramsPerCubicCentimeter(10.2) } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring(name)));
+
+        plan.The("alloy-is-scrap").Text().ShouldBe(
+            $"{name} is scrap, and nobody has said what is in it. Lead, cadmium or solder in it poison the air and crack the castings; its density and pour "
+            + "temperature may be others. Have it assayed and type its composition on the Alloys sheet, or send it to be refined.");
+    }
+
+    [Fact]
+    public void Resolve_ScrapOfKnownComposition_IsNotChecked() =>
+        NightPlanner.Plan(Wrenmoor.Night(Own("Assayed scrap", "Ag 925 Cu 75"), Ring("Assayed scrap"))).Ids().ShouldNotContain("alloy-is-scrap");
+
     [Fact]
     public void Resolve_BuiltInNumbers_KeepTheirSourceOnlyWhereTheShopHasNone()
     {
