@@ -46,14 +46,20 @@ public class AlloySourcesTests
 
         foreach (var source in new[] { sources.Composition, sources.Density, sources.Melting, sources.MetalTemperature, sources.FlaskTemperature, sources.QuenchSmall, sources.QuenchMedium, sources.QuenchLarge })
         {
-            source?.Words.ShouldStartWith(source.Kind switch
+            if (source is null)
             {
-                SourceKind.Exact => "exact",
-                SourceKind.Published => "published ",
-                SourceKind.Rule => "worked out from the composition",
-                SourceKind.CommonPractice => "common practice",
-                _ => "from memory, to be checked",
+                continue;
+            }
+
+            source.Words.ShouldMatch(source.Kind switch
+            {
+                SourceKind.Exact => "^exact$",
+                SourceKind.Published => "^published [a-z].{4,}$",
+                SourceKind.Rule => "^worked out from the composition$",
+                SourceKind.CommonPractice => "^common practice$",
+                _ => "^from memory, to be checked$",
             });
+            source.Others?.Length.ShouldBeGreaterThan(10);
         }
     }
 
