@@ -35,6 +35,28 @@ public class MarkSchemeTests
         }
     }
 
+    // By the definition of the carat, with the three thousandths of the law: a hair below them it is the next one down.
+    [Fact]
+    public void MarkFor_CaratsOfTheUnitedStates_AreTwentyFourths()
+    {
+        string? below = null;
+        foreach (var carats in (int[])[9, 10, 14, 18, 22])
+        {
+            var least = Fineness.FromCarats(carats).PartsPerThousand - 3;
+            MarkScheme.UnitedStates.MarkFor("Au", Ratio.FromPartsPerThousand(least)).ShouldBe($"{carats}K");
+            MarkScheme.UnitedStates.MarkFor("Au", Ratio.FromPartsPerThousand(least - 0.01)).ShouldBe(below);
+            below = $"{carats}K";
+        }
+    }
+
+    [Theory]
+    [InlineData("Ag", new[] { 800, 925, 999 })]
+    [InlineData("Au", new[] { 375, 585, 750, 916, 990, 999 })]
+    [InlineData("Pd", new[] { 500, 950, 999 })]
+    [InlineData("Pt", new[] { 850, 900, 950, 999 })]
+    public void MarkFor_Iso_HasItsMarks(string symbol, int[] marks) =>
+        marks.ShouldAllBe(perMille => MarkScheme.Iso.MarkFor(symbol, Ratio.FromPartsPerThousand(perMille)) == $"{perMille}");
+
     [Fact]
     public void Of_Names_AgreeWithPublishedMarks()
     {

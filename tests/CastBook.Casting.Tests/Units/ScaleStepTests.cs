@@ -15,6 +15,7 @@ public class ScaleStepTests
     [InlineData(523.9, 5, 525)]
     [InlineData(0.3, 0.1, 0.3)]             // 0.3 / 0.1 is 2.9999999999999996
     [InlineData(0.0001, 5, 5)]
+    [InlineData(1000000.0001, 1, 1000000)]  // dust grows with the number
     public void Up_Mass_GivesTheNextWholeStep(double grams, double stepGrams, double expected) =>
         ScaleStep.Up(Mass.FromGrams(grams), Mass.FromGrams(stepGrams)).Grams.ShouldBe(expected, 1e-9);
 
