@@ -34,8 +34,55 @@ public class RefusalTests
         { "The mixing rule is not reliable for this composition.", () => AlloyNumbers.ByRule(Composition.Of("Cu 850 Zn 150")) },
     };
 
+    /// <summary>Each argument of each calculation, outside its limits while the others are within.</summary>
+    public static TheoryData<string, Action> Arguments => new()
+    {
+        { "piecesAndTree", () => Button.Volume(Ml(-1), Percent(20), Ml(1)) },
+        { "share", () => Button.Volume(Ml(1), Percent(-20), Ml(1)) },
+        { "atLeast", () => Button.Volume(Ml(1), Percent(20), Ml(-1)) },
+        { "holds", () => CrucibleCapacity.Usable(Ml(-1)) },
+        { "rated", () => CrucibleCapacity.FromRating(Grams(-1), Wax) },
+        { "metal", () => CrucibleCapacity.FromRating(Grams(1), Density.Zero) },
+        { "count", () => GateVolume.Compute(-1, Mm(1), Mm(1)) },
+        { "diameter", () => GateVolume.Compute(1, Mm(-1), Mm(1)) },
+        { "length", () => GateVolume.Compute(1, Mm(1), Mm(-1)) },
+        { "treeMass", () => WeighedTree.MetalVolume(Grams(-1), Grams(0), Wax, Wax) },
+        { "wax", () => WeighedTree.MetalVolume(Grams(1), Grams(-1), Wax, Wax) },
+        { "waxDensity", () => WeighedTree.MetalVolume(Grams(1), Grams(0), Density.Zero, Wax) },
+        { "patternDensity", () => WeighedTree.MetalVolume(Grams(1), Grams(0), Wax, Density.Zero) },
+        { "pattern", () => PatternVolume.Compute(Grams(-1), Wax) },
+        { "material", () => PatternVolume.Compute(Grams(1), Density.Zero) },
+        { "pattern", () => MetalForPattern.Compute(Ml(-1), Wax) },
+        { "alloy", () => MetalForPattern.Compute(Ml(1), Density.Zero) },
+        { "pattern", () => MetalForPattern.Compute(Grams(-1), Wax, Wax) },
+        { "patternDensity", () => MetalForPattern.Compute(Grams(1), Density.Zero, Wax) },
+        { "alloyDensity", () => MetalForPattern.Compute(Grams(1), Wax, Density.Zero) },
+        { "flask", () => FillVolume.Compute(Ml(-1), Ml(0)) },
+        { "displaced", () => FillVolume.Compute(Ml(1), Ml(-1)) },
+        { "insideDiameter", () => FlaskVolume.Compute(Mm(-1), Mm(1)) },
+        { "height", () => FlaskVolume.Compute(Mm(1), Mm(-1)) },
+        { "insideDiameter", () => FlaskClasses.Of(Mm(0), Mm(1)) },
+        { "height", () => FlaskClasses.Of(Mm(1), Mm(0)) },
+        { "insideDiameter", () => TopClearance.Compute(CastingMethod.Spin, Mm(0)) },
+        { "total", () => MakeAlloy.Compute(Composition.Of("Ag 1000"), Grams(-1), []) },
+        { "carats", () => Fineness.FromCarats(-1) },
+    };
+
+    [Theory]
+    [MemberData(nameof(Arguments))]
+    public void Compute_ArgumentOutOfRange_NamesIt(string name, Action refused) =>
+        Should.Throw<ArgumentOutOfRangeException>(refused).ParamName.ShouldBe(name);
+
     [Theory]
     [MemberData(nameof(Refusals))]
     public void Compute_OutOfRange_SaysWhy(string sentence, Action refused) =>
         Should.Throw<Exception>(refused).Message.ShouldStartWith(sentence);
+
+    private static Volume Ml(double value) => Volume.FromMilliliters(value);
+
+    private static Mass Grams(double value) => Mass.FromGrams(value);
+
+    private static Length Mm(double value) => Length.FromMillimeters(value);
+
+    private static Ratio Percent(double value) => Ratio.FromPercent(value);
 }
