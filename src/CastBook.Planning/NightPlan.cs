@@ -51,18 +51,6 @@ public enum PieceStatus
     Done,
 }
 
-/// <summary>A row's answer.</summary>
-/// <param name="Id">The row, <see cref="Piece.Id"/>.</param>
-/// <param name="Status">What became of it.</param>
-/// <param name="MetalEach">Metal of one piece without gates; missing where it cannot be known.</param>
-/// <param name="Flasks">Where it is; a built tree whose numbers are unknown is named here but not in <see cref="NightPlan.Flasks"/>.</param>
-/// <param name="Burnout">The longest burnout among its flasks.</param>
-public sealed record PiecePlan(int Id, PieceStatus Status, Mass? MetalEach, IReadOnlyList<FlaskShare> Flasks, Duration? Burnout)
-{
-    /// <summary>What CastBook makes of the row's weight or volume, where <see cref="MetalEach"/> is the shop's own word.</summary>
-    public Mass? MetalWorkedOut { get; init; }
-}
-
 /// <summary>So many of a row's pieces.</summary>
 /// <param name="PieceId">The row.</param>
 /// <param name="Quantity">How many.</param>

@@ -31,16 +31,27 @@ public static class NightPlanner
         var alloys = new AlloyBook(night.Shop, findings);
         var metals = new MetalOfPieces(night, alloys, new MaterialBook(night.Shop), findings).Compute(rows.IsAsked);
         var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan();
-        var asked = rows.NightIsOpen ? [] : metals.OfType<PieceMetal>().ToList();
+        var asked = rows.NightIsOpen ? [] : MetalOfPieces.Asked(metals);
         var metal = MetalSums.Of(asked, flasks.Flasks, findings);
         return new NightPlan
         {
-            Pieces = [.. night.Pieces.Select(p => PieceAnswers.Of(p, rows.Standing[p.Id], metals[p.Id], flasks))],
+            Pieces = Answers(night, rows, metals, flasks),
             Flasks = flasks.Flasks,
             TreesWithoutNumbers = BuiltTrees.Without(night, flasks.Flasks),
             Metal = metal,
             Bound = flasks.Bound,
             Findings = FindingGroups.Fold(findings.All),
         };
+    }
+
+    private static PiecePlan[] Answers(Night night, RowChoice rows, IReadOnlyList<PieceMetal?> metals, PlannedFlasks flasks)
+    {
+        var answers = new PiecePlan[night.Pieces.Count];
+        foreach (var piece in night.Pieces)
+        {
+            answers[piece.Id] = PieceAnswers.Of(piece, rows.Standing[piece.Id], metals[piece.Id], flasks);
+        }
+
+        return answers;
     }
 }

@@ -5,12 +5,19 @@ namespace CastBook.Planning;
 /// <summary>A row of the shop's list: a piece to cast, some number of times. A missing value means the cell was empty or unreadable.</summary>
 public sealed record Piece
 {
-    // Plain numbers, not a number where missing: a long list holds a hundred thousand of these.
+    // A long list holds a hundred thousand of these: plain numbers, not a number where missing, and apart what few rows say.
     private readonly double weightGrams = double.NaN;
-    private readonly double patternVolumeMillilitres = double.NaN;
-    private readonly double metalEachGrams = double.NaN;
+    private readonly double lengthMm = double.NaN;
+    private readonly double widthMm = double.NaN;
+    private readonly double thicknessMm = double.NaN;
     private readonly double finestSectionMm = double.NaN;
     private readonly double heaviestSectionMm = double.NaN;
+    private readonly bool isRing;
+    private readonly int quantity = Missing;
+    private readonly int dueDay = Missing;
+    private readonly PieceDetails details = PieceDetails.None;
+
+    private const int Missing = int.MinValue;
 
     /// <summary>The row's number in the night, from 0, in the order of the list.</summary>
     public required int Id { get; init; }
@@ -19,7 +26,11 @@ public sealed record Piece
     public required string Name { get; init; }
 
     /// <summary>How many to cast.</summary>
-    public int? Quantity { get; init; }
+    public int? Quantity
+    {
+        get => quantity == Missing ? null : quantity;
+        init => quantity = value ?? Missing;
+    }
 
     /// <summary>The row's weight; what it is the weight of stands in <see cref="Night.WeightsAreOf"/>.</summary>
     public Mass? Weight
@@ -31,15 +42,15 @@ public sealed record Piece
     /// <summary>Volume of the pattern, where the shop gives it.</summary>
     public Volume? PatternVolume
     {
-        get => double.IsNaN(patternVolumeMillilitres) ? null : Volume.FromMilliliters(patternVolumeMillilitres);
-        init => patternVolumeMillilitres = value?.Milliliters ?? double.NaN;
+        get => details.PatternVolume;
+        init => details = details.With(details.PatternVolume, value, static (d, v) => d with { PatternVolume = v });
     }
 
     /// <summary>Metal of one piece by the shop's own word, which stands over what the weight comes to.</summary>
     public Mass? MetalEach
     {
-        get => double.IsNaN(metalEachGrams) ? null : Mass.FromGrams(metalEachGrams);
-        init => metalEachGrams = value?.Grams ?? double.NaN;
+        get => details.MetalEach;
+        init => details = details.With(details.MetalEach, value, static (d, v) => d with { MetalEach = v });
     }
 
     /// <summary>The pattern material as written.</summary>
@@ -49,36 +60,62 @@ public sealed record Piece
     public string? Alloy { get; init; }
 
     /// <summary>Outer sizes, where the row has all it needs of them; see <see cref="PieceBox"/>.</summary>
-    public PieceBox? Box { get; init; }
+    public PieceBox? Box
+    {
+        get => double.IsNaN(lengthMm) ? null : new PieceBox(isRing, Length.FromMillimeters(lengthMm), Length.FromMillimeters(widthMm), Optional(thicknessMm));
+        init
+        {
+            isRing = value is { IsRing: true };
+            lengthMm = value?.Length.Millimeters ?? double.NaN;
+            widthMm = value?.Width.Millimeters ?? double.NaN;
+            thicknessMm = value?.Thickness?.Millimeters ?? double.NaN;
+        }
+    }
 
     /// <summary>The finest section.</summary>
     public Length? FinestSection
     {
-        get => double.IsNaN(finestSectionMm) ? null : Length.FromMillimeters(finestSectionMm);
+        get => Optional(finestSectionMm);
         init => finestSectionMm = value?.Millimeters ?? double.NaN;
     }
 
     /// <summary>The heaviest section.</summary>
     public Length? HeaviestSection
     {
-        get => double.IsNaN(heaviestSectionMm) ? null : Length.FromMillimeters(heaviestSectionMm);
+        get => Optional(heaviestSectionMm);
         init => heaviestSectionMm = value?.Millimeters ?? double.NaN;
     }
 
     /// <summary>The piece's own gates, where the row says anything of them.</summary>
-    public PieceGate? Gate { get; init; }
+    public PieceGate? Gate
+    {
+        get => details.Gate;
+        init => details = details.With(details.Gate, value, static (d, v) => d with { Gate = v });
+    }
 
     /// <summary>Whether stones are set in the pattern.</summary>
     public bool StonesIn { get; init; }
 
     /// <summary>How many fit a tree, by name of flask size (ordinal, ignoring case); an empty name means any size.</summary>
-    public IReadOnlyDictionary<string, int>? PerTree { get; init; }
+    public IReadOnlyDictionary<string, int>? PerTree
+    {
+        get => details.PerTree;
+        init => details = details.With(details.PerTree, value, static (d, v) => d with { PerTree = v });
+    }
 
     /// <summary>What was done before the tree, where the row says anything of it.</summary>
-    public PiecePrint? Print { get; init; }
+    public PiecePrint? Print
+    {
+        get => details.Print;
+        init => details = details.With(details.Print, value, static (d, v) => d with { Print = v });
+    }
 
     /// <summary>When it is due.</summary>
-    public DateOnly? Due { get; init; }
+    public DateOnly? Due
+    {
+        get => dueDay == Missing ? null : DateOnly.FromDayNumber(dueDay);
+        init => dueDay = value?.DayNumber ?? Missing;
+    }
 
     /// <summary>The night the row belongs to: a day as <c>2026-12-03</c>, or a name as written.</summary>
     public string? Night { get; init; }
@@ -90,13 +127,23 @@ public sealed record Piece
     public bool LeaveOut { get; init; }
 
     /// <summary>The flask letter the shop wants it in.</summary>
-    public string? KeepInFlask { get; init; }
+    public string? KeepInFlask
+    {
+        get => details.KeepInFlask;
+        init => details = details.With(details.KeepInFlask, value, static (d, v) => d with { KeepInFlask = v });
+    }
 
     /// <summary>Where the last plan put it: what stands in the Flask column of the book as read.</summary>
     public IReadOnlyList<FlaskShare> LastFlasks { get; init; } = [];
 
     /// <summary>Fields whose cells could not be read and have a finding already (constants of <see cref="Findings.PieceField"/>); nothing more is said of them.</summary>
-    public IReadOnlyList<string> Unreadable { get; init; } = [];
+    public IReadOnlyList<string> Unreadable
+    {
+        get => details.Unreadable ?? [];
+        init => details = details.With(details.Unreadable, value is { Count: > 0 } ? value : null, static (d, v) => d with { Unreadable = v });
+    }
+
+    private static Length? Optional(double millimetres) => double.IsNaN(millimetres) ? null : Length.FromMillimeters(millimetres);
 }
 
 /// <summary>A piece's outer sizes: the gate stands at one end of the length.</summary>
@@ -104,7 +151,7 @@ public sealed record Piece
 /// <param name="Length">From the gate outwards.</param>
 /// <param name="Width">Across.</param>
 /// <param name="Thickness">The third size; for a ring the band's thickness, not needed.</param>
-public sealed record PieceBox(bool IsRing, Length Length, Length Width, Length? Thickness);
+public readonly record struct PieceBox(bool IsRing, Length Length, Length Width, Length? Thickness);
 
 /// <summary>A piece's own gates; what is missing comes from the settings.</summary>
 /// <param name="Count">How many gates.</param>

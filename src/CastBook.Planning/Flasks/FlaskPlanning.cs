@@ -35,7 +35,8 @@ internal sealed class FlaskPlanning
         this.rows = rows;
         this.metals = metals;
         this.findings = findings;
-        plannable = [.. metals.OfType<PieceMetal>().Where(MayBePlanned)];
+        plannable = MetalOfPieces.Asked(metals);
+        plannable.RemoveAll(m => !MayBePlanned(m));
         var ask = plannable.Count > 0;
         assumed = new Assumptions(findings);
         sizes = SizeBook.Of(night.Shop, ask, findings);

@@ -57,7 +57,7 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
     /// <param name="height">Where its gate meets the trunk.</param>
     public HungPiece Hang(Piece piece, Length height)
     {
-        var box = piece.Box!;
+        var box = piece.Box!.Value;
         var thickness = box.Thickness ?? box.Width;
         return new HungPiece(piece.Id, height, Length.FromMillimeters(Way.GateMm))
         {
@@ -71,13 +71,13 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
     }
 
     /// <summary>The longest gate that any way of hanging gives the piece, in millimetres.</summary>
-    /// <param name="box">The piece's outer sizes; missing where only a number per tree is known.</param>
+    /// <param name="sizes">The piece's outer sizes; missing where only a number per tree is known.</param>
     /// <param name="stubsMm">The gate lengths it may hang on.</param>
     /// <param name="rules">How pieces hang.</param>
-    public static double LongestGateMm(PieceBox? box, IReadOnlyList<double> stubsMm, HangingRules rules)
+    public static double LongestGateMm(PieceBox? sizes, IReadOnlyList<double> stubsMm, HangingRules rules)
     {
         var stub = stubsMm.Max();
-        if (box is null)
+        if (sizes is not { } box)
         {
             return stub;
         }

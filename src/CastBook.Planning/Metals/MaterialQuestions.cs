@@ -13,7 +13,8 @@ internal static class MaterialQuestions
     /// <param name="findings">Takes what is found.</param>
     public static void Ask(IReadOnlyList<PieceMetal> asked, FindingList findings)
     {
-        foreach (var material in asked.Select(m => m.Material).Distinct())
+        // Rows of one material share what is known of it.
+        foreach (var material in asked.Select(m => m.Material).Distinct(ReferenceEqualityComparer.Instance).Cast<KnownMaterial>())
         {
             if (material.TakenFrom is { } written)
             {

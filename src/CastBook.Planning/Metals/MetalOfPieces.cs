@@ -16,12 +16,27 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
     /// <param name="isAsked">Whether a row is asked for.</param>
     public IReadOnlyList<PieceMetal?> Compute(Func<int, bool> isAsked)
     {
-        var all = night.Pieces.Select(p => isAsked(p.Id) ? Of(p) : null).ToList();
-        var asked = all.OfType<PieceMetal>().ToList();
+        var all = new PieceMetal?[night.Pieces.Count];
+        foreach (var piece in night.Pieces)
+        {
+            all[piece.Id] = isAsked(piece.Id) ? Of(piece) : null;
+        }
+
+        var asked = Asked(all);
         alloys.Ask();
         MaterialQuestions.Ask(asked, findings);
         AskMeaning(asked);
         return all;
+    }
+
+    /// <summary>The metal of the rows that are asked for.</summary>
+    /// <param name="all">The metal of every row; nothing for the others.</param>
+    public static List<PieceMetal> Asked(IReadOnlyList<PieceMetal?> all)
+    {
+        // Made in its size: growing would take three times the room.
+        var asked = new List<PieceMetal>(all.Count);
+        asked.AddRange(all.OfType<PieceMetal>());
+        return asked;
     }
 
     private PieceMetal Of(Piece piece)
@@ -54,7 +69,8 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
     // Taken as a pattern the span is known; taken as finished metal the weight is. Which of them holds is not.
     private static PieceMetal Unsure(PieceMetal metal)
     {
-        (metal.Each, metal.VolumeEach, metal.PatternMass, metal.WantsMeaning) = (null, null, null, true);
+        metal.Unsettle();
+        (metal.VolumeEach, metal.PatternMass, metal.WantsMeaning) = (null, null, true);
         return metal;
     }
 
@@ -107,7 +123,7 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
 
     private static PieceMetal Exactly(PieceMetal metal, Mass each)
     {
-        (metal.Each, metal.Least, metal.Most) = (each, each, each);
+        metal.SetExactly(each);
         return metal;
     }
 

@@ -15,9 +15,10 @@ internal static class MetalSums
         IReadOnlyList<PieceMetal> asked, IReadOnlyList<FlaskPlan> flasks, FindingList findings)
     {
         var plans = new List<MetalPlan>();
+        var open = new Dictionary<string, string>(StringComparer.Ordinal);
         var groups = asked
             .Where(m => !string.IsNullOrWhiteSpace(m.Piece.Alloy))
-            .GroupBy(m => m.Alloy.Known?.Name ?? "? " + AlloyWords.Key(m.Piece.Alloy!), StringComparer.Ordinal);
+            .GroupBy(m => m.Alloy.Known?.Name ?? OpenName(m.Piece.Alloy!, open), StringComparer.Ordinal);
         foreach (var group in groups)
         {
             var known = group.First().Alloy.Known;
@@ -33,6 +34,16 @@ internal static class MetalSums
         }
 
         return plans;
+    }
+
+    private static string OpenName(string written, Dictionary<string, string> known)
+    {
+        if (!known.TryGetValue(written, out var name))
+        {
+            known[written] = name = "? " + AlloyWords.Key(written);
+        }
+
+        return name;
     }
 
     private static MetalPlan Pieces(string name, List<PieceMetal> rows)

@@ -4,32 +4,68 @@ using UnitsNet;
 namespace CastBook.Planning.Metals;
 
 /// <summary>What one piece of a row takes; worked out step by step, and not changed after that.</summary>
-/// <param name="Piece">The row.</param>
-/// <param name="Alloy">What its alloy came to.</param>
-/// <param name="Material">Its pattern material.</param>
-internal sealed record PieceMetal(Piece Piece, AlloyAnswer Alloy, KnownMaterial Material)
+/// <param name="piece">The row.</param>
+/// <param name="alloy">What its alloy came to.</param>
+/// <param name="material">Its pattern material.</param>
+internal sealed class PieceMetal(Piece piece, AlloyAnswer alloy, KnownMaterial material)
 {
+    // Plain numbers, not a number where missing: a long list makes one of these for each row.
+    private double leastGrams = double.NaN;
+    private double mostGrams = double.NaN;
+    private double workedOutGrams = double.NaN;
+    private bool isExact;
+    private double volumeMillilitres = double.NaN;
+    private double patternGrams = double.NaN;
+
+    /// <summary>The row.</summary>
+    public Piece Piece => piece;
+
+    /// <summary>What its alloy came to.</summary>
+    public AlloyAnswer Alloy => alloy;
+
+    /// <summary>Its pattern material.</summary>
+    public KnownMaterial Material => material;
+
     /// <summary>Metal of one piece, without gates; missing where it cannot be known.</summary>
-    public Mass? Each { get; set; }
+    public Mass? Each => isExact ? Grams(leastGrams) : null;
 
     /// <summary>What its weight or volume comes to, where <see cref="Each"/> is the shop's own word; missing where that cannot be known.</summary>
-    public Mass? WorkedOut { get; set; }
+    public Mass? WorkedOut { get => Grams(workedOutGrams); set => workedOutGrams = Number(value); }
 
     /// <summary>The least one piece can take, where it is not known exactly.</summary>
-    public Mass? Least { get; set; }
+    public Mass? Least { get => Grams(leastGrams); set => leastGrams = Number(value); }
 
     /// <summary>The most one piece can take, where it is not known exactly.</summary>
-    public Mass? Most { get; set; }
+    public Mass? Most { get => Grams(mostGrams); set => mostGrams = Number(value); }
 
     /// <summary>Volume of one piece; missing where it cannot be known.</summary>
-    public Volume? VolumeEach { get; set; }
+    public Volume? VolumeEach
+    {
+        get => double.IsNaN(volumeMillilitres) ? null : Volume.FromMilliliters(volumeMillilitres);
+        set => volumeMillilitres = value?.Milliliters ?? double.NaN;
+    }
 
     /// <summary>Mass of one pattern; missing where it cannot be known.</summary>
-    public Mass? PatternMass { get; set; }
+    public Mass? PatternMass { get => Grams(patternGrams); set => patternGrams = Number(value); }
 
     /// <summary>True when only the material's density is missing.</summary>
     public bool WantsDensity { get; set; }
 
     /// <summary>True when only the meaning of the weights is missing.</summary>
     public bool WantsMeaning { get; set; }
+
+    /// <summary>Sets the metal of one piece, which is then the least and the most too.</summary>
+    /// <param name="each">The metal.</param>
+    public void SetExactly(Mass each)
+    {
+        (leastGrams, mostGrams) = (each.Grams, each.Grams);
+        isExact = true;
+    }
+
+    /// <summary>Leaves the metal of one piece open, but for the least and the most of it.</summary>
+    public void Unsettle() => isExact = false;
+
+    private static Mass? Grams(double grams) => double.IsNaN(grams) ? null : Mass.FromGrams(grams);
+
+    private static double Number(Mass? mass) => mass?.Grams ?? double.NaN;
 }

@@ -16,23 +16,33 @@ internal static class PieceAnswers
     {
         if (standing != PieceStatus.NotPlanned)
         {
-            return new(piece.Id, standing, null, [], null);
+            return new PiecePlan { Id = piece.Id, Status = standing };
         }
 
         IReadOnlyList<FlaskShare> shares = planned.SharesOf(piece.Id);
         if (shares.Count == 0)
         {
-            return new(piece.Id, PieceStatus.NotPlanned, metal?.Each, [], null);
+            return new PiecePlan { Id = piece.Id, Status = PieceStatus.NotPlanned, MetalEach = metal?.Each };
         }
 
         var placed = shares.Sum(s => s.Quantity);
         var status = placed == 0 ? PieceStatus.NotPlanned
             : piece.Quantity is { } quantity && placed >= quantity ? PieceStatus.Planned
             : PieceStatus.PartlyPlanned;
-        var burnouts = shares.Select(s => planned.BurnoutOf(s.Flask)).OfType<Duration>().ToList();
-        return new(piece.Id, status, metal?.Each, shares, burnouts.Count == 0 ? null : burnouts.Max())
+        return new PiecePlan
         {
+            Id = piece.Id,
+            Status = status,
+            MetalEach = metal?.Each,
+            Flasks = shares,
+            Burnout = LongestBurnout(shares, planned),
             MetalWorkedOut = metal?.WorkedOut,
         };
+    }
+
+    private static Duration? LongestBurnout(IReadOnlyList<FlaskShare> shares, PlannedFlasks planned)
+    {
+        var burnouts = shares.Select(s => planned.BurnoutOf(s.Flask)).OfType<Duration>().ToList();
+        return burnouts.Count == 0 ? null : burnouts.Max();
     }
 }

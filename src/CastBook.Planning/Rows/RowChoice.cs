@@ -16,10 +16,13 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool Night
     /// <param name="findings">Takes what is found.</param>
     public static RowChoice Of(Night night, FindingList findings)
     {
-        var standing = night.Pieces
-            .Select(p => p.LeaveOut ? PieceStatus.LeftOut : p.Done ? PieceStatus.Done : PieceStatus.NotPlanned)
-            .ToArray();
-        var open = night.Pieces.Where(p => standing[p.Id] == PieceStatus.NotPlanned).ToList();
+        var standing = new PieceStatus[night.Pieces.Count];
+        foreach (var piece in night.Pieces)
+        {
+            standing[piece.Id] = piece.LeaveOut ? PieceStatus.LeftOut : piece.Done ? PieceStatus.Done : PieceStatus.NotPlanned;
+        }
+
+        var open = night.Pieces.Where(p => standing[p.Id] == PieceStatus.NotPlanned);
         var named = open.Select(p => Key(p.Night)).Where(n => n.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
 
         Count(findings, Catalogue.RowsLeftOut, standing, PieceStatus.LeftOut, PieceField.LeaveOut);
@@ -42,7 +45,7 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool Night
     /// <param name="night">As written; may be missing.</param>
     public static string Key(string? night) => night?.Trim() ?? "";
 
-    private static void LeaveOthersAlone(string night, List<Piece> open, PieceStatus[] standing, FindingList findings)
+    private static void LeaveOthersAlone(string night, IEnumerable<Piece> open, PieceStatus[] standing, FindingList findings)
     {
         var others = 0;
         var blank = 0;

@@ -19,9 +19,17 @@ internal sealed class ChecksColumn : ComputedColumn
     public override double Width => 48;
 
     /// <inheritdoc/>
-    public override CellValue Show(PieceLine line) => line.Findings.Count == 0
-        ? CellValue.Empty
-        : CellValue.Of(string.Join(" ", line.Findings.Select(f => $"{Words(f.Finding.Severity, f.Field)} {f.Finding.Seen}")));
+    public override CellValue Show(PieceLine line) => line.Findings switch
+    {
+        [] => CellValue.Empty,
+        [var only] => CellValue.Of(only.Said),
+        var several => CellValue.Of(string.Join(" ", several.Select(f => f.Said))),
+    };
+
+    /// <summary>What is said of a finding in the row.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="field">About which field.</param>
+    public static string Say(Finding finding, string field) => $"{Words(finding.Severity, field)} {finding.Seen}";
 
     /// <summary>The words that a mark looks for, such as <c>stop: weight.</c></summary>
     /// <param name="severity">The severity.</param>

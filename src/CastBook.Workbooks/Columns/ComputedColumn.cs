@@ -43,7 +43,8 @@ internal sealed class PieceLines(
 /// <summary>Something found about a row.</summary>
 /// <param name="Finding">What was found.</param>
 /// <param name="Field">About which field, a constant of <see cref="PieceField"/>; empty for the whole row.</param>
-internal readonly record struct RowFinding(Finding Finding, string Field);
+/// <param name="Said">What the row's Checks cell says of it; one text for all rows of the finding.</param>
+internal readonly record struct RowFinding(Finding Finding, string Field, string Said);
 
 /// <summary>A column that CastBook fills in the shop's list. One file each; <see cref="ComputedColumns"/> lists them.</summary>
 internal abstract class ComputedColumn

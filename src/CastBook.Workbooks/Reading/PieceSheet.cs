@@ -8,7 +8,7 @@ public sealed record PieceSheet
     /// <summary>The sheet.</summary>
     public required SheetPart Sheet { get; init; }
 
-    /// <summary>Its cells, as far as they were kept.</summary>
+    /// <summary>Its cells: all of them down to the headings, below only those of our own columns; formats everywhere.</summary>
     public required SheetGrid Grid { get; init; }
 
     /// <summary>The heading row, from 1.</summary>

@@ -118,6 +118,7 @@ internal sealed class BookWriter
         var ofRow = new Dictionary<int, List<RowFinding>>();
         foreach (var finding in FindingGroups.Fold(findings))
         {
+            var (field, said) = ("", ChecksColumn.Say(finding, ""));
             foreach (var subject in finding.Subjects.Where(s => s.Kind == SubjectKind.Piece))
             {
                 var id = int.Parse(subject.Key, CultureInfo.InvariantCulture);
@@ -129,7 +130,8 @@ internal sealed class BookWriter
                 // Said once a row, at the first of its fields.
                 if (found.Count == 0 || !ReferenceEquals(found[^1].Finding, finding))
                 {
-                    found.Add(new RowFinding(finding, subject.Field));
+                    (field, said) = field == subject.Field ? (field, said) : (subject.Field, ChecksColumn.Say(finding, subject.Field));
+                    found.Add(new RowFinding(finding, field, said));
                 }
             }
         }

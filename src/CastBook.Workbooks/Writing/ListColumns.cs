@@ -8,7 +8,7 @@ namespace CastBook.Workbooks.Writing;
 internal sealed record ListColumns
 {
     /// <summary>The columns that stand in the list, with their place.</summary>
-    public required IReadOnlyList<(ComputedColumn Column, int At)> Standing { get; init; }
+    public required (ComputedColumn Column, int At)[] Standing { get; init; }
 
     /// <summary>Those of them that are new, with the heading they get.</summary>
     public required IReadOnlyList<(ComputedColumn Column, int At, string Heading)> New { get; init; }
@@ -48,7 +48,7 @@ internal sealed record ListColumns
 
         return new ListColumns
         {
-            Standing = standing,
+            Standing = [.. standing],
             New = [],
             Elsewhere = missing,
             Findings = [Catalogue.ColumnsNoRoom.At(Subject.Book, list.Sheet.Name)],

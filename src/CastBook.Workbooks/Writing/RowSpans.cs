@@ -1,26 +1,30 @@
-using System.Globalization;
+using System.Buffers;
+using System.Buffers.Text;
 
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>The <c>spans</c> of a row: between which columns its cells stand, for readers that make room before they read.</summary>
 internal static class RowSpans
 {
-    private const string Name = " spans=\"";
+    private const int MostDigits = 11;
 
-    /// <summary>The row's opening tag with spans that hold the edited cells, and no longer reach over cells taken out at their end.</summary>
+    private static ReadOnlySpan<byte> Name => " spans=\""u8;
+
+    /// <summary>Writes the row's opening tag with spans that hold the edited cells, and no longer reach over cells taken out at their end.</summary>
     /// <param name="tag">The tag.</param>
     /// <param name="cells">The row's edits, in column order.</param>
-    public static string Fitted(string tag, List<CellEdit> cells)
+    /// <param name="to">Where to.</param>
+    public static void WriteFitted(ReadOnlySpan<byte> tag, List<CellEdit> cells, IBufferWriter<byte> to)
     {
-        var start = tag.IndexOf(Name, StringComparison.Ordinal) + Name.Length;
-        var end = start < Name.Length ? -1 : tag.IndexOf('"', start);
-        var colon = end < 0 ? -1 : tag.IndexOf(':', start, end - start);
-        var lastColon = colon < 0 ? -1 : tag.LastIndexOf(':', end, end - start);
-        if (colon < 0
-            || !int.TryParse(tag.AsSpan(start, colon - start), NumberStyles.None, CultureInfo.InvariantCulture, out var first)
-            || !int.TryParse(tag.AsSpan(lastColon + 1, end - lastColon - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var last))
+        var start = tag.IndexOf(Name) + Name.Length;
+        var length = start < Name.Length ? -1 : tag[start..].IndexOf((byte)'"');
+        var spans = length < 0 ? [] : tag.Slice(start, length);
+        var colon = spans.IndexOf((byte)':');
+        var lastColon = spans.LastIndexOf((byte)':');
+        if (colon < 0 || !IsNumber(spans[..colon], out var first) || !IsNumber(spans[(lastColon + 1)..], out var last))
         {
-            return tag;
+            to.Write(tag);
+            return;
         }
 
         var (newFirst, newLast) = (first, last);
@@ -35,8 +39,25 @@ internal static class RowSpans
             newLast = edit.IsRemoval ? newLast : Math.Max(newLast, edit.Column);
         }
 
-        return newFirst == first && newLast == last
-            ? tag
-            : string.Create(CultureInfo.InvariantCulture, $"{tag.AsSpan(0, start)}{newFirst}{tag.AsSpan(colon, lastColon + 1 - colon)}{newLast}{tag.AsSpan(end)}");
+        if ((newFirst, newLast) == (first, last))
+        {
+            to.Write(tag);
+            return;
+        }
+
+        to.Write(tag[..start]);
+        Write(newFirst, to);
+        to.Write(spans[colon..(lastColon + 1)]);
+        Write(newLast, to);
+        to.Write(tag[(start + length)..]);
+    }
+
+    private static bool IsNumber(ReadOnlySpan<byte> text, out int number) =>
+        Utf8Parser.TryParse(text, out number, out var used) && used == text.Length && number >= 0;
+
+    private static void Write(int number, IBufferWriter<byte> to)
+    {
+        _ = Utf8Formatter.TryFormat(number, to.GetSpan(MostDigits), out var written);
+        to.Advance(written);
     }
 }

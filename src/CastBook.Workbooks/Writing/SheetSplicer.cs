@@ -155,10 +155,16 @@ internal sealed partial class SheetSplicer
                 return;
             }
 
-            var tag = RowSpans.Fitted(Encoding.UTF8.GetString(scanner.Tag), ofRow);
+            cell.ResetWrittenCount();
+            RowSpans.WriteFitted(scanner.Tag, ofRow, cell);
             scanner.Drop();
-            Write(string.Concat(tag.AsSpan(0, tag.Length - 2).TrimEnd(), ">"));
-            ofRow.ForEach(edit => WriteCell(row, edit));
+            output.Write(cell.WrittenSpan[..^2].TrimEnd((byte)' '));
+            output.Write(">"u8);
+            foreach (var edit in ofRow)
+            {
+                WriteCell(row, edit);
+            }
+
             Write($"</{prefix}row>");
             return;
         }
@@ -226,9 +232,10 @@ internal sealed partial class SheetSplicer
     {
         if (scanner.TryGetAttribute("spans"u8, out _))
         {
-            var tag = Encoding.UTF8.GetString(scanner.Tag);
+            cell.ResetWrittenCount();
+            RowSpans.WriteFitted(scanner.Tag, ofRow, cell);
             scanner.Drop();
-            Write(RowSpans.Fitted(tag, ofRow));
+            output.Write(cell.WrittenSpan);
         }
         else
         {

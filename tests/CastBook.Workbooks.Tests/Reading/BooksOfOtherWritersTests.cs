@@ -78,7 +78,7 @@ public sealed class BooksOfOtherWritersTests
         reading.Night.Pieces[1].Weight!.Value.Grams.ShouldBe(2.85);
         reading.Night.Pieces[1].Material.ShouldBe("Resin");
         reading.Night.Pieces[1].Alloy.ShouldBe("Gold 585");
-        reading.Night.Pieces[3].Box!.Length.Millimeters.ShouldBe(112);
+        reading.Night.Pieces[3].Box!.Value.Length.Millimeters.ShouldBe(112);
         reading.Findings.ShouldContain(f => f.Id == "decimal-comma" && f.Seen.Contains("2,85 as 2.85", StringComparison.Ordinal));
     }
 

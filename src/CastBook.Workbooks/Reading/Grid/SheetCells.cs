@@ -2,7 +2,7 @@ namespace CastBook.Workbooks.Reading.Grid;
 
 /// <summary>The cells of a sheet while they are read and after: parallel lists, a run of them for each row.</summary>
 /// <remarks>
-/// A cell takes 9 bytes, so a book of 100,000 × 20 cells stays under 20 MB. Texts are held as numbers: an index of the
+/// A cell takes 5 bytes, so a book of 100,000 × 20 cells takes about 11 MB. Texts are held as numbers: an index of the
 /// shared strings, or below zero one of the sheet's own texts. Numbers are packed (<see cref="PackedNumber"/>) where they are short.
 /// </remarks>
 internal sealed class SheetCells
@@ -11,11 +11,12 @@ internal sealed class SheetCells
     private const byte LongFlag = 0x40;
     private const byte KindMask = 0x0F;
 
-    private readonly Pages<int> starts = new();
-    private readonly Pages<ushort> columns = new();
-    private readonly Pages<byte> kinds = new();
-    private readonly Pages<int> values = new();
-    private readonly Pages<ushort> styles = new();
+    private readonly Pages<int> patternOf = new();
+    private readonly RowPatterns patterns = new();
+    private Pages<int> starts = new();
+    private Pages<byte> kinds = new();
+    private Pages<int> values = new();
+    private Keeping? keeping;
     private readonly List<double> longNumbers = [];
     private readonly List<string> ownTexts = [];
     private int lastAt;
@@ -30,8 +31,18 @@ internal sealed class SheetCells
     /// <summary>Begins a row; rows come in ascending order.</summary>
     public void BeginRow(int row)
     {
+        EndRow();
         Rows.Add(row);
-        starts.Add(columns.Count);
+        starts.Add(values.Count);
+    }
+
+    /// <summary>Ends the row begun last; to be called after the last one, before anything is asked.</summary>
+    public void EndRow()
+    {
+        if (patternOf.Count < Rows.Count)
+        {
+            patternOf.Add(patterns.Close());
+        }
     }
 
     /// <summary>Adds a cell to the row begun last; columns come in ascending order.</summary>
@@ -41,11 +52,10 @@ internal sealed class SheetCells
     /// <param name="style">Its cell format; formats beyond what a file may have are as good as none.</param>
     public void Add(int column, HeldValue value, bool formula, int style)
     {
-        columns.Add((ushort)column);
+        patterns.Add((ushort)column, (ushort)Math.Clamp(style, 0, ushort.MaxValue));
         HasFormulas |= formula;
         kinds.Add((byte)((byte)value.Kind | (formula ? FormulaFlag : 0) | (value.IsLong ? LongFlag : 0)));
         values.Add(value.Value);
-        styles.Add((ushort)Math.Clamp(style, 0, ushort.MaxValue));
     }
 
     /// <summary>A text of the sheet's own.</summary>
@@ -69,13 +79,31 @@ internal sealed class SheetCells
     /// <summary>A cell; empty where there is none.</summary>
     public GridCell Cell(int row, int column, SharedStrings strings)
     {
-        var at = Find(row, column);
-        if (at < 0)
+        var rowAt = At(row);
+        if (rowAt < 0)
         {
             return default;
         }
 
-        var (flags, value, style) = (kinds[at], values[at], styles[at]);
+        var pattern = patterns[patternOf[rowAt]];
+        var place = pattern.PlaceOf(column);
+        if (place < 0)
+        {
+            return default;
+        }
+
+        var style = pattern.Styles[place];
+        if (keeping is { } kept)
+        {
+            place = kept.PlaceOf(row, column, pattern.Columns);
+            if (place < 0)
+            {
+                return new GridCell(CellKind.Empty, 0, null, style, false);
+            }
+        }
+
+        var at = starts[rowAt] + place;
+        var (flags, value) = (kinds[at], values[at]);
         var (kind, formula) = ((CellKind)(flags & KindMask), (flags & FormulaFlag) != 0);
         return kind switch
         {
@@ -85,48 +113,31 @@ internal sealed class SheetCells
         };
     }
 
-    public int LastColumnOf(int row)
+    /// <summary>Forgets the values of all cells but some; formats stay.</summary>
+    /// <param name="wholeTo">The last row that is kept whole.</param>
+    /// <param name="columns">The columns that are kept in the other rows.</param>
+    public void KeepOnly(int wholeTo, IReadOnlySet<int> columns)
     {
-        var at = At(row);
-        if (at < 0)
+        var keep = new Keeping(wholeTo, columns);
+        var (keptStarts, keptKinds, keptValues) = (new Pages<int>(), new Pages<byte>(), new Pages<int>());
+        for (var row = 0; row < Rows.Count; row++)
         {
-            return 0;
-        }
-
-        var (first, end) = Run(at);
-        return first == end ? 0 : columns[end - 1];
-    }
-
-    private int Find(int row, int column)
-    {
-        var at = At(row);
-        if (at < 0)
-        {
-            return -1;
-        }
-
-        // Most rows have no gaps, so that the place follows from the column.
-        var (first, end) = Run(at);
-        var guess = first + column - 1;
-        if (guess < end && columns[guess] == column)
-        {
-            return guess;
-        }
-
-        while (first < end)
-        {
-            var middle = (first + end) / 2;
-            var there = columns[middle];
-            if (there == column)
+            keptStarts.Add(keptValues.Count);
+            var its = patterns[patternOf[row]].Columns;
+            for (var place = 0; place < its.Length; place++)
             {
-                return middle;
+                if (keep.Holds(Rows[row], its[place]))
+                {
+                    keptKinds.Add(kinds[starts[row] + place]);
+                    keptValues.Add(values[starts[row] + place]);
+                }
             }
-
-            (first, end) = there < column ? (middle + 1, end) : (first, middle);
         }
 
-        return -1;
+        (starts, kinds, values, keeping) = (keptStarts, keptKinds, keptValues, keep);
     }
+
+    public int LastColumnOf(int row) => At(row) is >= 0 and var at && patterns[patternOf[at]].Columns is [.., var last] ? last : 0;
 
     // Cells are asked for row by row, so the row asked for last mostly answers, or the one after it.
     // One number, so that readers cannot disturb each other.
@@ -146,8 +157,37 @@ internal sealed class SheetCells
 
         return at;
     }
+}
 
-    private (int First, int End) Run(int at) => (starts[at], at + 1 < starts.Count ? starts[at + 1] : columns.Count);
+/// <summary>Which cells still have their values.</summary>
+/// <param name="wholeTo">The last row that is kept whole.</param>
+/// <param name="columns">The columns that are kept in the other rows.</param>
+internal sealed class Keeping(int wholeTo, IReadOnlySet<int> columns)
+{
+    /// <summary>Whether a cell is kept.</summary>
+    /// <param name="row">Its row.</param>
+    /// <param name="column">Its column.</param>
+    public bool Holds(int row, int column) => row <= wholeTo || columns.Contains(column);
+
+    /// <summary>Where a cell stands among those kept of its row; below zero where it is not kept.</summary>
+    /// <param name="row">Its row.</param>
+    /// <param name="column">Its column.</param>
+    /// <param name="ofRow">The columns of the row's cells.</param>
+    public int PlaceOf(int row, int column, ushort[] ofRow)
+    {
+        if (!Holds(row, column))
+        {
+            return -1;
+        }
+
+        var place = 0;
+        for (var i = 0; ofRow[i] < column; i++)
+        {
+            place += Holds(row, ofRow[i]) ? 1 : 0;
+        }
+
+        return place;
+    }
 }
 
 /// <summary>A value as <see cref="SheetCells"/> holds it.</summary>

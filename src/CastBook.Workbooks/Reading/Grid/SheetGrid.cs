@@ -58,6 +58,11 @@ public sealed class SheetGrid
         return Arrays.Count > 0 && IsInArray(row, column) ? cell with { HasFormula = true } : cell;
     }
 
+    /// <summary>Forgets the values of all cells but some, which a long list no longer needs once its pieces are read; formats stay.</summary>
+    /// <param name="wholeTo">The last row that is kept whole.</param>
+    /// <param name="columns">The columns that are kept in the rows below.</param>
+    internal void KeepOnly(int wholeTo, IReadOnlySet<int> columns) => cells.KeepOnly(wholeTo, columns);
+
     /// <summary>The last column of a row that has a cell, an empty formatted one too; 0 where the row has none.</summary>
     /// <param name="row">Row, from 1.</param>
     public int LastColumnOf(int row) => cells.LastColumnOf(row);

@@ -22,6 +22,12 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
 
     public void Run()
     {
+        Walk();
+        Cells.EndRow();
+    }
+
+    private void Walk()
+    {
         if (!scanner.NextInside() || scanner.Kind == TagKind.Empty)
         {
             return;

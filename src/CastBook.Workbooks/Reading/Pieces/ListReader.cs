@@ -59,6 +59,8 @@ internal static class ListReader
             pieces[id] = reader.Read(rows.Pieces[id], id);
         }
 
+        // All that is asked of the cells from here on are the headings and our own columns.
+        grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
         IReadOnlyList<Finding> findings = [.. OtherLists(list), .. headingFindings, .. cells.Findings, .. RowFindings(rows, grid)];
         return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, unread, findings);
     }

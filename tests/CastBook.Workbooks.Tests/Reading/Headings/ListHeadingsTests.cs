@@ -21,7 +21,7 @@ public sealed class ListHeadingsTests
 
         var pin = reading.Night.Pieces.ShouldHaveSingleItem();
         (pin.Name, pin.Quantity, pin.Weight!.Value.Grams, pin.Material, pin.Alloy).ShouldBe(("Pin", 2, 1.5, "wax", "Bronze"));
-        (pin.Box!.Length.Millimeters, pin.Box.Width.Millimeters, pin.Box.Thickness!.Value.Millimeters).ShouldBe((30, 8, 2));
+        (pin.Box!.Value.Length.Millimeters, pin.Box!.Value.Width.Millimeters, pin.Box!.Value.Thickness!.Value.Millimeters).ShouldBe((30, 8, 2));
         (reading.Pieces.HeadingRow, reading.Pieces.FirstColumn, reading.Pieces.LastColumn).ShouldBe((2, 1, 8));
         reading.Findings.ShouldBeEmpty();
     }
@@ -36,7 +36,7 @@ public sealed class ListHeadingsTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Night.Pieces[0].Box!.Length.Millimeters.ShouldBe(50.8, 1e-9);
+        reading.Night.Pieces[0].Box!.Value.Length.Millimeters.ShouldBe(50.8, 1e-9);
         reading.Cells.Find(Subject.Piece(0, PieceField.GateLength))!.Value.ToString().ShouldBe("Pieces!G3");
     }
 
@@ -52,7 +52,7 @@ public sealed class ListHeadingsTests
 
         reading.Pieces.RowOf.ShouldBe([3]);
         reading.Night.Pieces[0].Weight!.Value.Grams.ShouldBe(1.5);
-        reading.Night.Pieces[0].Box!.Length.Millimeters.ShouldBe(30);
+        reading.Night.Pieces[0].Box!.Value.Length.Millimeters.ShouldBe(30);
         reading.Findings.ShouldBeEmpty();
     }
 

@@ -24,7 +24,7 @@ public sealed class ListsOfSixLanguagesTests
 
         var pin = reading.Night.Pieces.ShouldHaveSingleItem();
         (pin.Name, pin.Quantity, pin.Weight!.Value.Grams, pin.Alloy, pin.Material).ShouldBe(("Pin", 3, 1.5, "Bronze", "wax"));
-        (pin.Box!.Length.Millimeters, pin.Box.Width.Millimeters, pin.Box.Thickness!.Value.Millimeters).ShouldBe((30, 8, 2));
+        (pin.Box!.Value.Length.Millimeters, pin.Box!.Value.Width.Millimeters, pin.Box!.Value.Thickness!.Value.Millimeters).ShouldBe((30, 8, 2));
         reading.Night.WeightsAreOf.ShouldBe(WeightMeaning.Pattern);
         reading.Pieces.Columns.ShouldBe(
             new Dictionary<string, int>

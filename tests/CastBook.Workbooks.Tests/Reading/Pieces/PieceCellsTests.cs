@@ -91,8 +91,8 @@ public sealed class PieceCellsTests
     {
         var piece = One([.. Usual, "Length (in)", "Width (mm)"], ["Cuff", 1, 2, "Bronze", "1 1/2\"", "7/8 in"]).Piece;
 
-        piece.Box!.Length.Millimeters.ShouldBe(38.1, 1e-9);
-        piece.Box.Width.Millimeters.ShouldBe(22.225, 1e-9);
+        piece.Box!.Value.Length.Millimeters.ShouldBe(38.1, 1e-9);
+        piece.Box!.Value.Width.Millimeters.ShouldBe(22.225, 1e-9);
     }
 
     [Fact]

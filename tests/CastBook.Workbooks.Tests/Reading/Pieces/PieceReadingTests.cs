@@ -27,8 +27,8 @@ public sealed class PieceReadingTests
         (piece.Name, piece.Quantity, piece.Material, piece.Alloy).ShouldBe(("Band", 4, "cast resin", "Bronze"));
         piece.Weight!.Value.Grams.ShouldBe(3.25);
         piece.PatternVolume!.Value.Milliliters.ShouldBe(2.5);
-        piece.Box!.IsRing.ShouldBeTrue();
-        (piece.Box.Length.Millimeters, piece.Box.Width.Millimeters, piece.Box.Thickness!.Value.Millimeters).ShouldBe((22, 7, 2));
+        piece.Box!.Value.IsRing.ShouldBeTrue();
+        (piece.Box!.Value.Length.Millimeters, piece.Box!.Value.Width.Millimeters, piece.Box!.Value.Thickness!.Value.Millimeters).ShouldBe((22, 7, 2));
         (piece.FinestSection!.Value.Millimeters, piece.HeaviestSection!.Value.Millimeters).ShouldBe((1.25, 2.75));
         (piece.Gate!.Count, piece.Gate.Diameter!.Value.Millimeters, piece.Gate.Length!.Value.Millimeters).ShouldBe((2, 3, 5));
         piece.StonesIn.ShouldBeTrue();
@@ -45,8 +45,8 @@ public sealed class PieceReadingTests
         var piece = One(["Piece", "Qty", "Pattern weight (dwt)", "Length (in)", "Width (cm)", "Printed at (°F)"], ["Cuff", 1, 10, 2, 1.5, 86]).Piece;
 
         piece.Weight!.Value.Grams.ShouldBe(15.5517384, 1e-9);
-        piece.Box!.Length.Millimeters.ShouldBe(50.8, 1e-9);
-        piece.Box.Width.Millimeters.ShouldBe(15);
+        piece.Box!.Value.Length.Millimeters.ShouldBe(50.8, 1e-9);
+        piece.Box!.Value.Width.Millimeters.ShouldBe(15);
         piece.Print!.PrintedAt!.Value.DegreesCelsius.ShouldBe(30, 1e-9);
     }
 
@@ -57,7 +57,7 @@ public sealed class PieceReadingTests
 
         var piece = reading.Night.Pieces.ShouldHaveSingleItem();
         piece.Weight!.Value.Grams.ShouldBe(15.5517384, 1e-9);
-        piece.Box!.Length.Millimeters.ShouldBe(50.8, 1e-9);
+        piece.Box!.Value.Length.Millimeters.ShouldBe(50.8, 1e-9);
         reading.Findings.ShouldBeEmpty();
     }
 

@@ -1,0 +1,38 @@
+using UnitsNet;
+
+namespace CastBook.Planning;
+
+/// <summary>What only some rows say of their piece, held apart so that the others need no room for it.</summary>
+internal sealed record PieceDetails
+{
+    /// <summary>Nothing.</summary>
+    public static PieceDetails None { get; } = new();
+
+    /// <inheritdoc cref="Piece.PatternVolume"/>
+    public Volume? PatternVolume { get; init; }
+
+    /// <inheritdoc cref="Piece.MetalEach"/>
+    public Mass? MetalEach { get; init; }
+
+    /// <inheritdoc cref="Piece.Gate"/>
+    public PieceGate? Gate { get; init; }
+
+    /// <inheritdoc cref="Piece.PerTree"/>
+    public IReadOnlyDictionary<string, int>? PerTree { get; init; }
+
+    /// <inheritdoc cref="Piece.Print"/>
+    public PiecePrint? Print { get; init; }
+
+    /// <inheritdoc cref="Piece.KeepInFlask"/>
+    public string? KeepInFlask { get; init; }
+
+    /// <inheritdoc cref="Piece.Unreadable"/>
+    public IReadOnlyList<string>? Unreadable { get; init; }
+
+    /// <summary>The details with another value; the same ones where there was none before and is none now.</summary>
+    /// <param name="before">The value that stands.</param>
+    /// <param name="value">The new value.</param>
+    /// <param name="change">Sets it.</param>
+    public PieceDetails With<T>(T before, T value, Func<PieceDetails, T, PieceDetails> change) =>
+        before is null && value is null ? this : change(this, value);
+}
