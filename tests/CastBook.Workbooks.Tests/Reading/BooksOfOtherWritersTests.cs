@@ -1,5 +1,6 @@
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
 
 namespace CastBook.Workbooks.Tests.Reading;
 
@@ -60,10 +61,11 @@ public sealed class BooksOfOtherWritersTests
         reading.Pieces.OccupiedFrom.ShouldBe(15);
         Ids(reading).ShouldContain("rows-hidden");
         reading.Pieces.Grid.IsRowHidden(16).ShouldBeTrue();
-        reading.Pieces.Grid.Cell(8, 13).Text.ShouldBe(" leading space kept");
-        reading.Pieces.Grid.Cell(14, 13).Text.ShouldBe("=not a formula");
-        reading.Pieces.Grid.Cell(15, 13).Text.ShouldBe("_x000D_ literal");
-        reading.Pieces.Grid.Cell(7, 15).Kind.ShouldBe(CastBook.Workbooks.Reading.Grid.CellKind.Error);
+        var grid = SheetReader.Read(reading.Package, reading.Pieces.Sheet, SharedStrings.Read(reading.Package));
+        grid.Cell(8, 13).Text.ShouldBe(" leading space kept");
+        grid.Cell(14, 13).Text.ShouldBe("=not a formula");
+        grid.Cell(15, 13).Text.ShouldBe("_x000D_ literal");
+        grid.Cell(7, 15).Kind.ShouldBe(CellKind.Error);
     }
 
     [Fact]

@@ -23,6 +23,46 @@ public sealed class SheetReaderTests
         (grid.LastRow, grid.Rows.Count).ShouldBe((0, 0));
     }
 
+    // Rows of three patterns, the first of them again; with gaps, and one without cells.
+    [Fact]
+    public void Read_RowsOfSeveralPatterns_KeepTheirOwn()
+    {
+        var grid = Grid("<sheetData><row r=\"1\"><c r=\"A1\" s=\"1\"><v>1</v></c><c r=\"C1\" s=\"2\"><v>2</v></c></row>"
+            + "<row r=\"2\"><c r=\"B2\" s=\"1\"><v>3</v></c></row><row r=\"3\"></row>"
+            + "<row r=\"4\"><c r=\"A4\" s=\"1\"><v>4</v></c><c r=\"C4\" s=\"3\"><v>5</v></c></row>"
+            + "<row r=\"5\"><c r=\"A5\" s=\"1\"><v>6</v></c><c r=\"C5\" s=\"2\"><v>7</v></c></row></sheetData>");
+
+        (int Row, int Column, double Number, int Style)[] cells = [(1, 1, 1, 1), (1, 3, 2, 2), (2, 2, 3, 1), (4, 1, 4, 1), (4, 3, 5, 3), (5, 1, 6, 1), (5, 3, 7, 2)];
+        foreach (var (row, column, number, style) in cells)
+        {
+            grid.Cell(row, column).ShouldBe(new GridCell(CellKind.Number, number, null, style, false), $"row {row}, column {column}");
+        }
+
+        grid.Cell(1, 2).ShouldBe(default);
+        grid.Cell(2, 1).ShouldBe(default);
+        grid.Cell(3, 1).ShouldBe(default);
+        new[] { 1, 2, 3, 4, 5 }.Select(grid.LastColumnOf).ShouldBe([3, 2, 0, 3, 3]);
+    }
+
+    [Fact]
+    public void KeepOnly_HeadingsAndTwoColumns_ForgetsOtherValuesAndNoFormat()
+    {
+        var grid = Grid("<sheetData><row r=\"1\"><c r=\"A1\"><v>10</v></c><c r=\"B1\"><v>20</v></c></row>"
+            + "<row r=\"2\"><c r=\"A2\" s=\"4\"><v>1</v></c><c r=\"B2\" s=\"5\"><f>A2</f><v>2</v></c><c r=\"C2\" s=\"6\"><v>3</v></c><c r=\"D2\"><v>4</v></c></row>"
+            + "<row r=\"3\"><c r=\"D3\"><v>5</v></c></row></sheetData>");
+
+        grid.KeepOnly(1, new HashSet<int> { 2, 4 });
+
+        grid.Cell(1, 1).Number.ShouldBe(10);
+        grid.Cell(1, 2).Number.ShouldBe(20);
+        grid.Cell(2, 1).ShouldBe(new GridCell(CellKind.Empty, 0, null, 4, false));
+        grid.Cell(2, 2).ShouldBe(new GridCell(CellKind.Number, 2, null, 5, true));
+        grid.Cell(2, 3).ShouldBe(new GridCell(CellKind.Empty, 0, null, 6, false));
+        grid.Cell(2, 4).Number.ShouldBe(4);
+        grid.Cell(3, 4).Number.ShouldBe(5);
+        grid.LastColumnOf(2).ShouldBe(4);
+    }
+
     [Fact]
     public void Read_CellsOfEveryKind_KeepValueStyleAndFormula()
     {
