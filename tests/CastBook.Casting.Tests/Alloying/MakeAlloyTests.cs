@@ -23,6 +23,28 @@ public class MakeAlloyTests
         }
     }
 
+    // The karat chart again: what one unit of gold with copper takes to become another carat. Raising, the copper at hand is what
+    // is kept; lowering, the gold.
+    [Fact]
+    public void Compute_GoldWithCopper_AgreesWithPrintedChart()
+    {
+        foreach (var row in PublishedTable.Rows("karat-factors.csv", 14))
+        {
+            var from = PublishedNumber.Parse(row[0]).Value;
+            for (var to = 10; to <= 22; to++)
+            {
+                var printed = PublishedNumber.Parse(row[to - 9]);
+                var total = to >= from ? (24 - from) / (24 - to) : from / to;
+
+                var recipe = MakeAlloy.Compute(Carats(to), Mass.FromGrams(total), [new(Carats(from), Mass.FromGrams(1))]);
+
+                recipe.FromStock[0].Grams.ShouldBe(1, 1e-9, $"{from} to {to}");
+                recipe.StillToAdd.Sum(part => part.Mass.Grams).ShouldBe(printed.Value, printed.Tolerance, $"{from} to {to}");
+                recipe.StillToAdd.ShouldAllBe(part => part.Symbol == (to >= from ? "Au" : "Cu"), $"{from} to {to}");
+            }
+        }
+    }
+
     // By hand: 100 g hold 58.5 Au, 26 Ag, 15.5 Cu. Of 18 k 750/125/125 the gold allows 78 g (58.5 / 0.75); that brings 9.75 g of
     // silver and as much copper, and leaves 16.25 g of silver and 5.75 g of copper to add.
     [Fact]
@@ -126,6 +148,9 @@ public class MakeAlloyTests
             recipe.FromStock.ShouldAllBe(mass => mass >= Mass.Zero, says);
         }
     }
+
+    private static Composition Carats(double carats) =>
+        Composition.Of(FormattableString.Invariant($"Au {1000 * carats / 24:R} Cu {1000 - (1000 * carats / 24):R}"));
 
     private static MetalInStock Stock(string composition, double grams) => new(Composition.Of(composition), Mass.FromGrams(grams));
 

@@ -82,6 +82,8 @@ public class MarkSchemeTests
     [InlineData("silver")]
     [InlineData("silver 12")]
     [InlineData("silver 499")]
+    [InlineData("silver 7500")]
+    [InlineData("silver 75")]
     [InlineData("platinum")]
     [InlineData("CuSn10")]
     public void Of_NameWithoutAPromise_IsMissing(string name) => FinenessClaim.Of(name).ShouldBeNull();
