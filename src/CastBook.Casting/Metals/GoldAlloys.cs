@@ -10,6 +10,8 @@ namespace CastBook.Casting.Metals;
 internal static class GoldAlloys
 {
     private static readonly NumberSource ColourStandard = Published("usual composition of the colour standard");
+    private static readonly NumberSource Recipes = Published("recipes");
+    private static readonly NumberSource Yellow18 = MixingRule.But("published lists go from 15.2 to 15.9, without the composition");
 
     public static IReadOnlyList<Alloy> All { get; } =
     [
@@ -68,7 +70,7 @@ internal static class GoldAlloys
             Liquidus = Celsius(1038),
             Sources = new()
             {
-                Composition = Published("recipes"),
+                Composition = Recipes,
                 Density = Published("measurement").But("the composition gives 15.95; the denser errs towards a full pour"),
                 Melting = Published("measurements of gold and silver, between two of them, ± 5 °C"),
             },
@@ -76,10 +78,6 @@ internal static class GoldAlloys
         ByRuleOf("18k green with copper", "Au 750 Ag 200 Cu 50", Marks("18k", "green"), Recipes, MixingRule.But("a trade table prints 15.90 for another 18 k green")),
         ByRuleOf("14k green without copper", "Au 585 Ag 415", Marks("14k", "green"), Recipes, MixingRule.But("a trade table prints 14.20 for another 14 k green")),
     ];
-
-    private static NumberSource Recipes => Published("recipes");
-
-    private static NumberSource Yellow18 => MixingRule.But("published lists go from 15.2 to 15.9, without the composition");
 
     /// <summary>A gold whose density the mixing rule gives reliably.</summary>
     public static Alloy ByRuleOf(string name, string parts, IReadOnlyList<string> otherNames, NumberSource source, NumberSource? density = null)

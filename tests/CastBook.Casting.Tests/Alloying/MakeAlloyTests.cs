@@ -40,7 +40,7 @@ public class MakeAlloyTests
 
                 recipe.FromStock[0].Grams.ShouldBe(1, 1e-9, $"{from} to {to}");
                 recipe.StillToAdd.Sum(part => part.Mass.Grams).ShouldBe(printed.Value, printed.Tolerance, $"{from} to {to}");
-                recipe.StillToAdd.ShouldAllBe(part => part.Symbol == (to >= from ? "Au" : "Cu"), $"{from} to {to}");
+                recipe.StillToAdd.Where(part => part.Symbol != (to >= from ? "Au" : "Cu")).ShouldBeEmpty($"{from} to {to}");
             }
         }
     }
@@ -128,7 +128,7 @@ public class MakeAlloyTests
     {
         const int Seed = 20250;
         var random = new Random(Seed);
-        for (var i = 0; i < 500; i++)
+        for (var i = 0; i < 300; i++)
         {
             var wanted = RandomAlloy(random);
             var total = 1 + (500 * random.NextDouble());
@@ -144,8 +144,7 @@ public class MakeAlloyTests
                 inCrucible.ShouldBe(total * Fineness.Of(wanted, symbol).DecimalFractions, 1e-6, says);
             }
 
-            recipe.FromStock.Select((mass, at) => mass <= stock[at].InStock).ShouldAllBe(fits => fits, says);
-            recipe.FromStock.ShouldAllBe(mass => mass >= Mass.Zero, says);
+            recipe.FromStock.Where((mass, at) => mass > stock[at].InStock || mass < Mass.Zero).ShouldBeEmpty(says);
         }
     }
 

@@ -3,7 +3,7 @@ namespace CastBook.Casting.Tests.Invariants;
 /// <summary>Random cases of an invariant; a failure names the seed and the case.</summary>
 internal static class RandomCases
 {
-    private const int Count = 1000;
+    private const int Count = 300;
 
     /// <summary>Runs a check on many cases.</summary>
     /// <param name="seed">Where the random numbers start.</param>

@@ -31,7 +31,7 @@ public class AlloySourcesTests
         var sources = BuiltInAlloys.Named(name).Single().Sources;
 
         NumberSource?[] pour = [sources.Density, sources.Melting, sources.MetalTemperature, sources.FlaskTemperature, sources.QuenchSmall, sources.QuenchLarge];
-        pour.ShouldAllBe(source => source == null || source.Kind != SourceKind.Memory);
+        pour.Where(source => source?.Kind == SourceKind.Memory).ShouldBeEmpty();
         if (sources.QuenchMedium is { Kind: SourceKind.Memory } medium)
         {
             medium.Others.ShouldBe("12 to 15 min; the longer is the safe side");

@@ -49,7 +49,7 @@ internal sealed class SilverCopperDiagram
     {
         const double Step = 1e-7;
         var (l, s) = guess;
-        for (var i = 0; i < 60; i++)
+        for (var i = 0; i < 25; i++)
         {
             var (ag, cu) = Difference(kelvin, l, s);
             var (agL, cuL) = Difference(kelvin, l + Step, s);

@@ -37,13 +37,13 @@ public class TroyMassTests
         }
     }
 
-    // Ten thousand to and fro in each unit: nothing is lost but dust.
+    // A thousand to and fro in each unit: nothing is lost but dust.
     [Fact]
     public void Units_RoundTrip_KeepTheMass()
     {
         const int Seed = 480;
         var random = new Random(Seed);
-        for (var i = 0; i < 10_000; i++)
+        for (var i = 0; i < 1000; i++)
         {
             var grams = random.NextDouble() * Math.Pow(10, random.Next(-3, 5));
             var mass = Mass.FromGrams(grams);
@@ -53,7 +53,7 @@ public class TroyMassTests
                 TroyMass.FromGrains(mass.Grains()).Grams, TroyMass.FromPennyweights(mass.Pennyweights()).Grams,
                 TroyMass.FromTroyOunces(mass.TroyOunces()).Grams, TroyMass.FromCarats(mass.Carats()).Grams,
             ];
-            back.ShouldAllBe(value => Math.Abs(value - grams) <= 1e-12 * grams, $"seed {Seed}, case {i}");
+            back.Max(value => Math.Abs(value - grams)).ShouldBeLessThanOrEqualTo(1e-12 * grams, $"seed {Seed}, case {i}");
         }
     }
 
