@@ -40,7 +40,7 @@ internal static class AlloyWordTable
         palladium gallium = pdga
         yellow = gelb, jaune, amarillo, amarilla, giallo, amarelo, amarela
         white = weiß, grau, blanc, gris, blanco, bianco, branco
-        rose = rosé, rosa, rosado
+        rose = pink, rosé, rosa, rosado
         green = grün, vert, verde
         red = rot, rouge, rojo, roja, rosso, vermelho
         yellow gold = gelbgold, yg, gg

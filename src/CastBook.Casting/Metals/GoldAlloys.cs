@@ -106,7 +106,7 @@ internal static class GoldAlloys
     public static string[] Marks(string carat, string colour, params string[] more) =>
         [carat, $"{carat} {colour}", $"{colour} gold", "gold", .. more];
 
-    /// <summary>The same for what shops call rose, pink or red.</summary>
+    /// <summary>The same for what shops call rose, pink or red; pink is another word for rose.</summary>
     public static string[] Reds(string carat, params string[] more) =>
-        Marks(carat, "rose", [$"{carat} pink", $"{carat} red", "pink gold", "red gold", .. more]);
+        Marks(carat, "rose", [$"{carat} red", "red gold", .. more]);
 }

@@ -32,7 +32,7 @@ public class AlloyWordsTests
     [InlineData("18k yellow", "750 Gelbgold", "Gelbgold 750", "GELBGOLD 18 Karat", "or jaune 750", "oro giallo 18 kt", "oro amarillo 18k", "ouro amarelo 750", "18KYG", "750 GG")]
     [InlineData("18k white", "Weißgold 750", "Weissgold 18 kt", "or gris 750", "or blanc 18 carats", "oro bianco 18 kt", "oro blanco 18k", "ouro branco 18k")]
     [InlineData("14k red", "Rotgold 585", "or rouge 585", "oro rosso 14 kt", "oro rojo 14k", "ouro vermelho 14k")]
-    [InlineData("rose gold", "Roségold", "Rose\u0301gold", "Rosegold", "or rose", "oro rosa", "ouro rosé")]
+    [InlineData("rose gold", "pink gold", "Roségold", "Rose\u0301gold", "Rosegold", "or rose", "oro rosa", "ouro rosé")]
     [InlineData("ouro 18k", "oro 18 kt", "or 18 carats", "Gold 750", "18k", "750")]
     [InlineData("fine silver", "fine silver 999", "Feinsilber", "Ag 999", "Ag 999,9", "argent fin", "plata fina", "argento puro", "prata fina")]
     [InlineData("fine gold", "Feingold", "24k", "24 ct gold", "Au 999.9", "or fin", "oro fino", "ouro puro")]

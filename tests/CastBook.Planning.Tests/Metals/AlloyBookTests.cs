@@ -122,6 +122,7 @@ public sealed class AlloyBookTests
 
     [Theory]
     [InlineData("Rotgold 750", true)]
+    [InlineData("18k pink 4N", true)]
     [InlineData("oro rosso 18 kt", true)]
     [InlineData("or jaune 750", false)]
     [InlineData("red bronze", false)]
