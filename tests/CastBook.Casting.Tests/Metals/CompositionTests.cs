@@ -35,6 +35,8 @@ public class CompositionTests
     [InlineData("Au 583 Cu 208 Cu 209", "Cu stands in it twice.")]
     [InlineData("Au 1010 Cu -10", "Cu is less than zero.")]
     [InlineData("Ag 925", "The parts add up to 925, not to 1000.")]
+    [InlineData("Ag 92.5 Cu 10", "The parts add up to 102.5, not to 1000.")]    // too far from 100 to be percent
+    [InlineData("Ag 0.1 Cu 0.2", "The parts add up to 0.3, not to 1000.")]      // and no dust of the sum is shown
     [InlineData("Ag 92.5 Cu 7.5", "The parts add up to 100, which looks like percent; parts per thousand add up to 1000.")]
     [InlineData("Ag 946,7 Cu 53,3", "Ag has no number that can be read after it.")]
     [InlineData("Ag Cu 1000", "Ag has no number that can be read after it.")]

@@ -83,6 +83,7 @@ public class MarkSchemeTests
     [InlineData("silver 12")]
     [InlineData("silver 499")]
     [InlineData("silver 7500")]
+    [InlineData("brass 850")]
     [InlineData("silver 75")]
     [InlineData("platinum")]
     [InlineData("CuSn10")]
