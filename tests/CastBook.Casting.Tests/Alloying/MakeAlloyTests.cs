@@ -89,6 +89,20 @@ public class MakeAlloyTests
         recipe.StillToAdd.ShouldBeEmpty();
     }
 
+    // Dust of the arithmetic grows with the mass; none of it is to be bought.
+    [Fact]
+    public void Compute_EnoughOfTheAlloyItselfInAnyAmount_AddsNothing()
+    {
+        const int Seed = 585;
+        var random = new Random(Seed);
+        for (var i = 0; i < 1000; i++)
+        {
+            var grams = Math.Pow(10, 6 * random.NextDouble());
+
+            MakeAlloy.Compute(Yellow, Mass.FromGrams(grams), [Stock("Au 585 Ag 260 Cu 155", 2e6)]).StillToAdd.ShouldBeEmpty($"seed {Seed}, case {i}");
+        }
+    }
+
     [Fact]
     public void Compute_StockWithAForeignElement_IsLeftAlone()
     {
