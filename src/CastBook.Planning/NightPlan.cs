@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -18,6 +19,9 @@ public sealed record NightPlan
     /// alloy are not known. Their lines must be kept, and rows may still name their letters.
     /// </summary>
     public IReadOnlyList<TreeInHand> TreesWithoutNumbers { get; init; } = [];
+
+    /// <summary>The mixes of investment, in the order in which they are made; empty while no bowl is known.</summary>
+    public IReadOnlyList<MixPlan> Mixes { get; init; } = [];
 
     /// <summary>Metal by alloy, in the order the alloys first appear in the list.</summary>
     public required IReadOnlyList<MetalPlan> Metal { get; init; }
@@ -112,11 +116,17 @@ public sealed record FlaskPlan
     /// <summary>Whether the charge comes from the weighed tree and not from the estimate.</summary>
     public required bool Weighed { get; init; }
 
-    /// <summary>Investment powder; missing where it cannot be known.</summary>
+    /// <summary>Investment powder, mixed for this flask alone; missing where it cannot be known.</summary>
     public Mass? Powder { get; init; }
 
     /// <summary>Water for it.</summary>
     public Volume? Water { get; init; }
+
+    /// <summary>The mix it is filled from, <see cref="MixPlan.Number"/>; missing where none is planned.</summary>
+    public int? Mix { get; init; }
+
+    /// <summary>What its mould needs of a mix.</summary>
+    internal FlaskFill? Fill { get; init; }
 
     /// <summary>Whole burnout, the soak at flask temperature included.</summary>
     public Duration? Burnout { get; init; }

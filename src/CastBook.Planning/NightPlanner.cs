@@ -38,6 +38,7 @@ public static class NightPlanner
             Pieces = Answers(night, rows, metals, flasks),
             Flasks = flasks.Flasks,
             TreesWithoutNumbers = BuiltTrees.Without(night, flasks.Flasks),
+            Mixes = flasks.Mixes,
             Metal = metal,
             Bound = flasks.Bound,
             Findings = FindingGroups.Fold(findings.All),

@@ -23,6 +23,7 @@ public sealed class NightPropertyTests
 
         NothingLost(night, plan);
         NothingOverfilled(night, plan);
+        MixesHold(night, plan);
         plan.Bound.LeastFlasks.ShouldBeLessThanOrEqualTo(
             plan.Ids().Contains("no-flask-left") ? int.MaxValue : plan.Flasks.Count, $"seed {seed}");
     }
@@ -70,6 +71,25 @@ public sealed class NightPropertyTests
         plan.Flasks.Select(f => f.Letter).ShouldBeUnique();
     }
 
+    private static void MixesHold(Night night, NightPlan plan)
+    {
+        var settings = night.Shop.Settings;
+        plan.Mixes.SelectMany(m => m.Flasks).ShouldBeUnique();
+        plan.Mixes.SelectMany(m => m.Flasks).Concat(OverBowl(plan)).Order(StringComparer.Ordinal)
+            .ShouldBe(plan.Flasks.Where(f => f.Powder is not null).Select(f => f.Letter).Order(StringComparer.Ordinal));
+        foreach (var mix in plan.Mixes)
+        {
+            var flasks = plan.Flasks.Where(f => mix.Flasks.Contains(f.Letter)).ToList();
+            mix.Slurry.ShouldBeLessThanOrEqualTo(settings.MixingBowl!.Value * settings.BowlFill!.Value.DecimalFractions * (1 + 1e-9));
+            (mix.Takes + settings.GlossOffMargin!.Value).Minutes.ShouldBeLessThanOrEqualTo(mix.GlossOff.Minutes + 1e-6);
+            mix.Powder.Grams.ShouldBeLessThanOrEqualTo(flasks.Sum(f => f.Powder!.Value.Grams) + 1e-9);
+            flasks.ShouldAllBe(f => Math.Abs((f.Water!.Value.Milliliters / f.Powder!.Value.Grams) - (mix.Water.Milliliters / mix.Powder.Grams)) < 1e-9);
+        }
+    }
+
+    private static IEnumerable<string> OverBowl(NightPlan plan) =>
+        plan.Findings.Where(f => f.Id == "flask-over-bowl").SelectMany(f => f.Subjects).Select(s => s.Key);
+
     private static Night Invent(int seed)
     {
         var random = new Random(seed);
@@ -77,6 +97,7 @@ public sealed class NightPropertyTests
         var shop = Wrenmoor.Shop with
         {
             Crucibles = [new Crucible { Name = "Graphite 3", Holds = Wrenmoor.Ml(random.Next(15, 200)) }],
+            Settings = Wrenmoor.Answered with { MixingBowl = Wrenmoor.Ml(random.Next(1500, 6000)) },
         };
         return Wrenmoor.Night(shop, pieces);
     }

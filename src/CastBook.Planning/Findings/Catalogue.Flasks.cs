@@ -85,6 +85,13 @@ public static partial class Catalogue
         "The melt would run over the rim.",
         "Take pieces off the tree, or lower \"Button share\" on the Shop sheet.");
 
+    /// <summary>One flask needs more slurry than the bowl takes.</summary>
+    public static FindingKind FlaskOverBowl { get; } = new(
+        "flask-over-bowl", Severity.Stop,
+        "Flask {0} alone needs {1} of slurry; the bowl holds {2} and is filled to {3} % at most.",
+        "Slurry rises under vacuum and runs over, and a mould that is filled from two mixes parts where they meet.",
+        "Use a larger bowl and type it as \"Mixing bowl\" on the Shop sheet, or hang the pieces in smaller flasks.");
+
     /// <summary>No burnout for so large a flask.</summary>
     public static FindingKind ScheduleMissing { get; } = new(
         "schedule-missing", Severity.Stop,

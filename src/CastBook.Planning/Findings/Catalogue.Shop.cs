@@ -229,6 +229,19 @@ public static partial class Catalogue
         "A mix cannot wait for powder.",
         "Buy {3}, or correct \"In stock\" on the Investments sheet.");
 
+    /// <summary>No mixing bowl is known.</summary>
+    public static FindingKind MixingBowlNotKnown { get; } = new(
+        "mixing-bowl-not-known", Severity.Note,
+        "Nothing says what the mixing bowl holds, so powder and water are given flask by flask and not put together to mixes.",
+        "", "Type its volume to the brim in ml as \"Mixing bowl\" on the Shop sheet.");
+
+    /// <summary>Not even one flask can be filled in the working time.</summary>
+    public static FindingKind WorkingTimeTooShort { get; } = new(
+        "working-time-too-short", Severity.Stop,
+        "{0} loses its gloss after {1}; mixing, filling one flask and both vacuums take {2} and must be over {3} before that.",
+        "A mould that is moved while it sets cracks, so no mix is planned.",
+        "Shorten a step on the Shop sheet, or correct \"Working time\" on the Investments sheet.");
+
     /// <summary>No kiln is known.</summary>
     public static FindingKind KilnNotKnown { get; } = new(
         "kiln-not-known", Severity.Note,

@@ -2,6 +2,7 @@ using CastBook.Planning.Burning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Metals;
+using CastBook.Planning.Mixes;
 using CastBook.Planning.Pouring;
 using CastBook.Planning.Rows;
 using CastBook.Planning.Shops;
@@ -56,11 +57,20 @@ internal sealed class FlaskPlanning
             ? FlaskAssignment.None
             : FlaskAssignment.Of(toPlan, sizes, Room, built, trees.Letters, findings);
         var work = built.Where(b => b.IsKnown).Select(Work).Concat(assignment.Flasks.Select(f => Work(f.Letter, f.Flask))).ToList();
-        var flasks = Sum(work);
+        var (flasks, mixes) = Mix(Sum(work));
         var underWay = built.Count(b => b.Pieces.Count > 0);
         var least = assignment.LeastFlasks + underWay;
         var proved = assignment.AllPlaced && flasks.Count > 0 && assignment.Flasks.Count + underWay == least;
-        return new PlannedFlasks(flasks, new PlanBound(least, proved), trees.Shares);
+        return new PlannedFlasks(flasks, new PlanBound(least, proved), trees.Shares) { Mixes = mixes };
+    }
+
+    private (List<FlaskPlan> Flasks, IReadOnlyList<MixPlan> Mixes) Mix(List<FlaskPlan> flasks)
+    {
+        var mixes = new MixPlanning(night.Shop.Settings, powder, assumed, findings).Plan(flasks);
+        var mixed = flasks.ConvertAll(f => mixes.FirstOrDefault(m => m.Flasks.Contains(f.Letter)) is { } mix ? f with { Mix = mix.Number } : f);
+        var alone = mixed.Where(f => f.Mix is null && f.State < FlaskState.Invested).Select(f => f.Powder ?? UnitsNet.Mass.Zero);
+        powder.CompareStock(mixes.Select(m => m.Powder).Concat(alone).Aggregate(UnitsNet.Mass.Zero, (sum, mass) => sum + mass));
+        return (mixed, mixes);
     }
 
     private FlaskRoom Room { get => field ??= new FlaskRoom(charges, crucibles); }
@@ -156,10 +166,6 @@ internal sealed class FlaskPlanning
         var sums = new FlaskSums(
             charges, crucibles, hanging, new WeighedTrees(night.Shop, assumed, findings), powder,
             new BurnoutChoice(night.Shop, powder, assumed, findings), new PourAnswers(assumed, powder.IsGypsum), assumed, findings);
-        var flasks = work.ConvertAll(sums.Compute);
-        powder.CompareStock(flasks
-            .Where(f => f.State < FlaskState.Invested)
-            .Aggregate(UnitsNet.Mass.Zero, (sum, f) => sum + (f.Powder ?? UnitsNet.Mass.Zero)));
-        return flasks;
+        return work.ConvertAll(sums.Compute);
     }
 }

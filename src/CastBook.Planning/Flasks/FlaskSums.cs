@@ -60,6 +60,7 @@ internal sealed class FlaskSums(
             Weighed = weighed is not null,
             Powder = mix?.Powder,
             Water = mix?.Water,
+            Fill = mix?.Fill,
             Burnout = burnout?.Total,
             Schedule = burnout?.Name,
             MetalTemperature = metalTemperature,

@@ -38,6 +38,9 @@ internal sealed class PlannedFlasks
     /// <summary>The flasks, by letter.</summary>
     public IReadOnlyList<FlaskPlan> Flasks { get; }
 
+    /// <summary>The mixes that fill them.</summary>
+    public IReadOnlyList<MixPlan> Mixes { get; init; } = [];
+
     /// <summary>What the plan is worth.</summary>
     public PlanBound Bound { get; }
 

@@ -50,11 +50,16 @@ internal sealed class PowderChoice
     /// <summary>The powder's name as a text says it.</summary>
     public string Said => Row is null ? "the investment" : $"\"{Row.Name}\"";
 
+    private Density Density => Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity;
+
+    private Mass Step => settings.PowderStep ?? UsualStep;
+
     /// <summary>Powder and water of one flask; nothing while the powder is not chosen.</summary>
     /// <param name="size">The flask size.</param>
     /// <param name="kind">What is in the mould; resin where there is any.</param>
     /// <param name="tree">Volume of pieces, gates and trunk.</param>
-    public (Mass Powder, Volume Water)? For(UsableSize size, PatternKind kind, Volume tree)
+    /// <returns>For the flask mixed by itself, and what it adds to a mix of several.</returns>
+    public (Mass Powder, Volume Water, FlaskFill Fill)? For(UsableSize size, PatternKind kind, Volume tree)
     {
         if (Question is not null)
         {
@@ -63,13 +68,11 @@ internal sealed class PowderChoice
 
         var displaced = UnitMath.Min(tree + (size.Size.Cup ?? Volume.Zero), size.Inside);
         var ratio = Row?.WaterPer100 ?? PowderAndWater.UsualWaterPer100(kind);
-        var computed = PowderAndWater.Compute(
-            FillVolume.Compute(size.Inside, displaced), ratio,
-            Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity, settings.PowderStep ?? UsualStep);
+        var computed = PowderAndWater.Compute(FillVolume.Compute(size.Inside, displaced), ratio, Density, Step);
         if (size.Size.Powder is not { } chart)
         {
             Note(kind, withDensity: true);
-            return (computed.Powder, computed.Water);
+            return (computed.Powder, computed.Water, new FlaskFill(size.Inside - displaced, Mass.Zero, ratio));
         }
 
         if (Math.Abs((chart / computed.Powder) - 1) > FarApart)
@@ -81,11 +84,21 @@ internal sealed class PowderChoice
 
         if (size.Size.Water is { } water)
         {
-            return (chart, water);
+            return (chart, water, new FlaskFill(Volume.Zero, chart, water.Milliliters / chart.Grams * 100));
         }
 
         Note(kind, withDensity: false);
-        return (chart, Volume.FromMilliliters(chart.Grams * ratio / 100));
+        return (chart, Volume.FromMilliliters(chart.Grams * ratio / 100), new FlaskFill(Volume.Zero, chart, ratio));
+    }
+
+    /// <summary>Powder, water and slurry of a mix; what stays in the bowl counts once.</summary>
+    /// <param name="fill">What the moulds need together.</param>
+    public (Mass Powder, Volume Water, Volume Slurry) Mix(FlaskFill fill)
+    {
+        var computed = PowderAndWater.Compute(FillVolume.Compute(fill.Net, Volume.Zero), fill.WaterPer100, Density, Step);
+        var powder = computed.Powder + fill.Chart;
+        var water = Volume.FromMilliliters(powder.Grams * fill.WaterPer100 / 100);
+        return (powder, water, SlurryVolume.Compute(powder, water, Density));
     }
 
     /// <summary>Says if the powder in stock is too little for the flasks still to be invested.</summary>

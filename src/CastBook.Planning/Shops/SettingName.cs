@@ -51,6 +51,27 @@ public static class SettingName
     /// <summary>Angle between trunk and pieces (degrees).</summary>
     public const string GateAngle = "Gate angle";
 
+    /// <summary>Volume of the bowl that investment is mixed in, to the brim (ml).</summary>
+    public const string MixingBowl = "Mixing bowl";
+
+    /// <summary>How full the bowl may be, as a percentage; slurry rises under vacuum.</summary>
+    public const string BowlFill = "Bowl fill";
+
+    /// <summary>Mixing powder into water (min).</summary>
+    public const string MixingTakes = "Mixing takes";
+
+    /// <summary>The bowl under vacuum (min).</summary>
+    public const string BowlVacuum = "Bowl vacuum";
+
+    /// <summary>Pouring the slurry into one flask (min).</summary>
+    public const string FlaskFilling = "Filling a flask takes";
+
+    /// <summary>The filled flasks of a mix under vacuum (min).</summary>
+    public const string FlaskVacuum = "Flask vacuum";
+
+    /// <summary>How long before gloss-off a mix must rest (min).</summary>
+    public const string GlossOffMargin = "Margin before gloss-off";
+
     /// <summary>Which night to plan, as the Night column writes it.</summary>
     public const string Night = "Night";
 

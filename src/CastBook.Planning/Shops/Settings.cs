@@ -42,6 +42,27 @@ public sealed record Settings
     /// <summary>Powder is rounded up to this step.</summary>
     public Mass? PowderStep { get; init; }
 
+    /// <summary>The bowl that investment is mixed in, to the brim.</summary>
+    public Volume? MixingBowl { get; init; }
+
+    /// <summary>How full the bowl may be.</summary>
+    public Ratio? BowlFill { get; init; }
+
+    /// <summary>Mixing powder into water.</summary>
+    public Duration? MixingTakes { get; init; }
+
+    /// <summary>The bowl under vacuum.</summary>
+    public Duration? BowlVacuum { get; init; }
+
+    /// <summary>Pouring the slurry into one flask.</summary>
+    public Duration? FlaskFilling { get; init; }
+
+    /// <summary>The filled flasks of a mix under vacuum.</summary>
+    public Duration? FlaskVacuum { get; init; }
+
+    /// <summary>How long before gloss-off a mix must rest.</summary>
+    public Duration? GlossOffMargin { get; init; }
+
     /// <summary>The least gap between two pieces.</summary>
     public Length? GapBetweenPieces { get; init; }
 

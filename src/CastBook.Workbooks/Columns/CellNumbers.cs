@@ -26,6 +26,10 @@ public static class CellNumbers
     /// <param name="duration">The duration.</param>
     public static double? Minutes(Duration? duration) => duration is { } some ? Math.Round(some.Minutes, MidpointRounding.AwayFromZero) : null;
 
+    /// <summary>Minutes to a tenth, for steps that last a few.</summary>
+    /// <param name="duration">The duration.</param>
+    public static double? TenthsOfMinutes(Duration? duration) => duration is { } some ? Math.Round(some.Minutes, 1, MidpointRounding.AwayFromZero) : null;
+
     /// <summary>Grams for a reader: a tenth under 100 g, else whole and thousands separated.</summary>
     /// <param name="mass">The mass.</param>
     public static string GramsText(Mass mass) => mass.Grams < 99.95
@@ -42,9 +46,11 @@ public static class CellNumbers
             : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60:00}");
     }
 
-    /// <summary>A mix for a reader: <c>1,430 g + 543 ml</c>.</summary>
+    /// <summary>A flask's powder and water for a reader: <c>1,430 g + 543 ml, mix 2</c>.</summary>
     /// <param name="powder">The powder.</param>
     /// <param name="water">The water.</param>
-    public static string MixText(Mass powder, Volume water) =>
-        string.Create(CultureInfo.InvariantCulture, $"{powder.Grams:#,##0} g + {water.Milliliters:#,##0} ml");
+    /// <param name="mix">The mix it is filled from; missing where none is planned.</param>
+    public static string MixText(Mass powder, Volume water, int? mix) =>
+        string.Create(CultureInfo.InvariantCulture, $"{powder.Grams:#,##0} g + {water.Milliliters:#,##0} ml")
+        + (mix is { } number ? string.Create(CultureInfo.InvariantCulture, $", mix {number}") : "");
 }

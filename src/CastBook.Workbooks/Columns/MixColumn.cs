@@ -2,7 +2,7 @@ using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Columns;
 
-/// <summary>Powder and water of the row's flask, as text so that nobody sums it over rows that share a flask.</summary>
+/// <summary>Powder and water of the row's flask and its mix, as text so that nobody sums it over rows that share a flask.</summary>
 internal sealed class MixColumn : ComputedColumn
 {
     /// <inheritdoc/>
@@ -12,7 +12,7 @@ internal sealed class MixColumn : ComputedColumn
     public override string Heading => "Mix";
 
     /// <inheritdoc/>
-    public override double Width => 18;
+    public override double Width => 24;
 
     /// <inheritdoc/>
     public override CellValue Show(PieceLine line)
@@ -25,7 +25,7 @@ internal sealed class MixColumn : ComputedColumn
 
         // A tree that is under way without a known size has a letter and no numbers.
         return shares.Count == 1 && line.Flasks.TryGetValue(shares[0].Flask, out var flask) && flask is { Powder: { } powder, Water: { } water }
-            ? CellValue.Of(CellNumbers.MixText(powder, water))
+            ? CellValue.Of(CellNumbers.MixText(powder, water, flask.Mix))
             : CellValue.Empty;
     }
 }

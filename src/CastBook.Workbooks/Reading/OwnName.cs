@@ -30,6 +30,9 @@ public static class OwnName
     /// <summary>First cell of the Trees sheet.</summary>
     public const string TreesSheet = "CastBook_TreesSheet";
 
+    /// <summary>First cell of the Mixes sheet.</summary>
+    public const string MixesSheet = "CastBook_MixesSheet";
+
     /// <summary>First cell of the Checks sheet.</summary>
     public const string ChecksSheet = "CastBook_ChecksSheet";
 

@@ -12,6 +12,7 @@ internal static class AnswerMaker
     public static FillAnswer Make(FillResult result) => new(
         [.. result.Plan.Pieces.Select(p => Piece(p, result))],
         [.. result.Plan.Flasks.Select(Flask)],
+        [.. result.Plan.Mixes.Select(Mix)],
         [.. result.Plan.Metal.Select(Metal)],
         new BoundAnswer(result.Plan.Bound.LeastFlasks, result.Plan.Bound.ProvedFewest),
         [.. result.Findings.Zip(result.Places).Select(f => new FindingAnswer(
@@ -43,11 +44,22 @@ internal static class AnswerMaker
         flask.Weighed,
         CellNumbers.Grams(flask.Powder),
         CellNumbers.Millilitres(flask.Water),
+        flask.Mix,
         CellNumbers.Hours(flask.Burnout),
         CellNumbers.Celsius(flask.FlaskTemperature),
         CellNumbers.Celsius(flask.MetalTemperature),
         CellNumbers.Minutes(flask.QuenchAfter),
         flask.NoQuench);
+
+    private static MixAnswer Mix(MixPlan mix) => new(
+        mix.Number,
+        mix.Flasks,
+        CellNumbers.Grams(mix.Powder)!.Value,
+        CellNumbers.Millilitres(mix.Water)!.Value,
+        CellNumbers.Millilitres(mix.Slurry)!.Value,
+        CellNumbers.TenthsOfMinutes(mix.Takes)!.Value,
+        CellNumbers.TenthsOfMinutes(mix.PourDoneBy)!.Value,
+        CellNumbers.TenthsOfMinutes(mix.GlossOff)!.Value);
 
     private static MetalAnswer Metal(MetalPlan metal) => new(
         metal.Alloy,

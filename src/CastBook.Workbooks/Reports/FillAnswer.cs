@@ -9,6 +9,7 @@ namespace CastBook.Workbooks.Reports;
 public sealed record FillAnswer(
     IReadOnlyList<PieceAnswer> Pieces,
     IReadOnlyList<FlaskAnswer> Flasks,
+    IReadOnlyList<MixAnswer> Mixes,
     IReadOnlyList<MetalAnswer> Metal,
     BoundAnswer Bound,
     IReadOnlyList<FindingAnswer> Findings);
@@ -23,7 +24,11 @@ public sealed record ShareAnswer(string Flask, int Qty);
 /// <summary>A flask.</summary>
 public sealed record FlaskAnswer(
     string Flask, string Size, string Alloy, string State, int Pieces, double PiecesMetalG, double TreeMetalG, double ButtonG, double ChargeG,
-    bool Weighed, double? PowderG, double? WaterMl, double? BurnoutH, double? FlaskTempC, double? MetalTempC, double? QuenchMin, bool NoQuench);
+    bool Weighed, double? PowderG, double? WaterMl, int? Mix, double? BurnoutH, double? FlaskTempC, double? MetalTempC, double? QuenchMin, bool NoQuench);
+
+/// <summary>A mix of investment; minutes count from the first powder in the water.</summary>
+public sealed record MixAnswer(
+    int Mix, IReadOnlyList<string> Flasks, double PowderG, double WaterMl, double SlurryMl, double TakesMin, double PourDoneByMin, double GlossOffMin);
 
 /// <summary>Metal of an alloy.</summary>
 public sealed record MetalAnswer(

@@ -65,9 +65,15 @@ public static class Summary
 
     private static string Investment(NightPlan plan)
     {
-        var powder = plan.Flasks.Sum(f => f.Powder?.Grams ?? 0);
-        var water = plan.Flasks.Sum(f => f.Water?.Milliliters ?? 0);
+        var alone = plan.Flasks.Where(f => f.Mix is null).ToList();
+        var powder = plan.Mixes.Sum(m => m.Powder.Grams) + alone.Sum(f => f.Powder?.Grams ?? 0);
+        var water = plan.Mixes.Sum(m => m.Water.Milliliters) + alone.Sum(f => f.Water?.Milliliters ?? 0);
         var mixed = string.Create(CultureInfo.InvariantCulture, $"powder {powder:#,##0} g, water {water:#,##0} ml");
+        if (plan.Mixes.Count > 0)
+        {
+            mixed += string.Create(CultureInfo.InvariantCulture, $" in {plan.Mixes.Count} {(plan.Mixes.Count == 1 ? "mix" : "mixes")}");
+        }
+
         var longest = plan.Flasks.Where(f => f.Burnout is not null).Select(f => f.Burnout!.Value).DefaultIfEmpty(Duration.Zero).Max();
         return longest > Duration.Zero ? $"{mixed}; longest burnout {CellNumbers.HoursText(longest)}" : mixed;
     }

@@ -32,6 +32,13 @@ internal sealed record SettingSpec(
         Measured(SettingName.MeltLoss, Dimension.Percent, "%", (s, v) => s with { MeltLoss = Ratio.FromPercent(v) }),
         Measured(SettingName.ChargeStep, Dimension.Mass, "g", (s, v) => s with { ChargeStep = Mass.FromGrams(v) }),
         Measured(SettingName.PowderStep, Dimension.Mass, "g", (s, v) => s with { PowderStep = Mass.FromGrams(v) }),
+        Measured(SettingName.MixingBowl, Dimension.Volume, "ml", (s, v) => s with { MixingBowl = Volume.FromMilliliters(v) }),
+        Measured(SettingName.BowlFill, Dimension.Percent, "%, such as 50", (s, v) => s with { BowlFill = Ratio.FromPercent(v) }),
+        Measured(SettingName.MixingTakes, Dimension.Time, "minutes", (s, v) => s with { MixingTakes = Duration.FromMinutes(v) }),
+        Measured(SettingName.BowlVacuum, Dimension.Time, "minutes", (s, v) => s with { BowlVacuum = Duration.FromMinutes(v) }),
+        Measured(SettingName.FlaskFilling, Dimension.Time, "minutes", (s, v) => s with { FlaskFilling = Duration.FromMinutes(v) }),
+        Measured(SettingName.FlaskVacuum, Dimension.Time, "minutes", (s, v) => s with { FlaskVacuum = Duration.FromMinutes(v) }),
+        Measured(SettingName.GlossOffMargin, Dimension.Time, "minutes", (s, v) => s with { GlossOffMargin = Duration.FromMinutes(v) }),
         Measured(SettingName.GapBetweenPieces, Dimension.Length, "mm", (s, v) => s with { GapBetweenPieces = Length.FromMillimeters(v) }),
         Measured(SettingName.GateLength, Dimension.Length, "mm", (s, v) => s with { GateLength = Length.FromMillimeters(v) }),
         Measured(SettingName.GateDiameter, Dimension.Length, "mm", (s, v) => s with { GateDiameter = Length.FromMillimeters(v) }),
@@ -40,10 +47,15 @@ internal sealed record SettingSpec(
     ];
 
     /// <summary>Below this a value is a slip: 0.2 for a share of 20 %.</summary>
-    public double Least => Name == SettingName.ButtonShare ? 1 : 0;
+    public double Least => Name is SettingName.ButtonShare or SettingName.BowlFill ? 1 : 0;
 
-    /// <summary>Whether zero is an answer: no share, no loss, no gap.</summary>
-    public bool MayBeZero => Dimension is Dimension.Percent or Dimension.Length or Dimension.Angle || Name == SettingName.ButtonAtLeast;
+    /// <summary>Above this a value is a slip: nothing is fuller than full.</summary>
+    public double Most => Name == SettingName.BowlFill ? 100 : double.PositiveInfinity;
+
+    /// <summary>Whether zero is an answer: no share, no loss, no gap, no time.</summary>
+    public bool MayBeZero =>
+        (Dimension is Dimension.Percent or Dimension.Length or Dimension.Angle or Dimension.Time && Name != SettingName.BowlFill)
+        || Name == SettingName.ButtonAtLeast;
 
     private static SettingSpec Said(string name, string wanted, Func<Planning.Shops.Settings, string, Planning.Shops.Settings?> words) =>
         new(name, Dimension.None, wanted, Words: words);

@@ -102,7 +102,7 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
         }
 
         var number = values.Number(value, spec.Dimension, typed, NumberSigns.DecimalPoint).ValueOrNull;
-        return number is { } known && (known == 0 ? spec.MayBeZero : known > 0 && known >= spec.Least) ? spec.Number!(settings, known) : null;
+        return number is { } known && (known == 0 ? spec.MayBeZero : known > 0 && known >= spec.Least && known <= spec.Most) ? spec.Number!(settings, known) : null;
     }
 
     private void Map(string name, CellRef? cell)

@@ -14,10 +14,11 @@ internal sealed class KeptCells
     /// <summary>Reads the shop's cells from the sheet as it stands.</summary>
     /// <param name="grid">The sheet as it stands.</param>
     /// <param name="headings">The headings of the shop's columns.</param>
-    public static KeptCells Read(SheetGrid grid, IReadOnlyCollection<string> headings)
+    /// <param name="keyHeading">The heading of the first column, which tells the lines apart.</param>
+    public static KeptCells Read(SheetGrid grid, IReadOnlyCollection<string> headings, string keyHeading = "Flask")
     {
         var kept = new KeptCells();
-        var heading = grid.Rows.Take(12).FirstOrDefault(row => grid.Cell(row, 1).Text == "Flask");
+        var heading = grid.Rows.Take(12).FirstOrDefault(row => grid.Cell(row, 1).Text == keyHeading);
         if (heading == 0)
         {
             return kept;
@@ -49,7 +50,7 @@ internal sealed class KeptCells
     }
 
     /// <summary>What the shop wrote; empty where it wrote nothing.</summary>
-    /// <param name="flask">The flask's letter.</param>
+    /// <param name="flask">The flask's letter, or the letters of a mix.</param>
     /// <param name="heading">The column's heading.</param>
     public CellValue Of(string flask, string heading) => values.GetValueOrDefault((flask, heading));
 }

@@ -10,10 +10,11 @@ namespace CastBook.Workbooks.Sheets;
 internal static class NightPlanSheet
 {
     private const int HeadingRow = 4;
+    private const int FirstShopColumn = 14;
 
     private static readonly string[] Headings =
     [
-        "Flask", "Size", "Alloy", "Pieces", "Charge (g)", "from", "Powder (g)", "Water (ml)", "Burnout",
+        "Flask", "Size", "Alloy", "Pieces", "Charge (g)", "from", "Powder (g)", "Water (ml)", "Mix", "Burnout",
         "Metal (°C)", "Flask (°C)", "Quench after (min)", "Waxed", "Invested", "Poured", "Remarks",
     ];
 
@@ -29,7 +30,7 @@ internal static class NightPlanSheet
         {
             Landscape = true,
             HeadingRow = HeadingRow,
-            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 10, 9, 9, 11, 8, 9, 8, 26],
+            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 6, 10, 9, 9, 11, 8, 9, 8, 24],
         };
         sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
         sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}.", Look.Small);
@@ -59,7 +60,7 @@ internal static class NightPlanSheet
     private static Look HeadingLook(int column) => column switch
     {
         1 => Look.FirstHeading,
-        >= 4 and <= 12 and not 6 => Look.NumberHeading,
+        >= 4 and <= 13 and not 6 => Look.NumberHeading,
         _ => Look.Heading,
     };
 
@@ -81,11 +82,12 @@ internal static class NightPlanSheet
         sheet.Set(row, 6, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
         sheet.Set(row, 7, CellValue.Of(CellNumbers.Grams(flask.Powder)), Look.Big(Look.Whole));
         sheet.Set(row, 8, CellValue.Of(CellNumbers.Millilitres(flask.Water)), Look.Big(Look.Whole));
-        sheet.Set(row, 9, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
-        sheet.Set(row, 10, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 11, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 12, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
-        for (var column = 13; column <= Headings.Length; column++)
+        sheet.Set(row, 9, flask.Mix?.ToString(CultureInfo.InvariantCulture), Look.Text with { Horizontal = "right" });
+        sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
+        sheet.Set(row, 11, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 12, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 13, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
+        for (var column = FirstShopColumn; column <= Headings.Length; column++)
         {
             sheet.Set(row, column, kept.Of(flask.Letter, Headings[column - 1]), column == Headings.Length ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" });
         }

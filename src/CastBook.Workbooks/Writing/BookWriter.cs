@@ -150,6 +150,12 @@ internal sealed class BookWriter
             KeepIfTyped(OwnName.TreesSheet, trees);
         }
 
+        if (plan.Mixes.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.MixesSheet))
+        {
+            var mixes = Own(MixesSheet.Make(context, Kept(OwnName.MixesSheet, MixesSheet.ShopHeadings, MixesSheet.KeyHeading)), OwnName.MixesSheet);
+            KeepIfTyped(OwnName.MixesSheet, mixes);
+        }
+
         if (columns.Elsewhere.Count > 0)
         {
             var computed = Own(ComputedSheet.Make(reading.Pieces, columns.Elsewhere, lines), OwnName.ComputedSheet);
@@ -157,8 +163,8 @@ internal sealed class BookWriter
         }
     }
 
-    private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings) =>
-        reading.OwnSheets.TryGetValue(ownName, out var sheet) ? KeptCells.Read(Grid(sheet), headings) : KeptCells.None;
+    private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings, string keyHeading = "Flask") =>
+        reading.OwnSheets.TryGetValue(ownName, out var sheet) ? KeptCells.Read(Grid(sheet), headings, keyHeading) : KeptCells.None;
 
     /// <summary>Takes a sheet of ours in, under the name it has in the book or a free one.</summary>
     private OwnedSheet Own(OwnedSheet sheet, string ownName)

@@ -38,13 +38,15 @@ internal static class Nights
             .Row("house sterling", 10.36, 970, 600, 538, 480, "8/15/20", 800, 400))
         .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)").Row("harbour resin", "resin", 1.15).Row("sprue wax", "wax", 0.95))
         .Sheet("Kilns", s => s.Row("Kiln", "Shape", "Inside width (mm)", "Inside depth (mm)").Row("the kiln", "square", 300, 300))
-        .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)").Row("white powder", "gypsum", 38, 2.6))
+        .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)").Row("white powder", "gypsum", 38, 2.6, 9.5))
         .Sheet("Schedules", s => s
             .Row("Schedule", "For", "Up to diameter (mm)", "Up to height (mm)", "Stage", "Target (°C)", "Hold (h)")
             .Row("resin by the maker", "resin", 105, 205, 1, 150, 2).Row("resin by the maker", "resin", 105, 205, 2, 370, 2)
             .Row("resin by the maker", "resin", 105, 205, 3, 732, 4).Row("resin by the maker", "resin", 105, 205, 4, 538, 2))
         .Sheet("Shop", s => s
             .Row("Setting", "Value", "Unit").Row("Casting method", "vacuum perforated").Row("Button share", 20, "%").Row("Button at least", 1.5, "ml")
-            .Row("Melt loss", 1, "%").Row("Charge step", 1, "g").Row("Powder step", 5, "g").Row("Gap between pieces", 3, "mm").Row("Gate length", 5, "mm")
+            .Row("Melt loss", 1, "%").Row("Charge step", 1, "g").Row("Powder step", 5, "g").Row("Mixing bowl", 4, "l").Row("Bowl fill", 50, "%")
+            .Row("Mixing takes", 4, "min").Row("Bowl vacuum", 1.5, "min").Row("Filling a flask takes", 0.5, "min").Row("Flask vacuum", 1.5, "min")
+            .Row("Margin before gloss-off", 1.5, "min").Row("Gap between pieces", 3, "mm").Row("Gate length", 5, "mm")
             .Row("Gate diameter", 2.5, "mm").Row("Gate angle", 50, "°").Row("Sprue wax density", 0.95, "g/cm³"));
 }

@@ -45,7 +45,7 @@ public sealed class SavedElsewhereTests
 
     /// <summary>A filled night in which a metal was typed, a flask ticked and weighed, and a remark made.</summary>
     private static byte[] Typed() => Filling.Typed.Into(Filled.From(Nights.Whole()).Bytes,
-        (List, "K5", 25.5), (List, "J6", "thin bail"), ("Trees", "E5", 52.0), ("Trees", "F5", 92.32), ("Night plan", "P5", "tall one at the back"));
+        (List, "K5", 25.5), (List, "J6", "thin bail"), ("Trees", "E5", 52.0), ("Trees", "F5", 92.32), ("Night plan", "Q5", "tall one at the back"));
 
     private static void IsKnownAgain(byte[] saved, bool isValid = true)
     {
@@ -65,7 +65,7 @@ public sealed class SavedElsewhereTests
 
         filled[List, "K5"].ShouldBe(25.5);
         filled["Trees", "F5"].ShouldBe(92.32);
-        filled["Night plan", "P5"].ShouldBe("tall one at the back");
+        filled["Night plan", "Q5"].ShouldBe("tall one at the back");
         filled.Ids.Order().ShouldBe(direct.Ids.Order());
         Marks.Of(filled, List).ShouldBe(Marks.Of(direct, List), ignoreOrder: true);
         BookDiff.Of(saved, filled.Bytes).Losses.ShouldBeEmpty();

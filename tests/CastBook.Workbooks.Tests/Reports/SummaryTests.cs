@@ -11,7 +11,7 @@ public sealed class SummaryTests
         "harbour-night.xlsx: 3 rows read, 3 planned; 0 stop, 0 check, 0 note",
         "20 pieces in 1 flask (proved fewest)",
         "house sterling 425 g (have 1,200 g)",
-        "powder 1,025 g, water 390 ml; longest burnout 10 h",
+        "powder 1,025 g, water 390 ml in 1 mix; longest burnout 10 h",
     ]);
 
     [Fact]

@@ -1,0 +1,68 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>The mixes of investment, a line each in the order in which they are made, with the minutes by which each must be over.</summary>
+internal static class MixesSheet
+{
+    /// <summary>The heading of the column that tells which line is which: its flasks.</summary>
+    public const string KeyHeading = "Flasks";
+
+    private const int HeadingRow = 4;
+
+    private static readonly string[] Headings =
+    [
+        KeyHeading, "Mix", "Powder (g)", "Water (ml)", "Slurry (ml)", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks",
+    ];
+
+    /// <summary>The headings of the cells that are the shop's.</summary>
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = ["Mixed", "Remarks"];
+
+    /// <summary>Makes the sheet.</summary>
+    /// <param name="context">What it is made from.</param>
+    /// <param name="kept">What the shop wrote on it.</param>
+    public static OwnedSheet Make(SheetContext context, KeptCells kept)
+    {
+        var sheet = new OwnedSheet("Mixes")
+        {
+            Landscape = true,
+            HeadingRow = HeadingRow,
+            Widths = [16, 8, 12, 12, 12, 10, 12, 11, 9, 30],
+        };
+        sheet.Set(1, 1, $"Mixes: {context.BookName}", Look.Title);
+        sheet.Set(2, 1, "Minutes count from the first powder in the water. Wear a mask: the powder holds silica.", Look.Small);
+        for (var column = 1; column <= Headings.Length; column++)
+        {
+            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 8 ? Look.NumberHeading : Look.Heading);
+        }
+
+        sheet.Height(HeadingRow, 32);
+        var row = HeadingRow;
+        foreach (var mix in context.Plan.Mixes)
+        {
+            WriteMix(sheet, ++row, mix, kept);
+        }
+
+        sheet.Set(row + 2, 1, "Fill the flasks in the order given. After gloss-off nothing is moved until the moulds have set.", Look.Small);
+        return sheet;
+    }
+
+    private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, KeptCells kept)
+    {
+        var key = string.Join(' ', mix.Flasks);
+        sheet.Height(row, 26);
+        sheet.Set(row, 1, key, Look.Letter with { Wrap = true });
+        sheet.Set(row, 2, mix.Number.ToString(CultureInfo.InvariantCulture), Look.Strong);
+        sheet.Set(row, 3, CellValue.Of(CellNumbers.Grams(mix.Powder)), Look.Big(Look.Whole));
+        sheet.Set(row, 4, CellValue.Of(CellNumbers.Millilitres(mix.Water)), Look.Big(Look.Whole));
+        sheet.Set(row, 5, CellValue.Of(CellNumbers.Millilitres(mix.Slurry)), Look.Number(Look.Whole));
+        sheet.Set(row, 6, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), Look.Number("0.0"));
+        sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), Look.Big("0.0"));
+        sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0"));
+        sheet.Set(row, 9, kept.Of(key, "Mixed"), Look.Box with { Horizontal = "center" });
+        sheet.Set(row, 10, kept.Of(key, "Remarks"), Look.Box with { Wrap = true });
+    }
+}
