@@ -1,3 +1,4 @@
+using CastBook.Casting.Pouring;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
@@ -22,6 +23,9 @@ public sealed record NightPlan
 
     /// <summary>The mixes of investment, in the order in which they are made; empty while no bowl is known.</summary>
     public IReadOnlyList<MixPlan> Mixes { get; init; } = [];
+
+    /// <summary>How long the moulds set at least, from the last pour; missing where nothing is planned.</summary>
+    public Duration? SetAtLeast { get; init; }
 
     /// <summary>Metal by alloy, in the order the alloys first appear in the list.</summary>
     public required IReadOnlyList<MetalPlan> Metal { get; init; }
@@ -82,6 +86,9 @@ public sealed record FlaskPlan
 
     /// <summary>Its size.</summary>
     public required FlaskSize Size { get; init; }
+
+    /// <summary>How it is cast.</summary>
+    public required CastingMethod Method { get; init; }
 
     /// <summary>Its alloy, by the shop's name.</summary>
     public required string Alloy { get; init; }

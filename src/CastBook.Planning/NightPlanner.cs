@@ -39,6 +39,7 @@ public static class NightPlanner
             Flasks = flasks.Flasks,
             TreesWithoutNumbers = BuiltTrees.Without(night, flasks.Flasks),
             Mixes = flasks.Mixes,
+            SetAtLeast = flasks.SetAtLeast,
             Metal = metal,
             Bound = flasks.Bound,
             Findings = FindingGroups.Fold(findings.All),

@@ -75,6 +75,7 @@ internal static class Wrenmoor
             WaterPer100 = 40,
             PowderDensity = Density.FromGramsPerCubicCentimeter(2.6),
             WorkingTime = Duration.FromMinutes(9.5),
+            SetAtLeast = Duration.FromHours(2),
         }],
         Settings = Answered,
     };

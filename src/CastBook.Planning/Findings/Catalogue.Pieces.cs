@@ -78,6 +78,26 @@ public static partial class Catalogue
         "{1}",
         "Weigh a solid cube of it, divide by its measured volume, and type the result as {2}.");
 
+    /// <summary>A density learnt from a test cube.</summary>
+    public static FindingKind DensityFromCube { get; } = new(
+        "density-from-cube", Severity.Note,
+        "The density of {0}, {1}, is learnt from its test cube.",
+        "", "To change it, type the density on the Materials sheet.");
+
+    /// <summary>The test cube tells another density than the sheet gives.</summary>
+    public static FindingKind CubeDiffers { get; } = new(
+        "cube-differs", Severity.Check,
+        "The Materials sheet gives {1} for {0}; its test cube tells {2}.",
+        "More than 3 % apart, and the metal follows from it. The density given was used.",
+        "Weigh and measure the cube again, or clear the density to use the cube's.");
+
+    /// <summary>A test cube that no pattern material can be.</summary>
+    public static FindingKind CubeUnlikely { get; } = new(
+        "cube-unlikely", Severity.Check,
+        "The test cube of {0} tells {1}; such material runs from {2} to {3}.",
+        "The metal follows from it.",
+        "Weigh and measure the cube again: it must be solid, and its edge is what a caliper reads.");
+
     /// <summary>A material's name fits several materials of the shop.</summary>
     public static FindingKind MaterialAmbiguous { get; } = new(
         "material-ambiguous", Severity.Stop,
@@ -194,6 +214,13 @@ public static partial class Catalogue
         "The finest section is {0} and the heaviest {1}.",
         "No one flask temperature suits both; the ordinary one was taken.",
         "Think about its gates, or cast it alone and type your own choice.");
+
+    /// <summary>Gates too thin or too thick for what they feed.</summary>
+    public static FindingKind GateSectionOff { get; } = new(
+        "gate-section-off", Severity.Check,
+        "{0} of {1}: {2} of a round section of {3}, the heaviest of the piece.",
+        "{4}",
+        "Gates should make 70 to 150 % of the section they feed: change their number or diameter, or correct the section.");
 
     /// <summary>Stones in red gold.</summary>
     public static FindingKind StonesInRedGold { get; } = new(

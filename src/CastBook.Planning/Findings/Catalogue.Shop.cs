@@ -54,6 +54,13 @@ public static partial class Catalogue
         "It is not used.",
         "Type its volume to the brim in ml.");
 
+    /// <summary>Only graphite, or crucibles of unknown make, for platinum or palladium.</summary>
+    public static FindingKind CrucibleOfGraphite { get; } = new(
+        "crucible-of-graphite", Severity.Stop,
+        "No crucible is known to be free of graphite, and {0} must not be melted in graphite.",
+        "Platinum and palladium take up carbon and turn brittle; none of its pieces was put into a flask.",
+        "Type what the crucible is made of, such as silica or ceramic, under \"Made of\" on the Crucibles sheet.");
+
     /// <summary>No crucible may hold the alloy.</summary>
     public static FindingKind NoCrucibleForAlloy { get; } = new(
         "no-crucible-for-alloy", Severity.Stop,
@@ -187,6 +194,25 @@ public static partial class Catalogue
         "Too early is dangerous and cracks the casting; too late makes some alloys brittle.",
         "Type the minutes under \"Quench after\" on the Alloys sheet; whatever the clock says, wait until the button shows no red in shade.");
 
+    /// <summary>Metal poured too close above its liquidus, or too far.</summary>
+    public static FindingKind SuperheatOutOfBand { get; } = new(
+        "superheat-out-of-band", Severity.Check,
+        "{0} is poured at {1}, which is {2} degrees above its liquidus of {3}.",
+        "{4} usually wants {5} to {6} degrees: colder does not fill, hotter draws gas and eats the mould.",
+        "Check \"Metal temp\" and \"Liquidus\" on the Alloys sheet against the alloy's data sheet.");
+
+    /// <summary>Red gold must not cool slowly.</summary>
+    public static FindingKind RedGoldNotSlow { get; } = new(
+        "red-gold-not-slow", Severity.Note,
+        "{0} is a red gold: it orders and turns brittle when it cools slowly.",
+        "", "Quench it as soon as its wait is over and the button shows no red in shade; do not leave the flask to cool.");
+
+    /// <summary>Nickel white gold is not hurried.</summary>
+    public static FindingKind NickelGoldNotHurried { get; } = new(
+        "nickel-gold-not-hurried", Severity.Note,
+        "{0} is a white gold with nickel: quenched too hot it cracks.",
+        "", "Wait its full time before the quench, and longer where you are not sure.");
+
     /// <summary>Metal hotter than gypsum likes.</summary>
     public static FindingKind MetalHotForGypsum { get; } = new(
         "metal-hot-for-gypsum", Severity.Check,
@@ -228,6 +254,13 @@ public static partial class Catalogue
         "{0}: {1} of powder needed, {2} in stock.",
         "A mix cannot wait for powder.",
         "Buy {3}, or correct \"In stock\" on the Investments sheet.");
+
+    /// <summary>A set shorter than anybody publishes.</summary>
+    public static FindingKind SetTooShort { get; } = new(
+        "set-too-short", Severity.Check,
+        "{0} is to set for {1}.",
+        "Published times start at an hour; a green mould cracks and its skin comes off with the wax.",
+        "Correct \"Set at least\" on the Investments sheet, or check it against the maker's data sheet.");
 
     /// <summary>No mixing bowl is known.</summary>
     public static FindingKind MixingBowlNotKnown { get; } = new(

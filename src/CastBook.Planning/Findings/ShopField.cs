@@ -42,6 +42,10 @@ public static class ShopField
     public const string Fresh = "fresh";
     public const string Remelt = "remelt";
     public const string Price = "price";
+    public const string CubeMass = "cubeMass";
+    public const string CubeEdge = "cubeEdge";
+    public const string CubeVolume = "cubeVolume";
+    public const string MadeOf = "madeOf";
     public const string PrintAtLeast = "printAtLeast";
     public const string WashAtMost = "washAtMost";
     public const string CureEachSide = "cureEachSide";

@@ -49,15 +49,26 @@ internal sealed class CrucibleBook
     {
         if (fromSetting is not null)
         {
-            return fromSetting;
+            return NeedsNoGraphite(alloy) ? null : fromSetting;
         }
 
         var allowed = rows
+            .Where(r => !NeedsNoGraphite(alloy) || IsKnownFreeOfGraphite(r.Row))
             .Where(r => r.Row.Alloys.Count == 0 || r.Row.Alloys.Any(name => alloys.Means(name, alloy)))
             .Select(r => r.Usable)
             .ToList();
         return allowed.Count == 0 ? null : allowed.Max();
     }
+
+    /// <summary>Whether an alloy must not be melted in graphite: platinum and palladium alloys.</summary>
+    /// <param name="alloy">The alloy.</param>
+    public static bool NeedsNoGraphite(KnownAlloy alloy) =>
+        alloy.Alloy.Composition is { } parts ? parts.PerMille("Pt") + parts.PerMille("Pd") >= 500 : alloy.Alloy.NeedsHighTemperatureInvestment;
+
+    // A make that is not said may be graphite.
+    private static bool IsKnownFreeOfGraphite(Crucible crucible) =>
+        !string.IsNullOrWhiteSpace(crucible.MadeOf) && !crucible.MadeOf.Contains("graph", StringComparison.OrdinalIgnoreCase)
+        && !crucible.MadeOf.Contains("carbon", StringComparison.OrdinalIgnoreCase);
 
     private Volume? Brim(Crucible crucible, FindingList findings)
     {

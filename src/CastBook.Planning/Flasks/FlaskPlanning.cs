@@ -61,7 +61,11 @@ internal sealed class FlaskPlanning
         var underWay = built.Count(b => b.Pieces.Count > 0);
         var least = assignment.LeastFlasks + underWay;
         var proved = assignment.AllPlaced && flasks.Count > 0 && assignment.Flasks.Count + underWay == least;
-        return new PlannedFlasks(flasks, new PlanBound(least, proved), trees.Shares) { Mixes = mixes };
+        return new PlannedFlasks(flasks, new PlanBound(least, proved), trees.Shares)
+        {
+            Mixes = mixes,
+            SetAtLeast = flasks.Exists(f => f.State < FlaskState.InKiln) && powder.Question is null ? SetTime.Of(powder, assumed, findings) : null,
+        };
     }
 
     private (List<FlaskPlan> Flasks, IReadOnlyList<MixPlan> Mixes) Mix(List<FlaskPlan> flasks)

@@ -40,13 +40,14 @@ internal sealed class FlaskSums(
         var mix = powder.For(work.Size, work.Kind, tree);
         var burnout = burnouts.For(work.Letter, work.Size, work.Kind, work.StonesIn);
         var (coldest, hottest) = work.Bands;
-        var metalTemperature = pours.Metal(work.Alloy);
+        var metalTemperature = pours.Metal(work.Alloy, work.Size.Method);
         var flaskTemperature = pours.Flask(work.Alloy, coldest, hottest);
         burnouts.CompareEnd(work.Letter, burnout, flaskTemperature);
         return new FlaskPlan
         {
             Letter = work.Letter,
             Size = work.Size.Size,
+            Method = work.Size.Method,
             Alloy = work.Alloy.Name,
             State = work.State,
             Pieces = [.. work.Rows.Select(r => new PieceShare(r.Metal.Piece.Id, r.Count))],

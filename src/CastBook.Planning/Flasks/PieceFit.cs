@@ -26,7 +26,8 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
 
         if (crucibles.Largest(piece.Alloy) is not { } usable)
         {
-            findings.Add(Catalogue.NoCrucibleForAlloy.At(
+            var kind = CrucibleBook.NeedsNoGraphite(piece.Alloy) ? Catalogue.CrucibleOfGraphite : Catalogue.NoCrucibleForAlloy;
+            findings.Add(kind.At(
                 [new Subject(SubjectKind.Alloy, piece.Alloy.Name), Subject.Piece(piece.Id, PieceField.Alloy)], piece.Alloy.Name));
             return false;
         }

@@ -41,6 +41,9 @@ internal sealed class PlannedFlasks
     /// <summary>The mixes that fill them.</summary>
     public IReadOnlyList<MixPlan> Mixes { get; init; } = [];
 
+    /// <summary>How long their moulds set at least.</summary>
+    public Duration? SetAtLeast { get; init; }
+
     /// <summary>What the plan is worth.</summary>
     public PlanBound Bound { get; }
 

@@ -113,6 +113,7 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
         var inside = size.Holds ?? FlaskVolume.Compute(diameter, size.Height.Value);
         return new UsableSize(size, index, inside, TrunkVolume.Compute(sprue, rod))
         {
+            Method = method,
             TrunkRadiusMm = sprue.Millimeters / 2,
             ReachMm = (diameter / 2).Millimeters - wall.Millimeters,
             RodMm = rod.Millimeters,

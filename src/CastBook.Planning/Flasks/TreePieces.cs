@@ -1,7 +1,9 @@
 using CastBook.Casting.Pouring;
+using CastBook.Casting.Trees;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
+using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
 
@@ -58,6 +60,24 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
                 Subject.Piece(piece.Id, PieceField.FinestSection),
                 Say.Millimetres(piece.FinestSection!.Value),
                 Say.Millimetres(piece.HeaviestSection!.Value)));
+        }
+
+        if (piece.Gate?.Diameter is { } gate && piece.HeaviestSection is { } section)
+        {
+            CompareGates(piece, gate, section);
+        }
+    }
+
+    private void CompareGates(Piece piece, Length gate, Length section)
+    {
+        var count = HangingRules.GatesOf(piece);
+        var share = GateSection.Compute(count, gate, section);
+        if (share < GateSection.Least || share > GateSection.Most)
+        {
+            findings.Add(Catalogue.GateSectionOff.At(
+                Subject.Piece(piece.Id, PieceField.GateDiameter), Say.Count(count, "gate", "gates"), Say.Millimetres(gate),
+                Say.Percent(Ratio.FromPercent(Math.Round(share.Percent))), Say.Millimetres(section),
+                share < GateSection.Least ? "They freeze before the piece is fed, and it shrinks open." : "They stay liquid longer than the piece and draw metal out of it."));
         }
     }
 

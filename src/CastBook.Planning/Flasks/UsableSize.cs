@@ -1,3 +1,4 @@
+using CastBook.Casting.Pouring;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -12,6 +13,9 @@ internal sealed record UsableSize(FlaskSize Size, int Index, Volume Inside, Volu
 {
     /// <summary>Half the trunk's diameter, in millimetres.</summary>
     public required double TrunkRadiusMm { get; init; }
+
+    /// <summary>How it is cast.</summary>
+    public required CastingMethod Method { get; init; }
 
     /// <summary>How far from the middle a piece may reach, in millimetres.</summary>
     public required double ReachMm { get; init; }

@@ -75,10 +75,10 @@ internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList f
             return own;
         }
 
-        var waxes = shop.Materials.Where(m => m.Kind == PatternKind.Wax && m.Density is not null).ToList();
+        var waxes = shop.Materials.Where(m => m.Kind == PatternKind.Wax && (m.Density ?? m.CubeDensity) is not null).ToList();
         if (waxes.Count == 1)
         {
-            return waxes[0].Density!.Value;
+            return (waxes[0].Density ?? waxes[0].CubeDensity)!.Value;
         }
 
         if (needed)

@@ -29,7 +29,7 @@ internal sealed class MaterialBook(Shop shop)
         var isUsual = written.Length == 0 || IsSame(written, usual);
         var rows = Rows(name);
         var row = rows.Count == 1 ? rows[0] : null;
-        var density = row?.Density ?? (isUsual ? settings.PatternDensity : null);
+        var density = row?.Density ?? row?.CubeDensity ?? (isUsual ? settings.PatternDensity : null);
         var kind = row?.Kind ?? MaterialWords.KindIn(row?.Name ?? name) ?? MaterialWords.KindIn(name);
         var isUnknown = name.Length > 0 && rows.Count == 0 && kind is null && density is null;
         return new(row?.Name.Trim() ?? name, kind, density, row, AskTheSetting: isUsual && row is null)

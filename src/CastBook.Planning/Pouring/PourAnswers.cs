@@ -12,9 +12,13 @@ namespace CastBook.Planning.Pouring;
 /// <summary>Metal and flask temperature and the wait before the quench: the alloy's own numbers, or a question.</summary>
 internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
 {
+    // Below this nickel is an impurity and not what makes the gold white, in parts per thousand.
+    private const double LeastNickel = 20;
+
     /// <summary>The metal temperature of an alloy; nothing where it is not known, which has a finding.</summary>
     /// <param name="alloy">The alloy.</param>
-    public Temperature? Metal(KnownAlloy alloy)
+    /// <param name="method">How the flask is cast.</param>
+    public Temperature? Metal(KnownAlloy alloy, CastingMethod method)
     {
         if (alloy.Alloy.MetalTemperature is not { } metal)
         {
@@ -22,6 +26,7 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
             return null;
         }
 
+        Superheat.Compare(alloy, metal, method, assumed);
         if (isGypsum && metal > KilnLimits.GypsumMetalCheckAbove)
         {
             Once("hot", alloy, ShopField.MetalTemperature, s => Catalogue.MetalHotForGypsum.At(s, alloy.Name, Say.Celsius(metal)));
@@ -58,6 +63,7 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
     /// <param name="size">The flask size.</param>
     public Duration? Quench(KnownAlloy alloy, UsableSize size)
     {
+        Caution(alloy);
         QuenchWaits waits = alloy.Alloy.QuenchAfter;
         var value = FlaskClasses.Of(size.Size.InsideDiameter!.Value, size.Size.Height!.Value) switch
         {
@@ -72,6 +78,20 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
         }
 
         return value;
+    }
+
+    // Two families for which "as the minutes say" is not enough.
+    private void Caution(KnownAlloy alloy)
+    {
+        var gold = alloy.Alloy.Composition?.PerMille("Au") ?? 0;
+        if (alloy.IsRedGold)
+        {
+            Once("red", alloy, ShopField.QuenchAfter, s => Catalogue.RedGoldNotSlow.At(s, alloy.Name));
+        }
+        else if (gold > 0 && alloy.Alloy.Composition!.PerMille("Ni") >= LeastNickel)
+        {
+            Once("nickel", alloy, ShopField.QuenchAfter, s => Catalogue.NickelGoldNotHurried.At(s, alloy.Name));
+        }
     }
 
     private void Once(string what, KnownAlloy alloy, string field, Func<Subject, Finding> finding) =>

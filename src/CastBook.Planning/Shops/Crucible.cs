@@ -20,6 +20,9 @@ public sealed record Crucible
     /// <summary>The alloys it may hold, by the shop's names; empty means any.</summary>
     public IReadOnlyList<string> Alloys { get; init; } = [];
 
+    /// <summary>What it is made of, as the shop writes it.</summary>
+    public string? MadeOf { get; init; }
+
     /// <summary>How many the shop owns; unknown counts as one.</summary>
     public int? Owned { get; init; }
 }

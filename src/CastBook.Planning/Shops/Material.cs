@@ -12,8 +12,24 @@ public sealed record Material
     /// <summary>Wax or resin.</summary>
     public PatternKind? Kind { get; init; }
 
-    /// <summary>Density of the solid, cured material.</summary>
+    /// <summary>Density of the solid, cured material, as the shop gives it.</summary>
     public Density? Density { get; init; }
+
+    /// <summary>What a solid test cube of it weighs.</summary>
+    public Mass? CubeMass { get; init; }
+
+    /// <summary>The edge of that cube.</summary>
+    public Length? CubeEdge { get; init; }
+
+    /// <summary>The volume of that cube, where it was measured.</summary>
+    public Volume? CubeVolume { get; init; }
+
+    /// <summary>The density that the test cube tells; missing where it was not weighed and measured.</summary>
+    public Density? CubeDensity =>
+        CubeMass is not { } mass ? null
+        : CubeVolume is { } volume ? TestCube.Compute(mass, volume)
+        : CubeEdge is { } edge ? TestCube.Compute(mass, edge)
+        : null;
 
     /// <summary>The least resin temperature to print at.</summary>
     public Temperature? PrintAtLeast { get; init; }

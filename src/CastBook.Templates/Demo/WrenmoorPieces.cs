@@ -66,7 +66,7 @@ internal static class WrenmoorPieces
 
     private static DemoPiece[] Bronzes() =>
     [
-        new("Drawer knob, shell", "order 2215", 2, 3.40, Wax, Bronze, 15) { Box = (22.0, 22.0, 14.0), Sections = (2.5, 6.0), GateDiameter = 5.0 },
+        new("Drawer knob, shell", "order 2215", 2, 3.40, Wax, Bronze, 15) { Box = (22.0, 22.0, 14.0), Sections = (2.5, 6.0), GateDiameter = 5.5 },
         new("Key fob, wave", "harbour fair", 5, 1.35, Wax, Bronze, 18) { Box = (28.0, 18.0, 3.5), GateDiameter = 3.0 },
         new("Buckle, plain", "order 2230", 2, 2.10, Resin, Bronze, 11) { Box = (27.0, 30.0, 4.5), Gates = 2, GateDiameter = 4.0, Washed = 2.5, Cured = 6 },
         new("Button, knot", "stock", 24, 0.44, Wax, Bronze, null) { Box = (15.0, 15.0, 3.0) },

@@ -31,9 +31,9 @@ internal static class WrenmoorShop
 
     private static readonly object?[][] Crucibles =
     [
-        ["silver crucible", 60.0, null, null, Silver, 1],
-        ["bronze crucible", 60.0, null, null, Bronze, 1],
-        ["gold crucible", 30.0, null, null, Gold, 1],
+        ["silver crucible", 60.0, null, null, Silver, "graphite", 1],
+        ["bronze crucible", 60.0, null, null, Bronze, "clay-graphite", 1],
+        ["gold crucible", 30.0, null, null, Gold, "graphite", 1],
     ];
 
     private static readonly object?[][] Kilns =
@@ -51,9 +51,9 @@ internal static class WrenmoorShop
 
     private static readonly object?[][] Materials =
     [
-        [Resin, "resin", 1.15, 25, 3, 5],
-        [Wax, "wax", 0.95, null, null, null],
-        [Carving, "wax", null, null, null, null],
+        [Resin, "resin", 1.15, 9.2, 20.0, 25, 3, 5],
+        [Wax, "wax", 0.95, null, null, null, null, null],
+        [Carving, "wax", null, null, null, null, null, null],
     ];
 
     private static readonly object?[][] Investments =

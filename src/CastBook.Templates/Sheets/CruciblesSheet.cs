@@ -12,6 +12,7 @@ internal static class CruciblesSheet
         new("Rated (g)", 11, CellKind.Number, "The maker's rating, where the volume is unknown.") { Format = Formats.Whole },
         new("Rated for", 18, CellKind.Words, "The metal that the rating means. A rating of 1 kg usually means gold.") { Choices = Choices.From(AlloysSheet.Name) },
         new("Alloys", 30, CellKind.Words, "The alloys it may hold, separated by semicolons. Empty: any."),
+        new("Made of", 14, CellKind.Words, "Silica, ceramic, graphite: platinum and palladium are never melted in graphite.") { Choices = Choices.Of("graphite", "clay-graphite", "silica", "ceramic") },
         new("Owned", 9, CellKind.Number, "How many you have. Empty: one.") { Format = Formats.Whole },
     ]);
 }

@@ -11,6 +11,8 @@ internal static class MaterialsSheet
         new("Kind", 9, CellKind.Words, "wax melts out, resin burns out.") { Choices = Choices.Of("wax", "resin"), Needed = true },
         new("Density (g/cm³)", 11, CellKind.Number, "Solid and cured. Weigh a solid test cube and divide by its volume, or take it from the maker's data sheet.")
             { Format = Formats.Thousandths, Needed = true },
+        new("Cube weighs (g)", 11, CellKind.Number, "A solid test cube, washed and cured: its density is learnt from it where none is given.") { Format = Formats.Thousandths },
+        new("Cube edge (mm)", 11, CellKind.Number, "The edge of that cube as a caliper reads it; 20 mm or more.") { Format = Formats.Tenths },
         new("Print at least (°C)", 11, CellKind.Number, "The coldest resin that prints well, from the maker's data sheet.") { Format = Formats.Whole },
         new("Wash at most (min)", 11, CellKind.Number, "The longest wash, all baths together."),
         new("Cure each side (min)", 11, CellKind.Number, "The shortest cure of each side."),

@@ -35,6 +35,7 @@ internal static class ShopRecords
         Rated = row.Mass(ShopField.Rated),
         RatedFor = row.Text(ShopField.RatedFor),
         Alloys = Names(row.Text(ShopField.Alloys)),
+        MadeOf = row.Text(ShopField.MadeOf),
         Owned = row.Count(ShopField.Owned),
     };
 
@@ -77,6 +78,9 @@ internal static class ShopRecords
         Name = row.Name,
         Kind = row.Choice(ShopField.Kind, ShopWords.Kind, ShopWords.Kinds),
         Density = row.Density(ShopField.Density),
+        CubeMass = row.Mass(ShopField.CubeMass),
+        CubeEdge = row.Length(ShopField.CubeEdge),
+        CubeVolume = row.Volume(ShopField.CubeVolume),
         PrintAtLeast = row.Temperature(ShopField.PrintAtLeast),
         WashAtMost = row.Minutes(ShopField.WashAtMost),
         CureEachSide = row.Minutes(ShopField.CureEachSide),

@@ -17,6 +17,7 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
         ShopField.InsideDiameter, ShopField.Height, ShopField.Holds, ShopField.Powder, ShopField.Water, ShopField.SprueDiameter, ShopField.Cup,
         ShopField.Rated, ShopField.InsideWidth, ShopField.InsideDepth, ShopField.Power, ShopField.Density, ShopField.WaterPer100,
         ShopField.PowderDensity, ShopField.WorkingTime, ShopField.UpToDiameter, ShopField.UpToHeight, ShopField.TreeOnBase,
+        ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume,
     };
 
     /// <summary>The row's name.</summary>

@@ -38,6 +38,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.Rated, Dimension.Mass, "rated", "rating"),
         new(ShopField.RatedFor, Dimension.None, "rated for"),
         new(ShopField.Alloys, Dimension.None, "alloys", "for alloys", "alloy"),
+        new(ShopField.MadeOf, Dimension.None, "made of", "crucible material"),
         new(ShopField.Owned, Dimension.None, "owned", "we own", "how many", "count", "qty"),
     ]);
 
@@ -77,6 +78,9 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.Name, Dimension.None, "material", "name"),
         new(ShopField.Kind, Dimension.None, "kind", "type"),
         new(ShopField.Density, Dimension.Density, "density"),
+        new(ShopField.CubeMass, Dimension.Mass, "cube weighs", "test cube weighs", "cube weight"),
+        new(ShopField.CubeEdge, Dimension.Length, "cube edge", "test cube edge"),
+        new(ShopField.CubeVolume, Dimension.Volume, "cube volume", "test cube volume"),
         new(ShopField.PrintAtLeast, Dimension.Temperature, "print at least", "print at"),
         new(ShopField.WashAtMost, Dimension.Time, "wash at most", "wash"),
         new(ShopField.CureEachSide, Dimension.Time, "cure each side", "cure"),

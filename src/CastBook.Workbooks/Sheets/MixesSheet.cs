@@ -46,8 +46,26 @@ internal static class MixesSheet
             WriteMix(sheet, ++row, mix, kept);
         }
 
-        sheet.Set(row + 2, 1, "Fill the flasks in the order given. After gloss-off nothing is moved until the moulds have set.", Look.Small);
+        row++;
+        foreach (var line in Lines(context.Plan))
+        {
+            sheet.Set(++row, 1, line, Look.Small);
+        }
+
         return sheet;
+    }
+
+    // The water's temperature is memory of practice; the maker's sheet wins.
+    private static IEnumerable<string> Lines(NightPlan plan)
+    {
+        yield return "Before: the wetting agent on the trees is dry; tape or collars on the flasks; the water at 20 to 24 °C unless the maker's sheet says otherwise.";
+        yield return "Fill the flasks in the order given. After gloss-off nothing is moved until the moulds have set.";
+        if (plan.SetAtLeast is { } set)
+        {
+            yield return $"Set: {CellNumbers.HoursText(set)} at least, counted from the last pour; overnight is usual. Then base off, rim cleaned, the flask's letter scratched in.";
+        }
+
+        yield return "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.";
     }
 
     private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, KeptCells kept)

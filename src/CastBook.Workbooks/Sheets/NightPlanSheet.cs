@@ -49,7 +49,7 @@ internal static class NightPlanSheet
         }
 
         row = WriteTotals(sheet, row + 2, context.Plan);
-        foreach (var line in Cautions.Lines)
+        foreach (var line in MethodLines.Of(context.Plan).Concat(Cautions.Lines))
         {
             sheet.Set(++row, 1, line, Look.Small);
         }

@@ -1,3 +1,4 @@
+using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using UnitsNet;
@@ -54,6 +55,30 @@ public sealed class CrucibleBookTests
         plan.The("no-crucible-for-alloy").Subjects.ShouldBe(
             [new Subject(SubjectKind.Alloy, "Bench silver"), Subject.Piece(0, PieceField.Alloy)]);
         plan.Pieces[0].Status.ShouldBe(PieceStatus.NotPlanned);
+    }
+
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData("graphite", false)]
+    [InlineData("clay-graphite", false)]
+    [InlineData("Carbon", false)]
+    [InlineData("silica", true)]
+    public void Largest_Platinum_WantsAMakeThatIsNotGraphite(string? madeOf, bool isPlanned)
+    {
+        Composition.TryParse("Pt 950 Ru 50", out var parts, out _).ShouldBeTrue();
+        var platinum = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = "House 950", Composition = parts } };
+        var shop = Wrenmoor.Shop with { Alloys = [platinum], Crucibles = [new Crucible { Name = "Pot", Holds = Wrenmoor.Ml(100), MadeOf = madeOf }] };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring() with { Alloy = "House 950" }));
+
+        (plan.Flasks.Count == 1).ShouldBe(isPlanned);
+        if (!isPlanned)
+        {
+            plan.The("crucible-of-graphite").Text().ShouldBe(
+                "No crucible is known to be free of graphite, and House 950 must not be melted in graphite. "
+                + "Platinum and palladium take up carbon and turn brittle; none of its pieces was put into a flask. "
+                + "Type what the crucible is made of, such as silica or ceramic, under \"Made of\" on the Crucibles sheet.");
+        }
     }
 
     private static NightPlan Plan(Crucible crucible, int rings) =>

@@ -155,6 +155,20 @@ public sealed class FlaskAssignmentTests
         ],
     };
 
+    // (2.5 / 4)² = 39 %; two gates of 2.5 mm 78 %; one of 5 mm 156 %.
+    [Theory]
+    [InlineData(1, 2.5, "1 gate of 2.5 mm: 39 % of a round section of 4 mm, the heaviest of the piece. They freeze before the piece is fed, and it shrinks open.")]
+    [InlineData(2, 2.5, null)]
+    [InlineData(1, 5.0, "1 gate of 5 mm: 156 % of a round section of 4 mm, the heaviest of the piece. They stay liquid longer than the piece and draw metal out of it.")]
+    public void Ask_GatesAndTheSectionTheyFeed_AreCompared(int gates, double diameter, string? said)
+    {
+        var piece = Wrenmoor.Ring() with { HeaviestSection = Wrenmoor.Mm(4), Gate = new PieceGate(gates, Wrenmoor.Mm(diameter), null) };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(piece));
+
+        plan.Findings.Where(f => f.Id == "gate-section-off").Select(f => $"{f.Seen} {f.Why}").ShouldBe(said is null ? [] : [said]);
+    }
+
     private static Shop WithCrucible(double ml) => Wrenmoor.Shop with
     {
         FlaskSizes = [Wrenmoor.Small],

@@ -77,7 +77,9 @@ public sealed class TreeBuilderTests
     }
 
     private static TreeBuilder Tree(double rodMm, double roomMl = 1000) => new(
-        new UsableSize(Wrenmoor.Small, 0, Wrenmoor.Ml(440), Wrenmoor.Ml(3)) { TrunkRadiusMm = 4, ReachMm = 30, RodMm = rodMm, WallMm = 8 },
+        new UsableSize(Wrenmoor.Small, 0, Wrenmoor.Ml(440), Wrenmoor.Ml(3)) {
+            Method = CastingMethod.VacuumPerforated, TrunkRadiusMm = 4, ReachMm = 30, RodMm = rodMm, WallMm = 8,
+        },
         roomMl);
 
     private static TreePiece Piece(int id, int theta, double pitchMm, double tailMm) =>

@@ -38,7 +38,7 @@ public sealed class PowderChoiceTests
         plan.Flasks[0].Powder!.Value.Grams.ShouldBe(565, 1e-9);
         plan.Findings.Where(f => f.Id == "assumed-powder").Select(f => f.Seen).ShouldBe(
             ["Investment: 40 parts of water to 100 of powder, for flasks of wax.", "Investment: 2.60 g/cm³ for the powder's grains.",
-                "Investment: 9.5 min from the first powder in the water to gloss-off."]);
+                "Investment: 9.5 min from the first powder in the water to gloss-off.", "Investment: 2 h of set at least, from the last pour."]);
     }
 
     // 441.56 / (1/2.6 + 0.38) = 577.5, up to 580 g; × 0.38 = 220.4 ml.

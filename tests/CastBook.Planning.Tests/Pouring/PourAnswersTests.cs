@@ -55,6 +55,22 @@ public sealed class PourAnswersTests
         NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Stud())).Flasks[0].QuenchAfter!.Value.Minutes.ShouldBe(minutes, 1e-9);
     }
 
+    [Theory]
+    [InlineData("Rose 14k", "Au 585 Cu 325 Ag 90", "red-gold-not-slow", "Rose 14k is a red gold: it orders and turns brittle when it cools slowly. "
+        + "Quench it as soon as its wait is over and the button shows no red in shade; do not leave the flask to cool.")]
+    [InlineData("White 14k", "Au 585 Cu 220 Ni 120 Zn 75", "nickel-gold-not-hurried", "White 14k is a white gold with nickel: quenched too hot it cracks. "
+        + "Wait its full time before the quench, and longer where you are not sure.")]
+    public void Quench_GoldsOfTheirOwnWay_AreNoted(string name, string composition, string id, string text)
+    {
+        Composition.TryParse(composition, out var parts, out _).ShouldBeTrue();
+        var gold = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = name, Composition = parts } };
+
+        var plan = Plan(gold, Wrenmoor.Ring() with { Alloy = name });
+
+        plan.Flasks.ShouldNotBeEmpty();
+        plan.The(id).Text().ShouldBe(text);
+    }
+
     private static NightPlan Plan(ShopAlloy alloy, Piece piece) =>
         NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [alloy] }, piece));
 }

@@ -12,11 +12,11 @@ public sealed class HeadingTests
         ["Pieces"] = "Piece|Qty|Pattern weight (g)|Pattern volume (ml)|Material|Alloy|Shape|Length (mm)|Width (mm)|Thickness (mm)|Finest section (mm)"
             + "|Heaviest section (mm)|Gates|Gate diameter (mm)|Gate length (mm)|Stones in|Per tree|Printed at (°C)|Washed (min)|Cured (min)|Due|Night|Keep in flask|Leave out",
         ["Flasks"] = "Size|Inside diameter (mm)|Height (mm)|Owned|Method|Holds (ml)|Powder (g)|Water (ml)|Sprue diameter (mm)|Base height (mm)|Cup (ml)|Above tree (mm)|To wall (mm)|Per tree",
-        ["Crucibles"] = "Crucible|Holds (ml)|Rated (g)|Rated for|Alloys|Owned",
+        ["Crucibles"] = "Crucible|Holds (ml)|Rated (g)|Rated for|Alloys|Made of|Owned",
         ["Kilns"] = "Kiln|Shape|Inside width (mm)|Inside depth (mm)|Inside diameter (mm)|Power (kW)|Cools (°C/h)|Reads high by (°C)",
         ["Alloys"] = "Alloy|Composition|Density (g/cm³)|Solidus (°C)|Liquidus (°C)|Metal temp (°C)|Flask temp fine (°C)|Flask temp ordinary (°C)|Flask temp heavy (°C)"
             + "|Quench after (min)|Loss (%)|Fresh (g)|Re-melt (g)|Price (per g)",
-        ["Materials"] = "Material|Kind|Density (g/cm³)|Print at least (°C)|Wash at most (min)|Cure each side (min)",
+        ["Materials"] = "Material|Kind|Density (g/cm³)|Cube weighs (g)|Cube edge (mm)|Print at least (°C)|Wash at most (min)|Cure each side (min)",
         ["Investments"] = "Investment|Kind|Water per 100|Powder density (g/cm³)|Working time (min)|Set at least (h)|Never above (°C)|In stock (g)",
         ["Schedules"] = "Schedule|For|Up to diameter (mm)|Up to height (mm)|Load at (°C)|Stage|Target (°C)|Rate (°C/h)|Hold (h)",
         ["Shop"] = "Setting|Value|Unit|What it is for",

@@ -55,4 +55,55 @@ public sealed class MixesSheetTests
 
         filled.Result.Findings.ShouldContain(f => f.Id == Catalogue.SettingUnreadable.Id && f.Seen.Contains("Bowl fill", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Fill_PlannedNight_SaysWhatStandsAroundTheMix()
+    {
+        var filled = Filled.From(Nights.Whole());
+
+        new[] { "A7", "A8", "A9", "A10" }.Select(cell => filled["Mixes", cell]).ShouldBe(
+        [
+            "Before: the wetting agent on the trees is dry; tape or collars on the flasks; the water at 20 to 24 °C unless the maker's sheet says otherwise.",
+            "Fill the flasks in the order given. After gloss-off nothing is moved until the moulds have set.",
+            "Set: 2 h at least, counted from the last pour; overnight is usual. Then base off, rim cleaned, the flask's letter scratched in.",
+            "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.",
+        ]);
+    }
+
+    [Theory]
+    [InlineData("vacuum perforated", "Perforated flasks: ")]
+    [InlineData("vacuum solid", "Solid flasks: ")]
+    [InlineData("spin", "Spinning: balance the arm ")]
+    public void Fill_Method_HasItsLineOnTheNightPlan(string method, string begins)
+    {
+        var sheet = Filled.From(Nights.Whole()).AfterTyping(("Shop", "B2", method)).SheetXml("Night plan");
+
+        sheet.ShouldContain(begins);
+        new[] { "Perforated flasks: ", "Solid flasks: ", "Spinning: " }.Count(sheet.Contains).ShouldBe(1);
+    }
+
+    // What a plan must warn of once: silica dust, burnout fumes and carbon monoxide, water and melt, zinc, heat and weight, alcohol, resin, acids, plating.
+    [Theory]
+    [InlineData("silica")]
+    [InlineData("steam of the quench")]
+    [InlineData("carbon monoxide")]
+    [InlineData("never leave it alone")]
+    [InlineData("never open it while wax burns")]
+    [InlineData("Molten metal and water explode")]
+    [InlineData("ingot mould")]
+    [InlineData("dry scrap")]
+    [InlineData("Zinc fumes")]
+    [InlineData("hot flask is heavy")]
+    [InlineData("no red in shade")]
+    [InlineData("Alcohol")]
+    [InlineData("uncured resin off the skin")]
+    [InlineData("into pickle")]
+    [InlineData("plating baths")]
+    [InlineData("data sheets and local rules come first")]
+    public void Fill_NightPlan_WarnsOnce(string words)
+    {
+        var sheet = Filled.From(Nights.Whole()).SheetXml("Night plan");
+
+        sheet.Split(words).Length.ShouldBe(2);
+    }
 }

@@ -1,0 +1,37 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Investing;
+
+/// <summary>How long moulds set before they may go on: the powder's own time, or the usual one.</summary>
+internal static class SetTime
+{
+    // Published accounts run from 1 to 2 hours; 2 errs towards a mould that holds.
+    private static readonly Duration Usual = Duration.FromHours(2);
+
+    // Nobody publishes less.
+    private static readonly Duration Least = Duration.FromHours(1);
+
+    /// <summary>The least set, counted from the last pour of the load.</summary>
+    /// <param name="powder">The powder in use.</param>
+    /// <param name="assumed">Takes the note where the usual time stands in.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public static Duration Of(PowderChoice powder, Assumptions assumed, FindingList findings)
+    {
+        var subject = new Subject(SubjectKind.Investment, powder.Row?.Name ?? "", ShopField.SetAtLeast);
+        if (powder.Row?.SetAtLeast is not { } own)
+        {
+            assumed.Once("investment set", () => Catalogue.AssumedPowder.At(
+                subject, powder.Row?.Name ?? "Investment", "2 h of set at least, from the last pour", "Set at least"));
+            return Usual;
+        }
+
+        if (own < Least)
+        {
+            findings.Add(Catalogue.SetTooShort.At(subject, powder.Row.Name, Say.Minutes(own)));
+        }
+
+        return own;
+    }
+}
