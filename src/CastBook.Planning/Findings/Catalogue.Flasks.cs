@@ -92,6 +92,20 @@ public static partial class Catalogue
         "Slurry rises under vacuum and runs over, and a mould that is filled from two mixes parts where they meet.",
         "Use a larger bowl and type it as \"Mixing bowl\" on the Shop sheet, or hang the pieces in smaller flasks.");
 
+    /// <summary>Resin in the steamer.</summary>
+    public static FindingKind SteamWithResin { get; } = new(
+        "steam-with-resin", Severity.Check,
+        "Flask {0} is to be steamed, but not all in it is wax.",
+        "Resin does not melt out in steam: it swells in the wet and cracks the mould.",
+        "Leave it out of the steamer, or clear \"Steam dewax\" on the Shop sheet.");
+
+    /// <summary>Steam for longer than moulds bear.</summary>
+    public static FindingKind SteamTooLong { get; } = new(
+        "steam-too-long", Severity.Check,
+        "\"Steam dewax\" is {0}.",
+        "Beyond an hour steam washes the skin of the mould away.",
+        "Steam for an hour at most; what is left of the wax burns out.");
+
     /// <summary>No burnout for so large a flask.</summary>
     public static FindingKind ScheduleMissing { get; } = new(
         "schedule-missing", Severity.Stop,

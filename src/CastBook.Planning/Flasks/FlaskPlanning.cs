@@ -170,6 +170,7 @@ internal sealed class FlaskPlanning
         var sums = new FlaskSums(
             charges, crucibles, hanging, new WeighedTrees(night.Shop, assumed, findings), powder,
             new BurnoutChoice(night.Shop, powder, assumed, findings), new PourAnswers(assumed, powder.IsGypsum), assumed, findings);
+        SteamDewax.Compare(night.Shop.Settings, work, findings);
         return work.ConvertAll(sums.Compute);
     }
 }

@@ -54,6 +54,11 @@ internal sealed class HangingRules
     /// <param name="piece">The row.</param>
     public static int GatesOf(Piece piece) => piece.Gate?.Count ?? 1;
 
+    /// <summary>Whether the gates of a piece are in its weight already, and so in its volume.</summary>
+    /// <param name="piece">The row.</param>
+    public bool AreGatesIn(Piece piece) =>
+        settings.WeightsIncludeGates == true && piece is { Weight: not null, PatternVolume: null, MetalEach: null };
+
     /// <summary>The diameter of a piece's gates.</summary>
     /// <param name="piece">The row.</param>
     public Length GateDiameter(Piece piece) =>
@@ -64,7 +69,7 @@ internal sealed class HangingRules
     /// <param name="assumed">Takes the notes.</param>
     public void Note(Piece piece, Assumptions assumed)
     {
-        if (piece.Gate?.Diameter is null && settings.GateDiameter is null)
+        if (!AreGatesIn(piece) && piece.Gate?.Diameter is null && settings.GateDiameter is null)
         {
             assumed.Use(SettingName.GateDiameter, "3 mm");
         }

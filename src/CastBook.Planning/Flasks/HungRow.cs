@@ -26,11 +26,16 @@ internal sealed record HungRow(PieceMetal Metal, int Count, Volume Gates, Sectio
         return new(metal, count, GatesOf(metal.Piece, rules) * count, coldest, hottest);
     }
 
-    /// <summary>Volume of the gates of one piece.</summary>
+    /// <summary>Volume of the gates of one piece that its own volume does not hold already.</summary>
     /// <param name="piece">The row.</param>
     /// <param name="rules">How pieces hang.</param>
     public static Volume GatesOf(Piece piece, HangingRules rules)
     {
+        if (rules.AreGatesIn(piece))
+        {
+            return UnitsNet.Volume.Zero;
+        }
+
         var length = Length.FromMillimeters(PieceShape.LongestGateMm(piece.Box, rules.StubsMm(piece), rules));
         return GateVolume.Compute(HangingRules.GatesOf(piece), rules.GateDiameter(piece), length);
     }

@@ -74,10 +74,10 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         return metal;
     }
 
-    private static PieceMetal FromVolume(PieceMetal metal, Volume volume)
+    private PieceMetal FromVolume(PieceMetal metal, Volume volume)
     {
         metal.VolumeEach = volume;
-        metal.PatternMass = metal.Piece.Weight is { } weight && metal.Material.Density is null ? weight : volume * metal.Material.Density;
+        metal.PatternMass = metal.Piece.Weight is { } weight && metal.Material.Density is null ? OnTheTree(weight) : volume * metal.Material.Density;
         if (metal.Alloy.Known?.Density is { } density)
         {
             return Exactly(metal, volume * density);
@@ -98,8 +98,12 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         return Exactly(metal, weight);
     }
 
-    private static PieceMetal FromPattern(PieceMetal metal, Mass weight)
+    // Supports are weighed with the pattern and cut off before the tree.
+    private Mass OnTheTree(Mass weight) => weight * (1 - (night.Shop.Settings.SupportsShare?.DecimalFractions ?? 0));
+
+    private PieceMetal FromPattern(PieceMetal metal, Mass weighed)
     {
+        var weight = OnTheTree(weighed);
         if (metal.Piece.Unreadable.Contains(PieceField.Material))
         {
             // The usual material must not stand in for a word that could not be read.
@@ -160,8 +164,8 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         var said = "9 to 16 times its weight in silver or gold";
         if (first.Alloy is { Least: { } light, Most: { } heavy })
         {
-            var least = Say.Grams(MetalForPattern.Compute(weight, dense, light));
-            var most = Say.Grams(MetalForPattern.Compute(weight, thin, heavy));
+            var least = Say.Grams(MetalForPattern.Compute(OnTheTree(weight), dense, light));
+            var most = Say.Grams(MetalForPattern.Compute(OnTheTree(weight), thin, heavy));
             said = (least == most ? least : $"{least} to {most}") + $" of {first.Alloy.Known?.Name ?? first.Piece.Alloy!.Trim()}";
         }
 

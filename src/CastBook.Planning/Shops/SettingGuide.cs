@@ -11,6 +11,8 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
     public static IReadOnlyList<SettingGuide> All { get; } =
     [
         new(SettingName.WeightsAreOf, "", "What the weight column weighs: the pattern, or the finished metal of an earlier casting.", "pattern", "finished metal"),
+        new(SettingName.WeightsInclude, "", "Whether pieces are weighed with their gates on. Empty: the piece alone; gates are added.", "piece alone", "gates too"),
+        new(SettingName.SupportsShare, "%", "How much of a pattern's weight is supports that are cut off before the tree. Empty: none."),
         new(SettingName.PatternMaterial, "", "Material of lines that name none: wax, resin, or a name of the Materials sheet."),
         new(SettingName.PatternDensity, "g/cm³", "Density of that material: weigh a solid cube, divide by its measured volume."),
         new(SettingName.SprueWaxDensity, "g/cm³", "Density of the wax that trunks and gates are built of. Empty: 0.95, and the plan says so."),
@@ -30,6 +32,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.FlaskFilling, "min", "Pouring the slurry into one flask. Empty: 0.5."),
         new(SettingName.FlaskVacuum, "min", "The filled flasks of a mix under vacuum, together. Empty: 1.5."),
         new(SettingName.GlossOffMargin, "min", "How long before gloss-off the flasks must rest. Empty: 1.5."),
+        new(SettingName.SteamDewax, "min", "Steam before the kiln, for moulds of wax only; an hour at most. Empty: none."),
         new(SettingName.GapBetweenPieces, "mm", "The least gap between two pieces on a tree. Empty: 3."),
         new(SettingName.GateLength, "mm", "Length of a gate where the piece names none. Empty: at most 7."),
         new(SettingName.GateDiameter, "mm", "Diameter of a gate where the piece names none."),

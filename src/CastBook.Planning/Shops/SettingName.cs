@@ -6,6 +6,12 @@ public static class SettingName
     /// <summary>What the weight column means: <c>pattern</c> or <c>finished metal</c>. Asked, never assumed.</summary>
     public const string WeightsAreOf = "Weights are of";
 
+    /// <summary>What else is in the weights: <c>piece alone</c> or <c>gates too</c>.</summary>
+    public const string WeightsInclude = "Weights include";
+
+    /// <summary>Share of a pattern's weight that is supports, cut off before the tree (%).</summary>
+    public const string SupportsShare = "Supports share";
+
     /// <summary>The material of rows that name none: a name of the Materials sheet, or <c>wax</c> or <c>resin</c>.</summary>
     public const string PatternMaterial = "Pattern material";
 
@@ -71,6 +77,9 @@ public static class SettingName
 
     /// <summary>How long before gloss-off a mix must rest (min).</summary>
     public const string GlossOffMargin = "Margin before gloss-off";
+
+    /// <summary>Steam before the kiln, for moulds of wax (min).</summary>
+    public const string SteamDewax = "Steam dewax";
 
     /// <summary>Which night to plan, as the Night column writes it.</summary>
     public const string Night = "Night";

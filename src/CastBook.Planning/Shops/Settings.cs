@@ -9,6 +9,12 @@ public sealed record Settings
     /// <summary>What the weights mean, where a heading does not say.</summary>
     public WeightMeaning WeightsAreOf { get; init; }
 
+    /// <summary>Whether the weights are those of pieces with their gates on; missing counts as the piece alone.</summary>
+    public bool? WeightsIncludeGates { get; init; }
+
+    /// <summary>Share of a pattern's weight that is supports, cut off before the tree.</summary>
+    public Ratio? SupportsShare { get; init; }
+
     /// <summary>Material of rows that name none.</summary>
     public string? PatternMaterial { get; init; }
 
@@ -62,6 +68,9 @@ public sealed record Settings
 
     /// <summary>How long before gloss-off a mix must rest.</summary>
     public Duration? GlossOffMargin { get; init; }
+
+    /// <summary>Steam before the kiln.</summary>
+    public Duration? SteamDewax { get; init; }
 
     /// <summary>The least gap between two pieces.</summary>
     public Length? GapBetweenPieces { get; init; }

@@ -72,6 +72,8 @@ internal static class WrenmoorShop
     private static readonly Dictionary<string, object> Answers = new()
     {
         [SettingName.WeightsAreOf] = "pattern",
+        [SettingName.WeightsInclude] = "piece alone",
+        [SettingName.SupportsShare] = 0,
         [SettingName.PatternMaterial] = Resin,
         [SettingName.PatternDensity] = 1.15,
         [SettingName.SprueWaxDensity] = 0.95,
@@ -90,6 +92,7 @@ internal static class WrenmoorShop
         [SettingName.FlaskFilling] = 0.5,
         [SettingName.FlaskVacuum] = 1.5,
         [SettingName.GlossOffMargin] = 1.5,
+        [SettingName.SteamDewax] = 0,
         [SettingName.GapBetweenPieces] = 3,
         [SettingName.GateLength] = 5,
         [SettingName.GateDiameter] = 2.5,

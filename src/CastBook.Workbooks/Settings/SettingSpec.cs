@@ -21,6 +21,8 @@ internal sealed record SettingSpec(
     public static IReadOnlyList<SettingSpec> All { get; } =
     [
         Said(SettingName.WeightsAreOf, ShopWords.Meanings, (s, w) => ShopWords.Meaning(w) is { } m ? s with { WeightsAreOf = m } : null),
+        Said(SettingName.WeightsInclude, ShopWords.Inclusions, (s, w) => ShopWords.IncludesGates(w) is { } gates ? s with { WeightsIncludeGates = gates } : null),
+        Measured(SettingName.SupportsShare, Dimension.Percent, "%, such as 15", (s, v) => s with { SupportsShare = Ratio.FromPercent(v) }),
         Said(SettingName.PatternMaterial, "a name", (s, w) => s with { PatternMaterial = w }),
         Measured(SettingName.PatternDensity, Dimension.Density, "g/cm³", (s, v) => s with { PatternDensity = Dense(v) }),
         Measured(SettingName.SprueWaxDensity, Dimension.Density, "g/cm³", (s, v) => s with { SprueWaxDensity = Dense(v) }),
@@ -39,6 +41,7 @@ internal sealed record SettingSpec(
         Measured(SettingName.FlaskFilling, Dimension.Time, "minutes", (s, v) => s with { FlaskFilling = Duration.FromMinutes(v) }),
         Measured(SettingName.FlaskVacuum, Dimension.Time, "minutes", (s, v) => s with { FlaskVacuum = Duration.FromMinutes(v) }),
         Measured(SettingName.GlossOffMargin, Dimension.Time, "minutes", (s, v) => s with { GlossOffMargin = Duration.FromMinutes(v) }),
+        Measured(SettingName.SteamDewax, Dimension.Time, "minutes", (s, v) => s with { SteamDewax = Duration.FromMinutes(v) }),
         Measured(SettingName.GapBetweenPieces, Dimension.Length, "mm", (s, v) => s with { GapBetweenPieces = Length.FromMillimeters(v) }),
         Measured(SettingName.GateLength, Dimension.Length, "mm", (s, v) => s with { GateLength = Length.FromMillimeters(v) }),
         Measured(SettingName.GateDiameter, Dimension.Length, "mm", (s, v) => s with { GateDiameter = Length.FromMillimeters(v) }),
@@ -47,10 +50,15 @@ internal sealed record SettingSpec(
     ];
 
     /// <summary>Below this a value is a slip: 0.2 for a share of 20 %.</summary>
-    public double Least => Name is SettingName.ButtonShare or SettingName.BowlFill ? 1 : 0;
+    public double Least => Name is SettingName.ButtonShare or SettingName.BowlFill or SettingName.SupportsShare ? 1 : 0;
 
     /// <summary>Above this a value is a slip: nothing is fuller than full.</summary>
-    public double Most => Name == SettingName.BowlFill ? 100 : double.PositiveInfinity;
+    public double Most => Name switch
+    {
+        SettingName.BowlFill => 100,
+        SettingName.SupportsShare => 90,
+        _ => double.PositiveInfinity,
+    };
 
     /// <summary>Whether zero is an answer: no share, no loss, no gap, no time.</summary>
     public bool MayBeZero =>

@@ -13,6 +13,7 @@ internal static class ShopWords
     public const string Kinds = "wax or resin";
     public const string Binders = "gypsum or high temperature";
     public const string Meanings = "pattern or finished metal";
+    public const string Inclusions = "piece alone or gates too";
     public const string States = "planned, waxed, invested, in kiln or poured";
 
     public static CastingMethod? Method(string text) => Key(text) switch
@@ -41,6 +42,13 @@ internal static class ShopWords
     {
         "PATTERN" or "PATTERNS" or "THEPATTERN" or "WAX" or "RESIN" or "WAXORRESIN" => WeightMeaning.Pattern,
         "FINISHEDMETAL" or "FINISHED" or "METAL" or "CASTMETAL" or "THEFINISHEDMETAL" => WeightMeaning.FinishedMetal,
+        _ => null,
+    };
+
+    public static bool? IncludesGates(string text) => Key(text) switch
+    {
+        "PIECEALONE" or "PIECE" or "THEPIECEALONE" or "NOGATES" => false,
+        "GATESTOO" or "GATES" or "WITHGATES" or "PIECEANDGATES" or "SPRUE" or "WITHSPRUE" => true,
         _ => null,
     };
 

@@ -47,7 +47,7 @@ internal static class MixesSheet
         }
 
         row++;
-        foreach (var line in Lines(context.Plan))
+        foreach (var line in Lines(context))
         {
             sheet.Set(++row, 1, line, Look.Small);
         }
@@ -56,13 +56,18 @@ internal static class MixesSheet
     }
 
     // The water's temperature is memory of practice; the maker's sheet wins.
-    private static IEnumerable<string> Lines(NightPlan plan)
+    private static IEnumerable<string> Lines(SheetContext context)
     {
         yield return "Before: the wetting agent on the trees is dry; tape or collars on the flasks; the water at 20 to 24 °C unless the maker's sheet says otherwise.";
         yield return "Fill the flasks in the order given. After gloss-off nothing is moved until the moulds have set.";
-        if (plan.SetAtLeast is { } set)
+        if (context.Plan.SetAtLeast is { } set)
         {
             yield return $"Set: {CellNumbers.HoursText(set)} at least, counted from the last pour; overnight is usual. Then base off, rim cleaned, the flask's letter scratched in.";
+        }
+
+        if (context.Reading.Night.Shop.Settings.SteamDewax is { Minutes: > 0 } steam)
+        {
+            yield return $"Steam: {CellNumbers.Minutes(steam):0} min, moulds of wax only; then straight into a kiln at 150 °C, ten minutes in the open at most.";
         }
 
         yield return "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.";

@@ -119,4 +119,54 @@ public sealed class MetalOfPiecesTests
         plan.Pieces[0].MetalEach.ShouldBeNull();
         plan.Findings.ShouldBeEmpty();
     }
+
+    // By hand: 15 % of 1.9 g are supports; 1.615 g of wax at 0.95 are 1.7 ml, and 17.68 g of bench silver at 10.4.
+    [Fact]
+    public void Compute_SupportsInTheWeight_TakesThemOff()
+    {
+        var shop = Wrenmoor.Shop with { Settings = Wrenmoor.Answered with { SupportsShare = Ratio.FromPercent(15) } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring()));
+
+        plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(17.68, 1e-9);
+    }
+
+    // Finished metal has no supports on it.
+    [Fact]
+    public void Compute_SupportsAndFinishedMetal_LeavesTheWeight()
+    {
+        var shop = Wrenmoor.Shop with { Settings = Wrenmoor.Answered with { SupportsShare = Ratio.FromPercent(15) } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring()) with { WeightsAreOf = WeightMeaning.FinishedMetal });
+
+        plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(1.9, 1e-9);
+    }
+
+    // By hand: a gate of 3 mm and 7 mm is 0.0495 ml, 0.515 g of bench silver; the trunk of 8 mm is as long as height less base and clearance, 63.25 mm.
+    [Theory]
+    [InlineData(false, 0.515)]
+    [InlineData(true, 0)]
+    public void Compute_GatesInTheWeight_AreNotAddedAgain(bool areIn, double gateGrams)
+    {
+        var shop = Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Small], Settings = Wrenmoor.Answered with { WeightsIncludeGates = areIn } };
+        var trunk = Math.PI / 4 * 0.8 * 0.8 * ((100 - 18 - 18.75) / 10) * 10.4;
+
+        var flask = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring())).Flasks.ShouldHaveSingleItem();
+
+        flask.PiecesMetal.Grams.ShouldBe(20.8, 1e-9);
+        flask.TreeMetal.Grams.ShouldBe(trunk + gateGrams, 0.001);
+    }
+
+    // A volume is of the piece as drawn: it has no gates, whatever the weights include.
+    [Fact]
+    public void Compute_GatesInTheWeightButAVolumeGiven_AreAdded()
+    {
+        var shop = Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Small], Settings = Wrenmoor.Answered with { WeightsIncludeGates = true } };
+        var drawn = Wrenmoor.Ring() with { PatternVolume = Wrenmoor.Ml(2) };
+
+        var with = NightPlanner.Plan(Wrenmoor.Night(shop, drawn)).Flasks[0].TreeMetal;
+        var without = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring())).Flasks[0].TreeMetal;
+
+        (with - without).Grams.ShouldBe(0.515, 0.001);
+    }
 }

@@ -70,6 +70,19 @@ public sealed class MixesSheetTests
         ]);
     }
 
+    [Fact]
+    public void Fill_SteamOnTheShopSheet_IsReadAndSaidWhereTheMouldsAre()
+    {
+        var filled = Filled.From(Nights.Whole()).AfterTyping(
+            ("Shop", "A20", "Steam dewax"), ("Shop", "B20", 45.0), ("Shop", "C20", "min"), ("Shop", "A21", "Weights include"), ("Shop", "B21", "gates too"),
+            ("Shop", "A22", "Supports share"), ("Shop", "B22", 20.0), ("Shop", "C22", "%"));
+
+        filled["Mixes", "A10"].ShouldBe("Steam: 45 min, moulds of wax only; then straight into a kiln at 150 °C, ten minutes in the open at most.");
+        filled.Result.Findings.ShouldContain(f => f.Id == "steam-with-resin");
+        filled.Result.Night.Shop.Settings.WeightsIncludeGates.ShouldBe(true);
+        filled["Harbour list", "K5"].ShouldBe(16.58);   // 2.3 g × 0.8 / 1.15 × 10.36
+    }
+
     [Theory]
     [InlineData("vacuum perforated", "Perforated flasks: ")]
     [InlineData("vacuum solid", "Solid flasks: ")]
