@@ -181,9 +181,28 @@ public sealed record MetalPlan
     /// <summary>Clean re-melt in stock.</summary>
     public Mass? Remelt { get; init; }
 
-    /// <summary>What is missing for the charges; missing where stock or charges are unknown.</summary>
+    /// <summary>Fresh metal to buy, so that each melt has its least share of fresh metal; missing where stock or charges are unknown.</summary>
     public Mass? Buy { get; init; }
+
+    /// <summary>The least share of fresh metal in each melt.</summary>
+    public Ratio? FreshAtLeast { get; init; }
+
+    /// <summary>What to weigh out for each of its flasks not yet poured, by letter; empty where stock or charges are unknown.</summary>
+    public IReadOnlyList<MeltPortion> Portions { get; init; } = [];
 }
+
+/// <summary>What to weigh out for one flask's melt.</summary>
+/// <param name="Flask">The flask's letter.</param>
+/// <param name="Charge">The whole melt.</param>
+/// <param name="Fresh">Of it fresh metal; missing where the drawer has not enough for this flask.</param>
+/// <param name="Remelt">Of it re-melt.</param>
+/// <param name="MadeUp">Other metals that make up the rest; together they are of the alloy's composition.</param>
+public sealed record MeltPortion(string Flask, Mass Charge, Mass? Fresh, Mass? Remelt, IReadOnlyList<StockPart> MadeUp);
+
+/// <summary>So much of a metal in the drawer.</summary>
+/// <param name="Metal">Its name on the Alloys sheet.</param>
+/// <param name="Mass">How much.</param>
+public sealed record StockPart(string Metal, Mass Mass);
 
 /// <summary>What the plan is worth.</summary>
 /// <param name="LeastFlasks">The fewest flasks any plan of the same pieces could need, certified.</param>

@@ -32,7 +32,7 @@ public static class NightPlanner
         var metals = new MetalOfPieces(night, alloys, new MaterialBook(night.Shop), findings).Compute(rows.IsAsked);
         var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan();
         var asked = rows.NightIsOpen ? [] : MetalOfPieces.Asked(metals);
-        var metal = MetalSums.Of(asked, flasks.Flasks, findings);
+        var metal = MetalSums.Of(night, asked, flasks.Flasks, findings);
         return new NightPlan
         {
             Pieces = Answers(night, rows, metals, flasks),

@@ -88,6 +88,7 @@ internal static class Wrenmoor
         ButtonShare = Ratio.FromPercent(20),
         ButtonAtLeast = Ml(1.5),
         MeltLoss = Ratio.FromPercent(1),
+        FreshAtLeast = Ratio.FromPercent(50),
         ChargeStep = Mass.FromGrams(1),
         PowderStep = Mass.FromGrams(5),
         MixingBowl = Ml(4000),

@@ -173,6 +173,27 @@ public static partial class Catalogue
         "{4} are missing.",
         "Buy {4}, leave pieces out, or correct the stock on the Alloys sheet.");
 
+    /// <summary>Metal enough, but too little of it fresh.</summary>
+    public static FindingKind FreshMetalShort { get; } = new(
+        "fresh-metal-short", Severity.Stop,
+        "{0}: {1} needed, {2} fresh and {3} of re-melt in stock.",
+        "At least {4} of each melt is to be fresh, so {5} of fresh metal are missing.",
+        "Buy {5} fresh, leave pieces out, or lower \"Fresh at least\" on the Shop sheet.");
+
+    /// <summary>An alloy is short, and other metals in the drawer make up for it.</summary>
+    public static FindingKind MetalMadeUp { get; } = new(
+        "metal-made-up", Severity.Check,
+        "{0}: {1} needed, {2} in stock; the rest can be made up from {4}.",
+        "The weights for each crucible stand on the sheet Metal.",
+        "Melt them together as it says, or buy {3} of fresh {0}.");
+
+    /// <summary>Some flasks have their metal, others wait.</summary>
+    public static FindingKind FlasksToPourFirst { get; } = new(
+        "flasks-to-pour-first", Severity.Check,
+        "{0}: the metal in stock is enough for {1}.",
+        "Trees that are under way come first, then pieces that are due; {2} must wait for metal.",
+        "Have the metal in hand before you burn out {2}.");
+
     /// <summary>An alloy has no metal temperature.</summary>
     public static FindingKind MetalTemperatureMissing { get; } = new(
         "metal-temperature-missing", Severity.Stop,

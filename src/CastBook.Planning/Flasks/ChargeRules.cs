@@ -11,7 +11,8 @@ internal sealed class ChargeRules(Settings settings)
     // A cup is filled to four fifths at most, so that the melt stays below the rim. Common practice.
     private const double CupFill = 0.8;
 
-    private static readonly Mass UsualStep = Mass.FromGrams(1);
+    /// <summary>The step of a scale that nobody has named: 1 g.</summary>
+    public static Mass UsualStep { get; } = Mass.FromGrams(1);
 
     private readonly Ratio share = settings.ButtonShare ?? Button.UsualShare;
     private readonly Volume least = settings.ButtonAtLeast ?? Button.UsualLeast;

@@ -8,14 +8,17 @@ namespace CastBook.Planning.Metals;
 internal static class MetalSums
 {
     /// <summary>A line for each alloy of which something is known, in the order of the list.</summary>
+    /// <param name="night">The night.</param>
     /// <param name="asked">The rows that are asked for.</param>
     /// <param name="flasks">The flasks.</param>
     /// <param name="findings">Takes what is found.</param>
     public static IReadOnlyList<MetalPlan> Of(
-        IReadOnlyList<PieceMetal> asked, IReadOnlyList<FlaskPlan> flasks, FindingList findings)
+        Night night, IReadOnlyList<PieceMetal> asked, IReadOnlyList<FlaskPlan> flasks, FindingList findings)
     {
         var plans = new List<MetalPlan>();
         var open = new Dictionary<string, string>(StringComparer.Ordinal);
+        var alloys = asked.Select(m => m.Alloy.Known).OfType<KnownAlloy>().DistinctBy(a => a.Name, StringComparer.Ordinal).ToDictionary(a => a.Name, StringComparer.Ordinal);
+        var melts = new MeltPortions(night, flasks, alloys, findings);
         var groups = asked
             .Where(m => !string.IsNullOrWhiteSpace(m.Piece.Alloy))
             .GroupBy(m => m.Alloy.Known?.Name ?? OpenName(m.Piece.Alloy!, open), StringComparer.Ordinal);
@@ -23,7 +26,7 @@ internal static class MetalSums
         {
             var known = group.First().Alloy.Known;
             var plan = Pieces(known?.Name ?? group.First().Piece.Alloy!.Trim(), [.. group]);
-            plan = Stock(plan, known, flasks);
+            plan = Stock(plan, known, flasks, melts);
             if (plan is { Pieces: null, PiecesLeast: null, PiecesMost: null, Charges: null, Fresh: null, Remelt: null })
             {
                 continue;
@@ -68,19 +71,21 @@ internal static class MetalSums
     private static Mass? Sum(List<PieceMetal> rows, Func<PieceMetal, Mass?> each) =>
         rows.Aggregate((Mass?)Mass.Zero, (sum, m) => sum + (each(m) * m.Piece.Quantity));
 
-    private static MetalPlan Stock(MetalPlan plan, KnownAlloy? known, IReadOnlyList<FlaskPlan> flasks)
+    private static MetalPlan Stock(MetalPlan plan, KnownAlloy? known, IReadOnlyList<FlaskPlan> flasks, MeltPortions melts)
     {
         var open = flasks.Where(f => f.Alloy == plan.Alloy && f.State < FlaskState.Poured).ToList();
         var poured = flasks.Any(f => f.Alloy == plan.Alloy && f.State == FlaskState.Poured);
         Mass? charges = open.Count > 0 || poured ? open.Aggregate(Mass.Zero, (sum, f) => sum + f.Charge) : null;
         var (fresh, remelt) = (known?.Row?.Fresh, known?.Row?.Remelt);
-        Mass? stock = fresh is null && remelt is null ? null : (fresh ?? Mass.Zero) + (remelt ?? Mass.Zero);
+        var inStock = fresh is not null || remelt is not null;
         return plan with
         {
             Charges = charges,
             Fresh = fresh,
             Remelt = remelt,
-            Buy = charges - stock is { } lacking ? UnitMath.Max(Mass.Zero, lacking) : null,
+            Buy = inStock && charges is not null ? melts.ToBuy(open, fresh ?? Mass.Zero, remelt ?? Mass.Zero) : null,
+            FreshAtLeast = melts.FreshAtLeast,
+            Portions = melts.Of(open),
         };
     }
 
@@ -91,14 +96,46 @@ internal static class MetalSums
             return;
         }
 
+        var subject = new Subject(SubjectKind.Alloy, plan.Alloy, ShopField.Fresh);
         var have = (plan.Fresh ?? Mass.Zero) + (plan.Remelt ?? Mass.Zero);
-        var least = plan.Pieces ?? plan.PiecesIfFinished ?? plan.PiecesLeast;
-        if ((plan.Charges ?? least) is { } needed && needed > have)
+        if (plan is { Charges: { } charges, Buy: { } buy })
         {
-            var what = plan.Charges is not null ? "" : plan.Pieces is not null ? " for the pieces alone" : " at least for the pieces alone";
-            findings.Add(Catalogue.MetalShort.At(
-                new Subject(SubjectKind.Alloy, plan.Alloy, ShopField.Fresh),
-                plan.Alloy, Say.Grams(needed), what, Say.Grams(have), Say.Grams(needed - have)));
+            if (buy > Mass.Zero)
+            {
+                Lacking(plan, subject, charges, have, buy, findings);
+            }
         }
+        else if ((plan.Pieces ?? plan.PiecesIfFinished ?? plan.PiecesLeast) is { } needed && needed > have)
+        {
+            var what = plan.Pieces is not null ? " for the pieces alone" : " at least for the pieces alone";
+            findings.Add(Catalogue.MetalShort.At(subject, plan.Alloy, Say.Grams(needed), what, Say.Grams(have), Say.Grams(needed - have)));
+        }
+    }
+
+    private static void Lacking(MetalPlan plan, Subject subject, Mass charges, Mass have, Mass buy, FindingList findings)
+    {
+        var enough = plan.Portions.Where(p => p.Fresh is not null).ToList();
+        if (enough.Count == plan.Portions.Count)
+        {
+            var metals = enough.SelectMany(p => p.MadeUp).Select(p => p.Metal).Distinct(StringComparer.Ordinal).ToList();
+            findings.Add(Catalogue.MetalMadeUp.At(subject, plan.Alloy, Say.Grams(charges), Say.Grams(have), Say.Grams(buy), Say.Together(metals)));
+            return;
+        }
+
+        findings.Add(buy - (charges - have) > MeltPortions.Dust
+            ? Catalogue.FreshMetalShort.At(
+                subject, plan.Alloy, Say.Grams(charges), Say.Grams(plan.Fresh ?? Mass.Zero), Say.Grams(plan.Remelt ?? Mass.Zero),
+                Say.Percent(plan.FreshAtLeast!.Value), Say.Grams(buy))
+            : Catalogue.MetalShort.At(subject, plan.Alloy, Say.Grams(charges), "", Say.Grams(have), Say.Grams(buy)));
+        if (enough.Count > 0)
+        {
+            findings.Add(Catalogue.FlasksToPourFirst.At(subject, plan.Alloy, Letters(enough), Letters(plan.Portions.Except(enough))));
+        }
+    }
+
+    private static string Letters(IEnumerable<MeltPortion> portions)
+    {
+        var letters = portions.Select(p => p.Flask).ToList();
+        return (letters.Count == 1 ? "flask " : "flasks ") + Say.Together(letters);
     }
 }

@@ -23,6 +23,8 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.ButtonShare, "%", "The least button, as a share of pieces and tree. Empty: 20."),
         new(SettingName.ButtonAtLeast, "ml", "The least button by volume. Empty: 1.5."),
         new(SettingName.MeltLoss, "%", "Metal lost in melting. Empty: 1."),
+        new(SettingName.FreshAtLeast, "%", "The least share of fresh metal in a melt; the rest may be clean re-melt. Empty: 50."),
+        new(SettingName.MetalBoughtIn, "", "The unit in which you buy metal. Empty: g.", "g", "kg", "troy oz", "dwt"),
         new(SettingName.ChargeStep, "g", "Charges are rounded up to this step. Empty: 1."),
         new(SettingName.PowderStep, "g", "Powder is rounded up to this step. Empty: 5."),
         new(SettingName.MixingBowl, "ml", "Volume of the bowl that investment is mixed in, to the brim. Empty: no mixes are planned."),

@@ -39,6 +39,12 @@ public static class SettingName
     /// <summary>Metal lost in melting, as a percentage.</summary>
     public const string MeltLoss = "Melt loss";
 
+    /// <summary>The least share of fresh metal in a melt, as a percentage.</summary>
+    public const string FreshAtLeast = "Fresh at least";
+
+    /// <summary>The unit in which the shop buys metal.</summary>
+    public const string MetalBoughtIn = "Metal bought in";
+
     /// <summary>The step charges are rounded up to (g).</summary>
     public const string ChargeStep = "Charge step";
 

@@ -42,6 +42,12 @@ public sealed record Settings
     /// <summary>Metal lost in melting.</summary>
     public Ratio? MeltLoss { get; init; }
 
+    /// <summary>The least share of fresh metal in a melt.</summary>
+    public Ratio? FreshAtLeast { get; init; }
+
+    /// <summary>The unit in which the shop buys metal.</summary>
+    public BuyingUnit MetalBoughtIn { get; init; }
+
     /// <summary>Charges are rounded up to this step.</summary>
     public Mass? ChargeStep { get; init; }
 
@@ -103,4 +109,20 @@ public enum WeightMeaning
 
     /// <summary>The finished metal of an earlier casting in the same alloy.</summary>
     FinishedMetal,
+}
+
+/// <summary>A unit in which metal is bought.</summary>
+public enum BuyingUnit
+{
+    /// <summary>Gram; so counted where nobody says otherwise.</summary>
+    Gram,
+
+    /// <summary>Kilogram.</summary>
+    Kilogram,
+
+    /// <summary>Troy ounce.</summary>
+    TroyOunce,
+
+    /// <summary>Pennyweight.</summary>
+    Pennyweight,
 }

@@ -83,6 +83,8 @@ internal static class WrenmoorShop
         [SettingName.ButtonShare] = 20,
         [SettingName.ButtonAtLeast] = 1.5,
         [SettingName.MeltLoss] = 1,
+        [SettingName.FreshAtLeast] = 50,
+        [SettingName.MetalBoughtIn] = "g",
         [SettingName.ChargeStep] = 1,
         [SettingName.PowderStep] = 5,
         [SettingName.MixingBowl] = 5000,

@@ -33,6 +33,9 @@ public static class OwnName
     /// <summary>First cell of the Mixes sheet.</summary>
     public const string MixesSheet = "CastBook_MixesSheet";
 
+    /// <summary>First cell of the Metal sheet.</summary>
+    public const string MetalSheet = "CastBook_MetalSheet";
+
     /// <summary>First cell of the Checks sheet.</summary>
     public const string ChecksSheet = "CastBook_ChecksSheet";
 

@@ -70,7 +70,10 @@ internal static class AnswerMaker
         CellNumbers.Grams(metal.Charges),
         CellNumbers.Grams(metal.Fresh),
         CellNumbers.Grams(metal.Remelt),
-        CellNumbers.Grams(metal.Buy));
+        CellNumbers.Grams(metal.Buy),
+        [.. metal.Portions.Select(p => new MeltAnswer(
+            p.Flask, CellNumbers.Grams(p.Charge)!.Value, CellNumbers.Grams(p.Fresh), CellNumbers.Grams(p.Remelt),
+            [.. p.MadeUp.Select(m => new MadeUpAnswer(m.Metal, CellNumbers.Grams(m.Mass)!.Value))]))]);
 
     private static string StatusOf(PieceStatus status) => status switch
     {

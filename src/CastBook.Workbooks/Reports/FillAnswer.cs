@@ -32,7 +32,14 @@ public sealed record MixAnswer(
 
 /// <summary>Metal of an alloy.</summary>
 public sealed record MetalAnswer(
-    string Alloy, double? PiecesG, double? PiecesLeastG, double? PiecesMostG, double? PiecesIfFinishedG, double? NeededG, double? FreshG, double? RemeltG, double? BuyG);
+    string Alloy, double? PiecesG, double? PiecesLeastG, double? PiecesMostG, double? PiecesIfFinishedG, double? NeededG, double? FreshG, double? RemeltG, double? BuyG,
+    IReadOnlyList<MeltAnswer> Melts);
+
+/// <summary>What to weigh out for a flask.</summary>
+public sealed record MeltAnswer(string Flask, double ChargeG, double? FreshG, double? RemeltG, IReadOnlyList<MadeUpAnswer> MadeUpFrom);
+
+/// <summary>Another metal of a melt.</summary>
+public sealed record MadeUpAnswer(string Metal, double G);
 
 /// <summary>What the plan is worth.</summary>
 public sealed record BoundAnswer(int LeastFlasks, bool ProvedFewest);

@@ -9,13 +9,13 @@ namespace CastBook.Workbooks.Settings;
 /// <param name="Name">The name in the Shop sheet.</param>
 /// <param name="Dimension">What it measures; <see cref="Dimension.None"/> for words.</param>
 /// <param name="Wanted">What it should be, as a sentence names it.</param>
-/// <param name="Number">Takes a number in the base unit; missing for words.</param>
+/// <param name="Number">Takes a number in the base unit; gives null where it is none the setting can have; missing for words.</param>
 /// <param name="Words">Takes words; gives null where they are none it knows; missing for numbers.</param>
 internal sealed record SettingSpec(
     string Name,
     Dimension Dimension,
     string Wanted,
-    Func<Planning.Shops.Settings, double, Planning.Shops.Settings>? Number = null,
+    Func<Planning.Shops.Settings, double, Planning.Shops.Settings?>? Number = null,
     Func<Planning.Shops.Settings, string, Planning.Shops.Settings?>? Words = null)
 {
     public static IReadOnlyList<SettingSpec> All { get; } =
@@ -32,6 +32,8 @@ internal sealed record SettingSpec(
         Measured(SettingName.ButtonShare, Dimension.Percent, "%, such as 20", (s, v) => s with { ButtonShare = Ratio.FromPercent(v) }),
         Measured(SettingName.ButtonAtLeast, Dimension.Volume, "ml", (s, v) => s with { ButtonAtLeast = Volume.FromMilliliters(v) }),
         Measured(SettingName.MeltLoss, Dimension.Percent, "%", (s, v) => s with { MeltLoss = Ratio.FromPercent(v) }),
+        Measured(SettingName.FreshAtLeast, Dimension.Percent, "%, from 0 to 100", (s, v) => v > 100 ? null : s with { FreshAtLeast = Ratio.FromPercent(v) }),
+        Said(SettingName.MetalBoughtIn, ShopWords.BuyingUnits, (s, w) => ShopWords.BuyingUnit(w) is { } u ? s with { MetalBoughtIn = u } : null),
         Measured(SettingName.ChargeStep, Dimension.Mass, "g", (s, v) => s with { ChargeStep = Mass.FromGrams(v) }),
         Measured(SettingName.PowderStep, Dimension.Mass, "g", (s, v) => s with { PowderStep = Mass.FromGrams(v) }),
         Measured(SettingName.MixingBowl, Dimension.Volume, "ml", (s, v) => s with { MixingBowl = Volume.FromMilliliters(v) }),
@@ -68,7 +70,7 @@ internal sealed record SettingSpec(
     private static SettingSpec Said(string name, string wanted, Func<Planning.Shops.Settings, string, Planning.Shops.Settings?> words) =>
         new(name, Dimension.None, wanted, Words: words);
 
-    private static SettingSpec Measured(string name, Dimension dimension, string unit, Func<Planning.Shops.Settings, double, Planning.Shops.Settings> number) =>
+    private static SettingSpec Measured(string name, Dimension dimension, string unit, Func<Planning.Shops.Settings, double, Planning.Shops.Settings?> number) =>
         new(name, dimension, $"a number in {unit}", Number: number);
 
     private static Density Dense(double gramsPerCubicCentimetre) => Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimetre);

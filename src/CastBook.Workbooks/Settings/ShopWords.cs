@@ -14,6 +14,7 @@ internal static class ShopWords
     public const string Binders = "gypsum or high temperature";
     public const string Meanings = "pattern or finished metal";
     public const string Inclusions = "piece alone or gates too";
+    public const string BuyingUnits = "g, kg, troy oz or dwt";
     public const string States = "planned, waxed, invested, in kiln or poured";
 
     public static CastingMethod? Method(string text) => Key(text) switch
@@ -49,6 +50,15 @@ internal static class ShopWords
     {
         "PIECEALONE" or "PIECE" or "THEPIECEALONE" or "NOGATES" => false,
         "GATESTOO" or "GATES" or "WITHGATES" or "PIECEANDGATES" or "SPRUE" or "WITHSPRUE" => true,
+        _ => null,
+    };
+
+    public static BuyingUnit? BuyingUnit(string text) => Key(text) switch
+    {
+        "G" or "GRAM" or "GRAMS" => Planning.Shops.BuyingUnit.Gram,
+        "KG" or "KILO" or "KILOGRAM" or "KILOGRAMS" => Planning.Shops.BuyingUnit.Kilogram,
+        "TROYOZ" or "OZT" or "TROYOUNCE" or "TROYOUNCES" => Planning.Shops.BuyingUnit.TroyOunce,
+        "DWT" or "PENNYWEIGHT" or "PENNYWEIGHTS" => Planning.Shops.BuyingUnit.Pennyweight,
         _ => null,
     };
 

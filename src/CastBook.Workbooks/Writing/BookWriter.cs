@@ -156,6 +156,11 @@ internal sealed class BookWriter
             KeepIfTyped(OwnName.MixesSheet, mixes);
         }
 
+        if (plan.Flasks.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.MetalSheet))
+        {
+            KeepIfTyped(OwnName.MetalSheet, Own(MetalSheet.Make(context), OwnName.MetalSheet));
+        }
+
         if (columns.Elsewhere.Count > 0)
         {
             var computed = Own(ComputedSheet.Make(reading.Pieces, columns.Elsewhere, lines), OwnName.ComputedSheet);

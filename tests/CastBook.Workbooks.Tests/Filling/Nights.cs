@@ -45,7 +45,7 @@ internal static class Nights
             .Row("resin by the maker", "resin", 105, 205, 3, 732, 4).Row("resin by the maker", "resin", 105, 205, 4, 538, 2))
         .Sheet("Shop", s => s
             .Row("Setting", "Value", "Unit").Row("Casting method", "vacuum perforated").Row("Button share", 20, "%").Row("Button at least", 1.5, "ml")
-            .Row("Melt loss", 1, "%").Row("Charge step", 1, "g").Row("Powder step", 5, "g").Row("Mixing bowl", 4, "l").Row("Bowl fill", 50, "%")
+            .Row("Melt loss", 1, "%").Row("Fresh at least", 50, "%").Row("Charge step", 1, "g").Row("Powder step", 5, "g").Row("Mixing bowl", 4, "l").Row("Bowl fill", 50, "%")
             .Row("Mixing takes", 4, "min").Row("Bowl vacuum", 1.5, "min").Row("Filling a flask takes", 0.5, "min").Row("Flask vacuum", 1.5, "min")
             .Row("Margin before gloss-off", 1.5, "min").Row("Gap between pieces", 3, "mm").Row("Gate length", 5, "mm")
             .Row("Gate diameter", 2.5, "mm").Row("Gate angle", 50, "°").Row("Sprue wax density", 0.95, "g/cm³"));

@@ -1,0 +1,103 @@
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Writing;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>The metal of the night: a line an alloy with what to buy, then a line a flask with what to weigh out for it.</summary>
+internal static class MetalSheet
+{
+    private const int HeadingRow = 4;
+
+    private static readonly string[] FlaskHeadings = ["Flask", "Alloy", "Charge (g)", "Fresh (g)", "Re-melt (g)", "Made up from"];
+
+    /// <summary>Makes the sheet.</summary>
+    /// <param name="context">What it is made from.</param>
+    public static OwnedSheet Make(SheetContext context)
+    {
+        var sheet = new OwnedSheet("Metal") { Landscape = true, HeadingRow = HeadingRow, Widths = [22, 22, 12, 12, 12, 12, 12, 12, 12] };
+        sheet.Set(1, 1, $"Metal: {context.BookName}", Look.Title);
+        sheet.Set(2, 1, "Re-melt is used up first, as far as the least share of fresh metal allows. Trees that are under way get metal first, then pieces that are due.", Look.Small);
+        var row = WriteAlloys(sheet, context);
+        WriteFlasks(sheet, row + 2, context.Plan);
+        return sheet;
+    }
+
+    private static int WriteAlloys(OwnedSheet sheet, SheetContext context)
+    {
+        var unit = BuyingUnits.Of(context.Reading.Night.Shop.Settings.MetalBoughtIn);
+        string[] headings =
+        [
+            "Alloy", "For", "Needed (g)", "Fresh in stock (g)", "Re-melt in stock (g)", "Least fresh (%)", "Fresh to use (g)", "Re-melt to use (g)", $"To buy ({unit.Name})",
+        ];
+        for (var column = 1; column <= headings.Length; column++)
+        {
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column == 2 ? Look.Heading : Look.NumberHeading);
+        }
+
+        sheet.Height(HeadingRow, 32);
+        var row = HeadingRow;
+        foreach (var metal in context.Plan.Metal)
+        {
+            row++;
+            sheet.Set(row, 1, metal.Alloy, Look.Strong);
+            sheet.Set(row, 2, metal.Charges is null ? MetalWords.Pieces(metal) : Flasks(metal, context.Plan), Look.Text);
+            Grams(sheet, row, 3, metal.Charges ?? metal.Pieces);
+            Grams(sheet, row, 4, metal.Fresh);
+            Grams(sheet, row, 5, metal.Remelt);
+            sheet.Set(row, 6, CellValue.Of(metal.FreshAtLeast?.Percent), Look.Number("0.#"));
+            Grams(sheet, row, 7, Sum(metal, p => p.Fresh));
+            Grams(sheet, row, 8, Sum(metal, p => p.Remelt));
+            sheet.Set(row, 9, CellValue.Of(metal.Buy is { Grams: > 0 } buy ? unit.Up(buy) : null), Look.Number(unit.Format) with { Bold = true });
+        }
+
+        return row;
+    }
+
+    private static void WriteFlasks(OwnedSheet sheet, int row, NightPlan plan)
+    {
+        for (var column = 1; column <= FlaskHeadings.Length; column++)
+        {
+            sheet.Set(row, column, FlaskHeadings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 5 ? Look.NumberHeading : Look.Heading);
+        }
+
+        var portions = plan.Metal.SelectMany(m => m.Portions).ToDictionary(p => p.Flask, StringComparer.Ordinal);
+        foreach (var flask in plan.Flasks.Where(f => f.State < FlaskState.Poured))
+        {
+            row++;
+            sheet.Height(row, 26);
+            sheet.Set(row, 1, flask.Letter, Look.Letter);
+            sheet.Set(row, 2, flask.Alloy, Look.Strong);
+            Big(sheet, row, 3, flask.Charge);
+            portions.TryGetValue(flask.Letter, out var portion);
+            Big(sheet, row, 4, portion?.Fresh);
+            Big(sheet, row, 5, portion?.Remelt);
+            sheet.Set(row, 6, Rest(portion), Look.Text with { Wrap = false });
+        }
+    }
+
+    private static string Rest(MeltPortion? portion) => portion switch
+    {
+        null => "type what you have of it on the Alloys sheet",
+        { Fresh: null } => "not enough in stock",
+        _ => string.Join(" + ", portion.MadeUp.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Mass.Grams:#,##0.00} g {p.Metal}"))),
+    };
+
+    private static string Flasks(MetalPlan metal, NightPlan plan)
+    {
+        var letters = plan.Flasks.Where(f => f.Alloy == metal.Alloy && f.State < FlaskState.Poured).Select(f => f.Letter).ToList();
+        return letters.Count switch { 0 => "all poured", 1 => $"flask {letters[0]}", _ => $"flasks {string.Join(", ", letters)}" };
+    }
+
+    private static Mass? Sum(MetalPlan metal, Func<MeltPortion, Mass?> part) => metal.Portions.Count == 0
+        ? null
+        : metal.Portions.Aggregate(Mass.Zero, (sum, p) => sum + (part(p) ?? Mass.Zero));
+
+    private static void Grams(OwnedSheet sheet, int row, int column, Mass? mass) =>
+        sheet.Set(row, column, CellValue.Of(CellNumbers.Grams(mass)), Look.Number(Look.Grams));
+
+    private static void Big(OwnedSheet sheet, int row, int column, Mass? mass) =>
+        sheet.Set(row, column, CellValue.Of(CellNumbers.Grams(mass)), Look.Big(Look.Grams));
+}
