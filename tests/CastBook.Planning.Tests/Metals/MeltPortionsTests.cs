@@ -1,5 +1,4 @@
 using CastBook.Casting.Metals;
-using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
