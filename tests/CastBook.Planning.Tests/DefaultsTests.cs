@@ -25,6 +25,7 @@ public sealed class DefaultsTests
         ["HangingRules.UsualAngleDegrees"] = "How pieces lean; it decides how many hang, not how they are poured.",
         ["HangingRules.UsualGateDiameterMm"] = "It counts metal of the gates, and errs towards a full pour; the weighed tree replaces it.",
         ["WeighedTrees.UsualWax"] = "Within the span of waxes; it moves the charge by less than the button.",
+        ["RemeltLimit.UsualFreshAtLeast"] = "Half fresh is what every casting text asks for at least; it only buys more metal.",
         ["SetTime.Usual"] = "At the long end of what is published: a mould that sets longer is only harder.",
     };
 

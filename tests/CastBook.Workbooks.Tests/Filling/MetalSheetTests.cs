@@ -30,7 +30,7 @@ public sealed class MetalSheetTests
     [Fact]
     public void Fill_MetalBoughtInTroyOunces_SaysWhatToBuyInThemRoundedUp()
     {
-        var book = Typed.Into(Nights.Whole().ToArray(), ("Alloys", "H2", 10), ("Alloys", "I2", 0), ("Shop", "A20", "Metal bought in"), ("Shop", "B20", "troy oz"));
+        var book = Typed.Into(Nights.Whole().ToArray(), ("Alloys", "H2", 10), ("Alloys", "I2", 0), ("Shop", "A21", "Metal bought in"), ("Shop", "B21", "troy oz"));
 
         var filled = Filled.From(book);
 
@@ -63,6 +63,6 @@ public sealed class MetalSheetTests
     [InlineData("Fresh at least", 101, "Fresh at least says \"101\", which is not a number in %, from 0 to 100.")]
     [InlineData("Metal bought in", "stones", "Metal bought in says \"stones\", which is not g, kg, troy oz or dwt.")]
     public void Fill_SettingOutOfRange_IsSaid(string setting, object value, string said) =>
-        Filled.From(Typed.Into(Nights.Whole().ToArray(), ("Shop", "A20", setting), ("Shop", "B20", value)))
+        Filled.From(Typed.Into(Nights.Whole().ToArray(), ("Shop", "A21", setting), ("Shop", "B21", value)))
             .Result.Findings.Where(f => f.Id == "setting-unreadable").ShouldHaveSingleItem().Seen.ShouldBe(said);
 }

@@ -51,7 +51,7 @@ public sealed class MixesSheetTests
     [Fact]
     public void Fill_BowlOverfull_IsASlip()
     {
-        var filled = Filled.From(Nights.Whole()).AfterTyping(("Shop", "B9", 150.0));
+        var filled = Filled.From(Nights.Whole()).AfterTyping(("Shop", "B10", 150.0));
 
         filled.Result.Findings.ShouldContain(f => f.Id == Catalogue.SettingUnreadable.Id && f.Seen.Contains("Bowl fill", StringComparison.Ordinal));
     }
@@ -74,8 +74,8 @@ public sealed class MixesSheetTests
     public void Fill_SteamOnTheShopSheet_IsReadAndSaidWhereTheMouldsAre()
     {
         var filled = Filled.From(Nights.Whole()).AfterTyping(
-            ("Shop", "A20", "Steam dewax"), ("Shop", "B20", 45.0), ("Shop", "C20", "min"), ("Shop", "A21", "Weights include"), ("Shop", "B21", "gates too"),
-            ("Shop", "A22", "Supports share"), ("Shop", "B22", 20.0), ("Shop", "C22", "%"));
+            ("Shop", "A21", "Steam dewax"), ("Shop", "B21", 45.0), ("Shop", "C21", "min"), ("Shop", "A22", "Weights include"), ("Shop", "B22", "gates too"),
+            ("Shop", "A23", "Supports share"), ("Shop", "B23", 20.0), ("Shop", "C23", "%"));
 
         filled["Mixes", "A10"].ShouldBe("Steam: 45 min, moulds of wax only; then straight into a kiln at 150 °C, ten minutes in the open at most.");
         filled.Result.Findings.ShouldContain(f => f.Id == "steam-with-resin");
