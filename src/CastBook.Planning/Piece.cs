@@ -1,3 +1,4 @@
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning;
@@ -32,12 +33,15 @@ public sealed record Piece
         init => quantity = value ?? Missing;
     }
 
-    /// <summary>The row's weight; what it is the weight of stands in <see cref="Night.WeightsAreOf"/>.</summary>
+    /// <summary>The row's weight; what it is the weight of stands in <see cref="WeightIsOf"/>, else in <see cref="Night.WeightsAreOf"/>.</summary>
     public Mass? Weight
     {
         get => double.IsNaN(weightGrams) ? null : Mass.FromGrams(weightGrams);
         init => weightGrams = value?.Grams ?? double.NaN;
     }
+
+    /// <summary>What the weight is the weight of, where the row's own list says so and others say something else; unknown to go by the night.</summary>
+    public WeightMeaning WeightIsOf { get; init; }
 
     /// <summary>Volume of the pattern, where the shop gives it.</summary>
     public Volume? PatternVolume

@@ -34,7 +34,7 @@ public static class BookFiller
         using var package = reading.Package;
         if (Own(reading, OwnName.ComputedSheet) is { } computed)
         {
-            var pieces = ComputedSheet.WithLastFlasks(reading.Pieces, reading.Night.Pieces, computed);
+            var pieces = ComputedSheet.WithLastFlasks(reading, computed);
             reading = reading with { Night = reading.Night with { Pieces = pieces } };
         }
 
@@ -46,7 +46,7 @@ public static class BookFiller
         Tidy();
         var written = BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output);
         var places = written.Findings.Select(f => FindingPlace.Of(f, reading)).ToList();
-        return new FillResult(reading.Night, plan, written.Findings, places, reading.Pieces.RowOf, written.Changed);
+        return new FillResult(reading.Night, plan, written.Findings, places, new PiecePlaces(reading.Lists), written.Changed);
     }
 
     // Between two steps little of a long list's memory is in use; left alone, the runtime would take half as much again.
@@ -68,12 +68,12 @@ public static class BookFiller
 /// <param name="Plan">What was answered.</param>
 /// <param name="Findings">Everything found, repeats folded, stops first.</param>
 /// <param name="Places">Where each finding stands, in the same order.</param>
-/// <param name="Rows">The sheet row of each piece.</param>
+/// <param name="Pieces">Where each piece stands.</param>
 /// <param name="Changed">Whether any part of the book differs from before.</param>
 public sealed record FillResult(
     Night Night,
     NightPlan Plan,
     IReadOnlyList<Finding> Findings,
     IReadOnlyList<FindingPlace> Places,
-    IReadOnlyList<int> Rows,
+    PiecePlaces Pieces,
     bool Changed);

@@ -24,23 +24,40 @@ public static partial class Catalogue
         "It takes at least a column for the piece and one for its quantity or weight, such as Piece, Qty, Pattern weight (g), Alloy. " + NothingWritten,
         "Name the columns so, or add your own words for them to castbook.json under \"columns\".");
 
-    /// <summary>The sheet named in the settings is not there.</summary>
+    /// <summary>No sheet that the shop wants filled is there.</summary>
     public static FindingKind ListSheetMissing => new(
         "list-sheet-missing", Severity.Stop,
-        "The workbook has no sheet called {0}, which castbook.json names as the one with the list.", NothingWritten,
-        "Write the name of the sheet with the list behind \"sheet\" in castbook.json, or take that line out.");
+        "The workbook has no sheet called {0} with a list of pieces, which {1} wants filled.", NothingWritten,
+        "Write the name of the sheet with the list into {1}, or take that line out.");
+
+    /// <summary>One of several sheets that the shop wants filled is not there.</summary>
+    public static FindingKind ListSheetMissingAmongSeveral => new(
+        "list-sheet-missing-among-several", Severity.Stop,
+        "The workbook has no sheet called {0} with a list of pieces, which {1} wants filled.", "The pieces that should stand on it are in no flask of this plan.",
+        "Mend the name in {1}, or take it out.");
+
+    /// <summary>One of several sheets that the shop wants filled has no list.</summary>
+    public static FindingKind ListNotOnSheet => new(
+        "list-not-on-sheet", Severity.Stop,
+        "No list of pieces was found on {0}, which {1} wants filled.", "Its pieces are in no flask of this plan.",
+        "Give the list a row of headings within its first 30 rows: Piece, Qty, Pattern weight (g), Alloy; or take the sheet's name out of {1}.");
 
     /// <summary>Other sheets that hold a list too.</summary>
     public static FindingKind ListsOnOtherSheets => new(
         "lists-on-other-sheets", Severity.Note,
         "The list on sheet {0} was read; a list of pieces stands on {1} too.", "",
-        "If another one is meant, write \"sheet\": \"{2}\" into castbook.json.");
+        "To fill several, or another one, type their names, or all, behind Sheets to fill on the Shop sheet; or write \"sheet\": [{2}] into castbook.json.");
 
     /// <summary>Headings without rows.</summary>
     public static FindingKind ListEmpty => new(
         "list-empty", Severity.Stop,
         "The list on sheet {0} has headings in row {1} but no pieces under them.", NothingWritten,
         "Type at least one piece with its quantity and weight below the headings.");
+
+    /// <summary>Headings without rows on one of several sheets.</summary>
+    public static FindingKind ListEmptyAmongSeveral => new(
+        "list-empty-among-several", Severity.Note,
+        "The list on sheet {0} has headings in row {1} but no pieces under them.", "", "");
 
     /// <summary>Two columns claim the same field in different words.</summary>
     public static FindingKind HeadingAmbiguous => new(

@@ -9,10 +9,10 @@ public enum SubjectKind
     /// <summary>The workbook as a whole.</summary>
     Book,
 
-    /// <summary>A column of the list of pieces; the key is a <see cref="PieceField"/>.</summary>
+    /// <summary>A column of a list of pieces; the key is a <see cref="PieceField"/>.</summary>
     Column,
 
-    /// <summary>A row of the list of pieces; the key is <see cref="Piece.Id"/>.</summary>
+    /// <summary>A row of a list of pieces; the key is <see cref="Piece.Id"/>.</summary>
     Piece,
 
     /// <summary>A flask of tonight; the key is its letter.</summary>
@@ -46,7 +46,7 @@ public enum SubjectKind
 /// <summary>What a finding is about, and which field of it. Only the workbook side turns it into a cell.</summary>
 /// <param name="Kind">The kind of thing.</param>
 /// <param name="Key">Which one: a piece's id, a flask's letter, a setting's name. Empty for the book.</param>
-/// <param name="Field">Which field of it, a constant of <see cref="PieceField"/> or <see cref="ShopField"/>; empty for the whole.</param>
+/// <param name="Field">Which field of it, a constant of <see cref="PieceField"/> or <see cref="ShopField"/>; of a column its sheet; empty for the whole.</param>
 public readonly record struct Subject(SubjectKind Kind, string Key, string Field = "")
 {
     /// <summary>The workbook as a whole.</summary>
@@ -54,7 +54,8 @@ public readonly record struct Subject(SubjectKind Kind, string Key, string Field
 
     /// <summary>A column of the list of pieces.</summary>
     /// <param name="field">A constant of <see cref="PieceField"/>.</param>
-    public static Subject Column(string field) => new(SubjectKind.Column, field);
+    /// <param name="sheet">The sheet of the list, where the book has several and it is not the first.</param>
+    public static Subject Column(string field, string sheet = "") => new(SubjectKind.Column, field, sheet);
 
     /// <summary>A row of the list of pieces.</summary>
     /// <param name="id">The piece's id.</param>

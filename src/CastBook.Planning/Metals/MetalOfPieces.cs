@@ -48,7 +48,7 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         var metal = new PieceMetal(piece, alloy, material);
         var worked = piece.PatternVolume is { } volume ? FromVolume(metal, volume)
             : piece.Weight is not { } weight ? metal
-            : meaning switch
+            : (piece.WeightIsOf != WeightMeaning.Unknown ? piece.WeightIsOf : meaning) switch
             {
                 WeightMeaning.Pattern => FromPattern(metal, weight),
                 WeightMeaning.FinishedMetal => FromFinished(metal, weight),

@@ -90,6 +90,9 @@ public static class SettingName
     /// <summary>Which night to plan, as the Night column writes it.</summary>
     public const string Night = "Night";
 
+    /// <summary>Which sheets of pieces are filled, where the book has several: their names, or <c>all</c>.</summary>
+    public const string SheetsToFill = "Sheets to fill";
+
     /// <summary>The question what an alloy's name means.</summary>
     /// <param name="name">The name as the rows write it.</param>
     public static string AlloyMeaning(string name) => $"Alloy \"{name}\" is";

@@ -93,6 +93,9 @@ public sealed record Settings
     /// <summary>The night to plan, as <see cref="Piece.Night"/> writes it.</summary>
     public string? Night { get; init; }
 
+    /// <summary>Which sheets of pieces are filled, as the shop writes it; only the workbook side knows sheets.</summary>
+    public string? SheetsToFill { get; init; }
+
     /// <summary>What ambiguous alloy names mean, by the name the rows use (ordinal, ignoring case).</summary>
     public IReadOnlyDictionary<string, string> AlloyMeanings { get; init; } =
         new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);

@@ -53,33 +53,43 @@ public static class BookReader
         }
 
         var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
-        var found = new ListFinder(package, strings, settings, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))]);
-        var list = ListReader.Read(package, strings, formats, values, marks, found, settings.Columns);
-        cells.AddList(list.Sheet);
-        foreach (var (field, column) in list.Unread)
-        {
-            cells.Add(Subject.Column(field), new CellRef(list.Sheet.Sheet.Name, list.Sheet.HeadingRow, column));
-        }
+        var wanted = WantedSheets.Of(shop.Shop.Settings, settings, cells);
+        var found = new ListFinder(package, strings, settings.Columns, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))], wanted);
+        var lists = ListsReading.Read(new ListReader(package, strings, formats, values, marks, settings.Columns), found, marks);
+        Place(lists.Lists, cells);
 
         return new BookReading
         {
             Package = package,
-            Pieces = list.Sheet,
+            Lists = [.. lists.Lists.Select(l => l.Sheet)],
             Night = new Night
             {
-                Pieces = list.Pieces,
+                Pieces = lists.Pieces,
                 Shop = settings.Night is { } night
                     ? shop.Shop with { Settings = shop.Shop.Settings with { Night = NightName.Of(night) } }
                     : shop.Shop,
                 Today = settings.Today,
-                WeightsAreOf = list.WeightsAreOf != WeightMeaning.Unknown ? list.WeightsAreOf : shop.Shop.Settings.WeightsAreOf,
+                WeightsAreOf = lists.WeightsAreOf is not WeightMeaning.Unknown and var said ? said : shop.Shop.Settings.WeightsAreOf,
                 Trees = shop.Trees,
             },
             Cells = cells,
+            ColumnsElsewhere = [.. marks.ColumnNames.Except(lists.Lists.SelectMany(l => l.Sheet.OwnColumns.Keys.Select(l.Sheet.NameOf)))],
             OwnSheets = marks.Sheets,
             ShopSheets = shop.Sheets,
-            Findings = [.. list.Findings, .. shop.Findings, .. UnknownColumns(settings)],
+            Findings = [.. lists.Findings, .. shop.Findings, .. UnknownColumns(settings)],
         };
+    }
+
+    private static void Place(IReadOnlyList<ListReading> lists, CellMap cells)
+    {
+        foreach (var (sheet, unread) in lists.Select(l => (l.Sheet, l.Unread)))
+        {
+            cells.AddList(sheet);
+            foreach (var (field, column) in unread)
+            {
+                cells.Add(sheet.Column(field), new CellRef(sheet.Sheet.Name, sheet.HeadingRow, column));
+            }
+        }
     }
 
     private static IEnumerable<Finding> UnknownColumns(BookSettings settings)

@@ -11,14 +11,17 @@ public sealed record BookReading
     /// <summary>The package, open for reading.</summary>
     public required BookPackage Package { get; init; }
 
-    /// <summary>The list of pieces.</summary>
-    public required PieceSheet Pieces { get; init; }
+    /// <summary>The lists of pieces, one or more, each on a sheet of its own; the ids of their pieces go on from one to the next.</summary>
+    public required IReadOnlyList<PieceSheet> Lists { get; init; }
 
     /// <summary>What is asked.</summary>
     public required Night Night { get; init; }
 
     /// <summary>The cell of each subject that has one: piece fields that stand in the list, settings, rows of shop sheets.</summary>
     public required CellMap Cells { get; init; }
+
+    /// <summary>Hidden names of columns of ours on sheets whose lists are not read this time.</summary>
+    public required IReadOnlyCollection<string> ColumnsElsewhere { get; init; }
 
     /// <summary>The sheets that bear our hidden name, by that name (such as <c>CastBook_NightPlan</c>).</summary>
     public required IReadOnlyDictionary<string, SheetPart> OwnSheets { get; init; }
@@ -28,13 +31,17 @@ public sealed record BookReading
 
     /// <summary>What reading found.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>The list in which a piece stands.</summary>
+    /// <param name="id">The piece's id.</param>
+    public PieceSheet ListOf(int id) => Lists.Count == 1 ? Lists[0] : Lists.First(l => l.Holds(id));
 }
 
 /// <summary>Where each subject stands in the book.</summary>
 public sealed class CellMap
 {
     private readonly Dictionary<Subject, CellRef> cells = [];
-    private PieceSheet? pieces;
+    private readonly List<PieceSheet> lists = [];
 
     /// <summary>Says where a subject stands; the last word wins.</summary>
     /// <param name="subject">The subject.</param>
@@ -44,7 +51,8 @@ public sealed class CellMap
     /// <summary>The cell of a subject, else the cell of the whole it is a field of; null where neither has one.</summary>
     /// <param name="subject">The subject.</param>
     public CellRef? Find(Subject subject) =>
-        cells.TryGetValue(subject, out var cell) || TryPiece(subject, out cell) || cells.TryGetValue(subject with { Field = "" }, out cell)
+        cells.TryGetValue(subject, out var cell) || TryList(subject, out cell)
+        || (subject.Kind != SubjectKind.Column && cells.TryGetValue(subject with { Field = "" }, out cell))
             ? cell
             : null;
 
@@ -52,34 +60,44 @@ public sealed class CellMap
     /// <param name="subject">The subject.</param>
     public CellRef? FindPlace(Subject subject) => Find(subject) ?? Find(new Subject(subject.Kind, ""));
 
-    /// <summary>Says where the list stands: its fields, rows and columns then need no entry each.</summary>
+    /// <summary>Says where a list stands: its fields, rows and columns then need no entry each.</summary>
     /// <param name="list">The list.</param>
-    internal void AddList(PieceSheet list) => pieces = list;
+    internal void AddList(PieceSheet list) => lists.Add(list);
 
-    private bool TryPiece(Subject subject, out CellRef cell)
+    /// <summary>The list of a column: the one on the sheet that the subject names, else the first that has such a column, else the first.</summary>
+    /// <param name="column">A column.</param>
+    internal PieceSheet ListOf(Subject column) => column.Field.Length > 0
+        ? lists.First(l => l.Sheet.Name == column.Field)
+        : lists.FirstOrDefault(l => l.Columns.ContainsKey(column.Key) || l.OwnColumns.ContainsKey(column.Key)) ?? lists[0];
+
+    private bool TryList(Subject subject, out CellRef cell)
     {
         cell = default;
-        if (pieces is null)
+        if (subject.Kind == SubjectKind.Column && lists.Count > 0)
+        {
+            var list = ListOf(subject);
+            var known = list.Columns.TryGetValue(subject.Key, out var heading);
+            cell = new CellRef(list.Sheet.Name, list.HeadingRow, heading);
+            return known;
+        }
+
+        return subject.Kind == SubjectKind.Piece
+            && int.TryParse(subject.Key, NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+            && TryPiece(id, subject.Field, out cell);
+    }
+
+    private bool TryPiece(int id, string field, out CellRef cell)
+    {
+        cell = default;
+        if (lists.Find(l => l.Holds(id)) is not { } list)
         {
             return false;
         }
 
-        if (subject.Kind == SubjectKind.Column && pieces.Columns.TryGetValue(subject.Key, out var heading))
-        {
-            cell = new CellRef(pieces.Sheet.Name, pieces.HeadingRow, heading);
-            return true;
-        }
-
-        if (subject.Kind != SubjectKind.Piece
-            || !int.TryParse(subject.Key, NumberStyles.None, CultureInfo.InvariantCulture, out var id) || id >= pieces.RowOf.Count)
-        {
-            return false;
-        }
-
-        var column = pieces.Columns.TryGetValue(subject.Field, out var own) ? own
-            : pieces.Columns.TryGetValue(PieceField.Piece, out var name) ? name
-            : pieces.FirstColumn;
-        cell = new CellRef(pieces.Sheet.Name, pieces.RowOf[id], column);
+        var column = list.Columns.TryGetValue(field, out var own) ? own
+            : list.Columns.TryGetValue(PieceField.Piece, out var name) ? name
+            : list.FirstColumn;
+        cell = new CellRef(list.Sheet.Name, list.RowOf(id), column);
         return true;
     }
 }

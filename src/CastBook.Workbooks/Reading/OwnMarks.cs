@@ -7,10 +7,11 @@ internal sealed class OwnMarks
 {
     private const string SheetEnding = "Sheet";
 
-    private readonly Dictionary<string, CellRef> columns = new(StringComparer.Ordinal);
+    private readonly List<(string Name, int List, SheetPart Sheet, int Column)> columns = [];
+    private readonly List<(string Name, SheetPart Sheet, int Column)> copied = [];
+    private readonly List<(string Name, int List)> deleted = [];
     private readonly Dictionary<string, SheetPart> sheets = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SheetPart> questions = new(StringComparer.Ordinal);
-    private readonly List<string> deleted = [];
 
     /// <summary>The sheets of ours, by their name.</summary>
     public IReadOnlyDictionary<string, SheetPart> Sheets => sheets;
@@ -18,30 +19,15 @@ internal sealed class OwnMarks
     /// <summary>The sheets we added to ask questions, by their name; the shop's own once answered.</summary>
     public IReadOnlyDictionary<string, SheetPart> Questions => questions;
 
-    /// <summary>Our columns whose cells the shop has deleted.</summary>
-    public IReadOnlyCollection<string> DeletedColumns => deleted;
+    /// <summary>The hidden names of our columns that stand in the book, on whatever sheet.</summary>
+    public IEnumerable<string> ColumnNames => columns.Select(c => OwnName.InList(c.Name, c.List));
 
     public static OwnMarks Of(BookPackage package)
     {
         var marks = new OwnMarks();
-        foreach (var name in package.DefinedNames.Where(n => n.LocalSheet is null && n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal)))
+        foreach (var name in package.DefinedNames.Where(n => n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal)))
         {
-            var isSheet = IsSheet(name.Name);
-            if (!name.TryCell(out var cell))
-            {
-                if (!isSheet && name.Text.Contains("#REF!", StringComparison.Ordinal))
-                {
-                    marks.deleted.Add(name.Name);
-                }
-            }
-            else if (!isSheet)
-            {
-                marks.columns[name.Name] = cell;
-            }
-            else if (package.Sheets.FirstOrDefault(s => IsNamed(s, cell.Sheet)) is { } sheet)
-            {
-                (OwnName.IsQuestions(name.Name) ? marks.questions : marks.sheets)[name.Name] = sheet;
-            }
+            marks.Take(name, package);
         }
 
         return marks;
@@ -50,9 +36,81 @@ internal sealed class OwnMarks
     /// <summary>Whether a name of ours is that of a sheet, not of a column.</summary>
     public static bool IsSheet(string name) => name.EndsWith(SheetEnding, StringComparison.Ordinal) || OwnName.IsQuestions(name);
 
-    /// <summary>Our columns on a sheet.</summary>
-    public Dictionary<string, int> ColumnsOn(SheetPart sheet) =>
-        columns.Where(c => IsNamed(sheet, c.Value.Sheet)).ToDictionary(c => c.Key, c => c.Value.Column, StringComparer.Ordinal);
+    /// <summary>Our columns on a sheet; on a copy that an office program made of one, they bear names of that sheet alone.</summary>
+    public Dictionary<string, int> ColumnsOn(SheetPart sheet)
+    {
+        var found = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (name, _, _, column) in columns.Where(c => c.Sheet == sheet))
+        {
+            found.TryAdd(name, column);
+        }
 
-    private static bool IsNamed(SheetPart sheet, string name) => string.Equals(sheet.Name, name, StringComparison.OrdinalIgnoreCase);
+        foreach (var (name, _, column) in copied.Where(c => c.Sheet == sheet))
+        {
+            found.TryAdd(name, column);
+        }
+
+        return found;
+    }
+
+    /// <summary>Columns of a list that the shop has deleted.</summary>
+    /// <param name="list">The list's number.</param>
+    public HashSet<string> DeletedColumns(int list) => [.. deleted.Where(d => d.List == list).Select(d => d.Name)];
+
+    /// <summary>The numbers by which the names of several lists' columns are told apart: the one that a list bears already, else a free one.</summary>
+    /// <param name="lists">The sheets of the lists.</param>
+    public IReadOnlyList<int> NumbersFor(IReadOnlyList<SheetPart> lists)
+    {
+        var taken = columns.Select(c => c.List).ToHashSet();
+        if (lists.Count > 1)
+        {
+            // Whose columns were deleted, nobody can tell among several: a new list must not take that for its own past.
+            taken.UnionWith(deleted.Select(d => d.List));
+        }
+
+        var numbers = new List<int>();
+        foreach (var sheet in lists)
+        {
+            var number = columns.Where(c => c.Sheet == sheet).Select(c => c.List).Except(numbers).DefaultIfEmpty().Min();
+            for (var free = 1; number == 0; free++)
+            {
+                number = taken.Add(free) ? free : 0;
+            }
+
+            numbers.Add(number);
+        }
+
+        return numbers;
+    }
+
+    private void Take(DefinedName name, BookPackage package)
+    {
+        var isSheet = IsSheet(name.Name);
+        var (own, list) = OwnName.Split(name.Name);
+        var sheet = name.TryCell(out var cell)
+            ? package.Sheets.FirstOrDefault(s => string.Equals(s.Name, cell.Sheet, StringComparison.OrdinalIgnoreCase))
+            : null;
+        if (name.LocalSheet is not null)
+        {
+            if (!isSheet && sheet is not null)
+            {
+                copied.Add((own, sheet, cell.Column));
+            }
+        }
+        else if (isSheet)
+        {
+            if (sheet is not null)
+            {
+                (OwnName.IsQuestions(name.Name) ? questions : sheets)[name.Name] = sheet;
+            }
+        }
+        else if (sheet is not null)
+        {
+            columns.Add((own, list, sheet, cell.Column));
+        }
+        else if (name.Text.Contains("#REF!", StringComparison.Ordinal))
+        {
+            deleted.Add((own, list));
+        }
+    }
 }

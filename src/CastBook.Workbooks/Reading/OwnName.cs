@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CastBook.Workbooks.Reading;
 
 /// <summary>The hidden defined names by which CastBook knows again what is its own.</summary>
@@ -53,6 +55,22 @@ public static class OwnName
 
     /// <summary>First cell of an Alloys sheet that CastBook added.</summary>
     public const string AlloysQuestions = "CastBook_AlloysQuestions";
+
+    /// <summary>The hidden name of a column in one of several lists, such as <c>CastBook_Flask_2</c>; the first list's bears no number.</summary>
+    /// <param name="name">The column's name.</param>
+    /// <param name="list">The list's number, from 1.</param>
+    internal static string InList(string name, int list) =>
+        list == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}_{list}");
+
+    /// <summary>The column's name and the list's number of a hidden name; the other way round than <see cref="InList"/>.</summary>
+    /// <param name="name">The hidden name.</param>
+    internal static (string Name, int List) Split(string name)
+    {
+        var at = name.LastIndexOf('_');
+        return at >= Prefix.Length && int.TryParse(name.AsSpan(at + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var list) && list > 1
+            ? (name[..at], list)
+            : (name, 1);
+    }
 
     /// <summary>Whether a name is that of a sheet with questions: the shop's from its first answer on.</summary>
     /// <param name="name">The name.</param>

@@ -1,8 +1,10 @@
+using CastBook.Planning;
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
 
 namespace CastBook.Workbooks.Reading;
 
-/// <summary>The shop's list of pieces as found: which sheet, where its heading, rows and columns are, and what stands to its right.</summary>
+/// <summary>A list of pieces of the shop's as found: which sheet, where its heading, rows and columns are, and what stands to its right.</summary>
 public sealed record PieceSheet
 {
     /// <summary>The sheet.</summary>
@@ -14,8 +16,14 @@ public sealed record PieceSheet
     /// <summary>The heading row, from 1.</summary>
     public required int HeadingRow { get; init; }
 
-    /// <summary>The sheet row of each piece, by <see cref="CastBook.Planning.Piece.Id"/>.</summary>
-    public required IReadOnlyList<int> RowOf { get; init; }
+    /// <summary>The list's number among those of the book, by which the names of its columns are told from theirs.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>The <see cref="Piece.Id"/> of its first piece.</summary>
+    public required int FirstId { get; init; }
+
+    /// <summary>The sheet rows of its pieces, in the order of their ids.</summary>
+    public required IReadOnlyList<int> Rows { get; init; }
 
     /// <summary>The shop's columns that were recognised, by field.</summary>
     public required IReadOnlyDictionary<string, int> Columns { get; init; }
@@ -43,6 +51,25 @@ public sealed record PieceSheet
 
     /// <summary>The sheet's plain filter, where it has one.</summary>
     public CellRange? AutoFilter { get; init; }
+
+    /// <summary>The ids of its pieces.</summary>
+    public IEnumerable<int> Ids => Enumerable.Range(FirstId, Rows.Count);
+
+    /// <summary>Whether a piece stands in this list.</summary>
+    /// <param name="id">The piece's id.</param>
+    public bool Holds(int id) => id >= FirstId && id < FirstId + Rows.Count;
+
+    /// <summary>The sheet row of a piece.</summary>
+    /// <param name="id">The piece's id.</param>
+    public int RowOf(int id) => Rows[id - FirstId];
+
+    /// <summary>A column of the list as findings name it.</summary>
+    /// <param name="field">The field, or the hidden name of a column of ours.</param>
+    public Subject Column(string field) => Subject.Column(field, FirstId == 0 ? "" : Sheet.Name);
+
+    /// <summary>The hidden name of a column of ours in this list.</summary>
+    /// <param name="ownName">The column's name.</param>
+    internal string NameOf(string ownName) => OwnName.InList(ownName, Number);
 }
 
 /// <summary>A table of a sheet.</summary>

@@ -21,8 +21,10 @@ internal static class AnswerMaker
     private static PieceAnswer Piece(PiecePlan plan, FillResult result)
     {
         var piece = result.Night.Pieces[plan.Id];
+        var (sheet, row) = result.Pieces[plan.Id];
         return new PieceAnswer(
-            result.Rows[plan.Id],
+            sheet,
+            row,
             piece.Name,
             piece.Quantity,
             StatusOf(plan.Status),

@@ -14,9 +14,9 @@ public sealed record FillAnswer(
     BoundAnswer Bound,
     IReadOnlyList<FindingAnswer> Findings);
 
-/// <summary>A row of the list.</summary>
+/// <summary>A row of a list.</summary>
 public sealed record PieceAnswer(
-    int Row, string Piece, int? Qty, string Status, double? MetalEachG, double? MetalG, IReadOnlyList<ShareAnswer> Flasks);
+    string Sheet, int Row, string Piece, int? Qty, string Status, double? MetalEachG, double? MetalG, IReadOnlyList<ShareAnswer> Flasks);
 
 /// <summary>So many pieces in a flask.</summary>
 public sealed record ShareAnswer(string Flask, int Qty);

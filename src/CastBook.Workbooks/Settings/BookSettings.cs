@@ -20,8 +20,8 @@ public sealed record BookSettings
     /// <summary>The day it is, by which the next night is chosen; missing to have it asked.</summary>
     public DateOnly? Today { get; init; }
 
-    /// <summary>Name of the sheet with the list of pieces, where a book has several.</summary>
-    public string? Sheet { get; init; }
+    /// <summary>Names of the sheets of pieces to fill, where a book has several; <c>all</c> for all of them.</summary>
+    public IReadOnlyList<string> Sheets { get; init; } = [];
 
     /// <summary>Path of a workbook whose shop sheets fill the ones a book lacks.</summary>
     public string? ShopFile { get; init; }

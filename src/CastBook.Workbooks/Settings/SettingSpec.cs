@@ -48,6 +48,7 @@ internal sealed record SettingSpec(
         Measured(SettingName.GateLength, Dimension.Length, "mm", (s, v) => s with { GateLength = Length.FromMillimeters(v) }),
         Measured(SettingName.GateDiameter, Dimension.Length, "mm", (s, v) => s with { GateDiameter = Length.FromMillimeters(v) }),
         Measured(SettingName.GateAngle, Dimension.Angle, "degrees", (s, v) => s with { GateAngle = Angle.FromDegrees(v) }),
+        Said(SettingName.SheetsToFill, "names of sheets, or all", (s, w) => s with { SheetsToFill = w }),
         Said(SettingName.Night, "a name", (s, w) => s with { Night = NightName.Of(w) }),
     ];
 

@@ -7,7 +7,7 @@ namespace CastBook.Workbooks.Settings;
 
 /// <summary>Loads <c>castbook.json</c> and the <c>CASTBOOK_</c> variables.</summary>
 /// <remarks>
-/// <para><code>{ "columns": { "patternMass": ["Peso modelo"] }, "shop": "shop.xlsx", "sheet": "March", "Melt loss": "2" }</code></para>
+/// <para><code>{ "columns": { "patternMass": ["Peso modelo"] }, "shop": "shop.xlsx", "sheet": ["March", "April"], "Melt loss": "2" }</code></para>
 /// <para>A later source wins: the user's file, the file beside the workbook, the environment.
 /// A variable is the setting's name in capitals, <c>CASTBOOK_MELT_LOSS</c>. Without file and variable nothing is loaded.</para>
 /// </remarks>
@@ -61,14 +61,14 @@ public static class SettingsFile
 
         var values = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         var columns = new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
-        var (shop, sheet) = ((string?)null, (string?)null);
+        var (shop, sheets) = ((string?)null, (IReadOnlyList<string>)[]);
         foreach (var section in root.GetChildren())
         {
             if (section.Key.Equals(ColumnsKey, StringComparison.OrdinalIgnoreCase))
             {
                 foreach (var field in section.GetChildren())
                 {
-                    columns[field.Key] = field.Value is { } one ? [one] : [.. field.GetChildren().Select(w => w.Value).OfType<string>()];
+                    columns[field.Key] = Words(field);
                 }
             }
             else if (section.Key.Equals(ShopKey, StringComparison.OrdinalIgnoreCase))
@@ -77,7 +77,7 @@ public static class SettingsFile
             }
             else if (section.Key.Equals(SheetKey, StringComparison.OrdinalIgnoreCase))
             {
-                sheet = section.Value;
+                sheets = Words(section);
             }
             else if (section.Value is { } value)
             {
@@ -85,8 +85,12 @@ public static class SettingsFile
             }
         }
 
-        return new BookSettings { Columns = columns, Values = values, ShopFile = shop, Sheet = sheet };
+        return new BookSettings { Columns = columns, Values = values, ShopFile = shop, Sheets = sheets };
     }
+
+    // One text, or a list of them.
+    private static IReadOnlyList<string> Words(IConfigurationSection section) =>
+        section.Value is { } one ? (one.Length > 0 ? [one] : []) : [.. section.GetChildren().Select(w => w.Value).OfType<string>()];
 
     private static SettingSpec? SpecOf(string name) => SettingSpec.All.FirstOrDefault(s => ShopWords.Key(s.Name) == ShopWords.Key(name));
 
@@ -95,7 +99,7 @@ public static class SettingsFile
         Columns = Merge(below.Columns, above.Columns),
         Values = Merge(below.Values, above.Values),
         ShopFile = above.ShopFile ?? below.ShopFile,
-        Sheet = above.Sheet ?? below.Sheet,
+        Sheets = above.Sheets.Count > 0 ? above.Sheets : below.Sheets,
     };
 
     private static Dictionary<string, T> Merge<T>(IReadOnlyDictionary<string, T> below, IReadOnlyDictionary<string, T> above)

@@ -7,20 +7,20 @@ using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
 
-/// <summary>The computed values of the list, for books whose list leaves no room beside it.</summary>
+/// <summary>The computed values of lists that leave no room beside them.</summary>
 internal static class ComputedSheet
 {
     private const int HeadingRow = 3;
-    private const int FirstComputed = 3;
+    private const int SheetColumn = 3;
+    private const string SheetHeading = "Sheet";
 
     /// <summary>The rows with the flasks that the last plan put them in, as a Flask column beside the list would tell.</summary>
-    /// <param name="list">The shop's list.</param>
-    /// <param name="pieces">The rows as read.</param>
+    /// <param name="reading">The book as read.</param>
     /// <param name="standing">The sheet as it stands.</param>
-    public static IReadOnlyList<Piece> WithLastFlasks(PieceSheet list, IReadOnlyList<Piece> pieces, SheetGrid standing)
+    public static IReadOnlyList<Piece> WithLastFlasks(BookReading reading, SheetGrid standing)
     {
-        var flask = Enumerable.Range(FirstComputed, standing.LastColumnOf(HeadingRow))
-            .FirstOrDefault(column => standing.Cell(HeadingRow, column).Text == new FlaskColumn().Heading);
+        var pieces = reading.Night.Pieces;
+        var flask = ColumnOf(standing, new FlaskColumn().Heading);
         if (flask == 0)
         {
             return pieces;
@@ -28,11 +28,14 @@ internal static class ComputedSheet
 
         // The row it had, if the same piece still stands there; the list may have been sorted since, so else the only one of that name.
         var found = new Dictionary<int, string>();
+        var named = pieces.ToLookup(p => p.Name, StringComparer.Ordinal);
+        var ofSeveral = ColumnOf(standing, SheetHeading) == SheetColumn;
         foreach (var row in standing.Rows.Where(r => r > HeadingRow))
         {
-            var name = standing.Cell(row, 2).Text ?? "";
-            var sameName = pieces.Where(p => p.Name == name).ToList();
-            var piece = sameName.FirstOrDefault(p => list.RowOf[p.Id] == (int)standing.Cell(row, 1).Number)
+            var sheet = ofSeveral ? standing.Cell(row, SheetColumn).Text : null;
+            var sameName = named[standing.Cell(row, 2).Text ?? ""].ToList();
+            var piece = sameName.FirstOrDefault(p => reading.ListOf(p.Id) is var list
+                && list.RowOf(p.Id) == (int)standing.Cell(row, 1).Number && (sheet is null || sheet == list.Sheet.Name))
                 ?? (sameName.Count == 1 ? sameName[0] : null);
             if (piece is not null && standing.Cell(row, flask).Text is { } letters)
             {
@@ -44,38 +47,61 @@ internal static class ComputedSheet
     }
 
     /// <summary>Makes the sheet.</summary>
-    /// <param name="list">The shop's list.</param>
-    /// <param name="columns">The columns that have no room.</param>
-    /// <param name="lines">The rows.</param>
-    public static OwnedSheet Make(PieceSheet list, IReadOnlyList<ComputedColumn> columns, IReadOnlyList<PieceLine> lines)
+    /// <param name="lists">All lists; those with columns that have no room are shown.</param>
+    /// <param name="lines">The rows of all lists.</param>
+    public static OwnedSheet Make(IReadOnlyList<ListColumns> lists, IReadOnlyList<PieceLine> lines)
     {
+        var shown = lists.Where(l => l.Elsewhere.Count > 0).ToList();
+        var columns = ComputedColumns.All.Where(c => shown.Exists(l => l.Elsewhere.Contains(c))).ToList();
+        var ofSeveral = lists.Count > 1;
         var sheet = new OwnedSheet("Computed")
         {
             HeadingRow = HeadingRow,
             Landscape = true,
-            Widths = [8, 30, .. columns.Select(c => c.Width)],
+            Widths = [8, 30, .. ofSeveral ? [16.0] : (double[])[], .. columns.Select(c => c.Width)],
         };
-        sheet.Set(1, 1, $"Computed values of the list on {list.Sheet.Name}", Look.Title);
+        var names = string.Join(" and ", shown.Select(l => l.List.Sheet.Name));
+        sheet.Set(1, 1, $"Computed values of the {(shown.Count == 1 ? "list" : "lists")} on {names}", Look.Title);
         sheet.Set(HeadingRow, 1, "Row", Look.Heading);
         sheet.Set(HeadingRow, 2, "Piece", Look.Heading);
+        if (ofSeveral)
+        {
+            sheet.Set(HeadingRow, SheetColumn, SheetHeading, Look.Heading);
+        }
+
+        var first = ofSeveral ? SheetColumn + 1 : SheetColumn;
         for (var i = 0; i < columns.Count; i++)
         {
-            sheet.Set(HeadingRow, i + FirstComputed, columns[i].Heading, columns[i].NumberFormat is null ? Look.Heading : Look.NumberHeading);
+            sheet.Set(HeadingRow, i + first, columns[i].Heading, columns[i].NumberFormat is null ? Look.Heading : Look.NumberHeading);
         }
 
         var row = HeadingRow;
-        foreach (var line in lines.Where(l => !l.IsLeftAlone))
+        foreach (var (list, id) in shown.SelectMany(l => l.List.Ids.Where(id => !lines[id].IsLeftAlone).Select(id => (l, id))))
         {
-            row++;
-            sheet.Set(row, 1, CellValue.Of((double)list.RowOf[line.Piece.Id]), Look.Number("0"));
-            sheet.Link(row, 1, new CellRef(list.Sheet.Name, list.RowOf[line.Piece.Id], list.FirstColumn));
-            sheet.Set(row, 2, line.Piece.Name, Look.Text);
-            for (var i = 0; i < columns.Count; i++)
-            {
-                sheet.Set(row, i + FirstComputed, columns[i].Show(line), columns[i].NumberFormat is { } format ? Look.Number(format) : Look.Text);
-            }
+            WriteLine(sheet, ++row, list, lines[id], columns, first);
         }
 
         return sheet;
     }
+
+    private static void WriteLine(OwnedSheet sheet, int row, ListColumns list, PieceLine line, List<ComputedColumn> columns, int first)
+    {
+        var place = list.List.RowOf(line.Piece.Id);
+        sheet.Set(row, 1, CellValue.Of((double)place), Look.Number("0"));
+        sheet.Link(row, 1, new CellRef(list.List.Sheet.Name, place, list.List.FirstColumn));
+        sheet.Set(row, 2, line.Piece.Name, Look.Text);
+        if (first > SheetColumn)
+        {
+            sheet.Set(row, SheetColumn, list.List.Sheet.Name, Look.Text);
+        }
+
+        for (var i = 0; i < columns.Count; i++)
+        {
+            var value = list.Elsewhere.Contains(columns[i]) ? columns[i].Show(line) : CellValue.Empty;
+            sheet.Set(row, i + first, value, columns[i].NumberFormat is { } format ? Look.Number(format) : Look.Text);
+        }
+    }
+
+    private static int ColumnOf(SheetGrid standing, string heading) =>
+        Enumerable.Range(1, standing.LastColumnOf(HeadingRow)).FirstOrDefault(column => standing.Cell(HeadingRow, column).Text == heading);
 }

@@ -10,18 +10,20 @@ internal static class Places
 {
     private const int MostNames = 3;
 
-    /// <summary>Such as <c>Pieces!C14 "Otter ring"</c>, <c>Pieces!C14 and rows 15, 17–20</c>, or <c>Shop: Weights are of</c>.</summary>
+    /// <summary>Such as <c>Pieces!C14 "Otter ring"</c>, <c>Pieces!C14 and rows 15, 17–20</c>, <c>March!C14 and row 6 of April</c>, or <c>Shop: Weights are of</c>.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="reading">The book.</param>
     public static string Of(Finding finding, BookReading reading)
     {
         var first = finding.Subjects[0];
         var text = new StringBuilder(One(first, reading));
-        var rows = finding.Subjects.Skip(1).Where(s => s.Kind == SubjectKind.Piece)
-            .Select(s => reading.Cells.Find(s)?.Row ?? 0).Where(r => r > 0).Distinct().Order().ToList();
-        if (rows.Count > 0)
+        var sheet = first.Kind == SubjectKind.Piece ? reading.Cells.Find(first)?.Sheet : null;
+        foreach (var cells in finding.Subjects.Skip(1).Where(s => s.Kind == SubjectKind.Piece)
+            .Select(reading.Cells.Find).OfType<CellRef>().GroupBy(c => c.Sheet))
         {
-            text.Append(" and ").Append(rows.Count == 1 ? "row " : "rows ").Append(Ranges(rows));
+            var rows = cells.Select(c => c.Row).Distinct().Order().ToList();
+            var of = reading.Lists.Count == 1 || cells.Key == sheet ? "" : $" of {cells.Key}";
+            text.Append(" and ").Append(rows.Count == 1 ? "row " : "rows ").Append(Ranges(rows)).Append(of);
         }
 
         var others = finding.Subjects.Skip(1).Where(s => s.Kind != SubjectKind.Piece).Select(s => One(s, reading)).Distinct().ToList();

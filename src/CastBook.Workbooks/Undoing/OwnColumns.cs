@@ -28,7 +28,8 @@ internal sealed class OwnColumns
     {
         this.grid = grid;
         this.headingRow = headingRow;
-        this.columns = [.. columns.OrderBy(c => c.Column)];
+        // On a copy of a sheet a column bears the names of both.
+        this.columns = [.. columns.DistinctBy(c => c.Column).OrderBy(c => c.Column)];
         Sheet = sheet;
         table = TableReader.At(package, sheet, grid, headingRow, columns[0].Column);
         formats = OwnFormats.Of(package);

@@ -12,9 +12,9 @@ internal static class BookFormulas
     public static bool Any(BookReading reading)
     {
         var package = reading.Package;
-        return reading.Pieces.Grid.HasFormulas
+        return reading.Lists.Any(l => l.Grid.HasFormulas)
             || package.Relationships(package.WorkbookPart).Any(r => r.Is("calcChain"))
-            || package.Sheets.Except(reading.OwnSheets.Values.Append(reading.Pieces.Sheet)).Any(sheet => IsIn(package, sheet));
+            || package.Sheets.Except(reading.OwnSheets.Values.Concat(reading.Lists.Select(l => l.Sheet))).Any(sheet => IsIn(package, sheet));
     }
 
     private static bool IsIn(BookPackage package, SheetPart sheet)

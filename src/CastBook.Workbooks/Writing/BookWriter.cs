@@ -59,14 +59,14 @@ internal sealed class BookWriter
 
     private IReadOnlyList<Finding> Edit()
     {
-        var columns = ListColumns.Decide(reading.Pieces);
-        foreach (var (column, at) in columns.Standing)
+        var lists = reading.Lists.Select(ListColumns.Decide).ToList();
+        foreach (var (list, column, at) in lists.SelectMany(l => l.Standing.Select(s => (l.List, s.Column, s.At))))
         {
-            reading.Cells.Add(Subject.Column(column.OwnName), new CellRef(reading.Pieces.Sheet.Name, reading.Pieces.HeadingRow, at));
+            reading.Cells.Add(list.Column(column.OwnName), new CellRef(list.Sheet.Name, list.HeadingRow, at));
         }
 
-        var around = Surroundings.Say(reading, columns, workbook.StructureIsProtected, Grid);
-        findings.AddRange([.. reading.Findings.Where(ConcernsTonight), .. plan.Findings, .. columns.Findings, .. around]);
+        var around = Surroundings.Say(reading, lists, workbook.StructureIsProtected, Grid);
+        findings.AddRange([.. reading.Findings.Where(ConcernsTonight), .. plan.Findings, .. lists.SelectMany(l => l.Findings), .. around]);
         AskWhatIsOpen();
         var lines = Lines();
         if (typed.Any)
@@ -75,9 +75,9 @@ internal sealed class BookWriter
             lines = Lines();
         }
 
-        findings.AddRange(new ListWriter(reading.Pieces, edits, styles, workbook, before, typed).Write(columns, lines, after));
+        findings.AddRange(lists.SelectMany(l => new ListWriter(l, edits, styles, workbook, before, typed).Write(lines, after)));
         var context = new SheetContext(bookName, reading, plan, FindingGroups.Fold(findings));
-        MakeSheets(context, columns, lines);
+        MakeSheets(context, lists, lines);
         KeepIfTyped(OwnName.ChecksSheet, new OwnedSheet(""));
         context = context with { Findings = FindingGroups.Fold(findings) };
         var checks = Own(ChecksSheet.Make(context), OwnName.ChecksSheet);
@@ -88,7 +88,7 @@ internal sealed class BookWriter
 
         after.Write(checks, ChecksSheet.RecordColumn);
         var asking = WriteSheets(context.Findings);
-        new MarkWriter(reading, edits, styles, columns.Checks, Grid).Write(context.Findings, asking);
+        new MarkWriter(reading, edits, styles, lists, Grid).Write(context.Findings, asking);
         Finish();
         return context.Findings;
     }
@@ -105,7 +105,7 @@ internal sealed class BookWriter
             MissingSettings.Add(reading, findings, shop, Grid(shop), edits.Sheet(shop.PartName), after);
         }
 
-        after.CarryOver(before);
+        after.CarryOver(before, reading.ColumnsElsewhere);
         foreach (var (sheet, ownName) in QuestionSheets.Make(reading, findings, workbook.FreeSheetName))
         {
             TypedOnSheet.Remember(sheet, ownName, after);
@@ -139,7 +139,7 @@ internal sealed class BookWriter
         return new PieceLines(reading.Night.Pieces, plan, ofRow);
     }
 
-    private void MakeSheets(SheetContext context, ListColumns columns, PieceLines lines)
+    private void MakeSheets(SheetContext context, IReadOnlyList<ListColumns> lists, PieceLines lines)
     {
         var night = Own(NightPlanSheet.Make(context, Kept(OwnName.NightPlanSheet, NightPlanSheet.ShopHeadings)), OwnName.NightPlanSheet);
         KeepIfTyped(OwnName.NightPlanSheet, night);
@@ -161,9 +161,9 @@ internal sealed class BookWriter
             KeepIfTyped(OwnName.MetalSheet, Own(MetalSheet.Make(context), OwnName.MetalSheet));
         }
 
-        if (columns.Elsewhere.Count > 0)
+        if (lists.Any(l => l.Elsewhere.Count > 0))
         {
-            var computed = Own(ComputedSheet.Make(reading.Pieces, columns.Elsewhere, lines), OwnName.ComputedSheet);
+            var computed = Own(ComputedSheet.Make(lists, lines), OwnName.ComputedSheet);
             KeepIfTyped(OwnName.ComputedSheet, computed);
         }
     }

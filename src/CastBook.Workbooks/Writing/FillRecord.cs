@@ -22,6 +22,9 @@ internal sealed class FillRecord
     private const int MostDigits = 24;
 
     private readonly Dictionary<string, HashSet<uint>> written = new(StringComparer.Ordinal);
+
+    // A row may be moved from list to list, so what was written in a column of one list is known in that of any other.
+    private readonly Dictionary<string, List<HashSet<uint>>> inAnyList = new(StringComparer.Ordinal);
     private readonly Dictionary<string, (uint After, byte[] Before)> elements = new(StringComparer.Ordinal);
 
     /// <summary>The record of a book: empty where it has no Checks sheet of ours.</summary>
@@ -42,11 +45,12 @@ internal sealed class FillRecord
         return record;
     }
 
-    /// <summary>Takes over of another record what this filling does not write anew: questions asked once, and what stood before.</summary>
+    /// <summary>Takes over of another record what this filling does not write anew: questions asked once, lists not read, and what stood before.</summary>
     /// <param name="before">What CastBook wrote last.</param>
-    public void CarryOver(FillRecord before)
+    /// <param name="elsewhere">Hidden names of columns in lists that are not read this time.</param>
+    public void CarryOver(FillRecord before, IReadOnlyCollection<string> elsewhere)
     {
-        foreach (var (key, hashes) in before.written.Where(w => Reading.OwnName.IsQuestions(w.Key)))
+        foreach (var (key, hashes) in before.written.Where(w => Reading.OwnName.IsQuestions(w.Key) || elsewhere.Contains(w.Key)))
         {
             SetOf(key).UnionWith(hashes);
         }
@@ -75,14 +79,31 @@ internal sealed class FillRecord
     public byte[]? Before(string key, byte[] now) =>
         elements.TryGetValue(key, out var element) && element.After == Hash(Encoding.UTF8.GetString(now)) ? element.Before : null;
 
-    /// <summary>Whether anything is recorded of a column or sheet.</summary>
+    /// <summary>Whether anything is recorded of a column, in any list, or of a sheet.</summary>
     /// <param name="key">Its hidden name.</param>
-    public bool Knows(string key) => written.ContainsKey(key);
+    public bool Knows(string key) => inAnyList.ContainsKey(Reading.OwnName.Split(key).Name);
 
     /// <summary>Whether CastBook wrote this text there.</summary>
     /// <param name="key">The column's or sheet's hidden name.</param>
     /// <param name="text">The text, as <see cref="TextOf(GridCell)"/> gives it.</param>
-    public bool Wrote(string key, ReadOnlySpan<char> text) => written.TryGetValue(key, out var hashes) && hashes.Contains(Hash(text));
+    public bool Wrote(string key, ReadOnlySpan<char> text)
+    {
+        if (!inAnyList.TryGetValue(Reading.OwnName.Split(key).Name, out var lists))
+        {
+            return false;
+        }
+
+        var hash = Hash(text);
+        foreach (var hashes in lists)
+        {
+            if (hashes.Contains(hash))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Records that CastBook writes this text there.</summary>
     /// <param name="key">The column's or sheet's hidden name.</param>
@@ -102,7 +123,7 @@ internal sealed class FillRecord
     public bool Wrote(string key, GridCell cell)
     {
         Span<char> digits = stackalloc char[MostDigits];
-        return written.TryGetValue(key, out var hashes) && hashes.Contains(Hash(TextOf(cell, digits)));
+        return Wrote(key, TextOf(cell, digits));
     }
 
     /// <summary>Records that CastBook writes, or leaves, what a cell shows.</summary>
@@ -207,6 +228,13 @@ internal sealed class FillRecord
         if (!written.TryGetValue(key, out var hashes))
         {
             written[key] = hashes = [];
+            var name = Reading.OwnName.Split(key).Name;
+            if (!inAnyList.TryGetValue(name, out var lists))
+            {
+                inAnyList[name] = lists = [];
+            }
+
+            lists.Add(hashes);
         }
 
         return hashes;

@@ -7,6 +7,9 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Where each computed column stands in the shop's list: where it was, beside the list, or nowhere.</summary>
 internal sealed record ListColumns
 {
+    /// <summary>The list.</summary>
+    public required PieceSheet List { get; init; }
+
     /// <summary>The columns that stand in the list, with their place.</summary>
     public required (ComputedColumn Column, int At)[] Standing { get; init; }
 
@@ -39,6 +42,7 @@ internal sealed record ListColumns
             var added = missing.Select((c, i) => (c, right + 1 + i, Free(c.Heading, taken))).ToList();
             return new ListColumns
             {
+                List = list,
                 Standing = [.. standing, .. added.Select(a => (a.c, a.Item2))],
                 New = added,
                 Elsewhere = [],
@@ -48,6 +52,7 @@ internal sealed record ListColumns
 
         return new ListColumns
         {
+            List = list,
             Standing = [.. standing],
             New = [],
             Elsewhere = missing,

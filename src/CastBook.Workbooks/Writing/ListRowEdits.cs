@@ -33,7 +33,7 @@ internal sealed class ListRowEdits : RowEdits
     }
 
     /// <inheritdoc/>
-    public override IReadOnlyList<int> Rows => list.RowOf;
+    public override IReadOnlyList<int> Rows => list.Rows;
 
     /// <summary>The last column of the list that is the shop's own.</summary>
     public int ShopsLast => shopsLast;
@@ -93,14 +93,14 @@ internal sealed class ListRowEdits : RowEdits
 
     private int? PieceIn(int row)
     {
-        var (first, end) = (0, list.RowOf.Count);
+        var (first, end) = (0, list.Rows.Count);
         while (first < end)
         {
             var middle = (first + end) / 2;
-            (first, end) = list.RowOf[middle] < row ? (middle + 1, end) : (first, middle);
+            (first, end) = list.Rows[middle] < row ? (middle + 1, end) : (first, middle);
         }
 
-        return first < list.RowOf.Count && list.RowOf[first] == row ? first : null;
+        return first < list.Rows.Count && list.Rows[first] == row ? list.FirstId + first : null;
     }
 
     // The nearest cell of the row that has a format; a row may have gaps.

@@ -8,45 +8,49 @@ using CastBook.Workbooks.Xml;
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>Turns the computed columns into edits of the shop's list.</summary>
-internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook styles, WorkbookEdits workbook, FillRecord before, TypedCells typed)
+internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook styles, WorkbookEdits workbook, FillRecord before, TypedCells typed)
 {
     private const int MostReplacedSaid = 40;
 
-    private readonly SheetEdits sheet = edits.Sheet(list.Sheet.PartName);
+    private readonly PieceSheet list = columns.List;
+    private readonly (ComputedColumn Column, int At, string Name)[] standing =
+        [.. columns.Standing.Select(s => (s.Column, s.At, columns.List.NameOf(s.Column.OwnName)))];
+
+    private readonly SheetEdits sheet = edits.Sheet(columns.List.Sheet.PartName);
     private readonly Dictionary<ComputedColumn, List<string>> replaced = [];
 
     /// <summary>Writes headings, table, filter and widths of new columns, and the values of all rows.</summary>
-    /// <param name="columns">Where the columns stand.</param>
-    /// <param name="lines">The rows.</param>
+    /// <param name="lines">The rows of all lists.</param>
     /// <param name="after">Takes down what is written.</param>
     /// <returns>What to say about cells that were left as the shop's, and about values replaced.</returns>
-    public IReadOnlyList<Finding> Write(ListColumns columns, IReadOnlyList<PieceLine> lines, FillRecord after)
+    public IReadOnlyList<Finding> Write(IReadOnlyList<PieceLine> lines, FillRecord after)
     {
-        foreach (var (column, at) in columns.Standing)
+        foreach (var (_, at, name) in standing)
         {
-            workbook.Name(column.OwnName, new CellRef(list.Sheet.Name, list.HeadingRow, at));
+            workbook.Name(name, new CellRef(list.Sheet.Name, list.HeadingRow, at));
 
             // Known even where every value of it is a person's: else the next fill would take those for old ones of ours.
-            after.Add(column.OwnName, "");
+            after.Add(name, "");
         }
 
         var rows = new ListRowEdits(list, columns.Standing, lines, typed, styles);
         if (columns.New.Count > 0)
         {
-            Widen(columns, rows.ShopsLast, after);
+            Widen(rows.ShopsLast, after);
         }
 
         var kept = new HashSet<Subject>();
         var any = false;
-        foreach (var line in lines)
+        foreach (var id in list.Ids)
         {
+            var line = lines[id];
             if (line.IsLeftAlone)
             {
-                Remember(columns, line, after);
+                Remember(line, after);
             }
-            else if (TakeDown(rows, columns, line, kept, after))
+            else if (TakeDown(rows, line, kept, after))
             {
-                rows.MakeFormats(list.RowOf[line.Piece.Id]);
+                rows.MakeFormats(list.RowOf(id));
                 any = true;
             }
         }
@@ -56,7 +60,7 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         return
         [
             .. kept.Select(column => Catalogue.FormulaKept.At(column)),
-            .. replaced.Select(r => Catalogue.ValuesReplaced.At(Subject.Column(r.Key.OwnName), r.Key.Heading, Listed(r.Value))),
+            .. replaced.Select(r => Catalogue.ValuesReplaced.At(list.Column(r.Key.OwnName), r.Key.Heading, Listed(r.Value))),
         ];
     }
 
@@ -64,34 +68,34 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         + (values.Count > MostReplacedSaid ? $" and {values.Count - MostReplacedSaid} more" : "");
 
     /// <summary>A row that is left alone keeps what CastBook wrote into it on its night.</summary>
-    private void Remember(ListColumns columns, PieceLine line, FillRecord after)
+    private void Remember(PieceLine line, FillRecord after)
     {
-        foreach (var (column, at) in columns.Standing)
+        foreach (var (_, at, name) in standing)
         {
-            var cell = list.Grid.Cell(list.RowOf[line.Piece.Id], at);
-            if (before.Wrote(column.OwnName, cell))
+            var cell = list.Grid.Cell(list.RowOf(line.Piece.Id), at);
+            if (before.Wrote(name, cell))
             {
-                after.Add(column.OwnName, cell);
+                after.Add(name, cell);
             }
         }
     }
 
     /// <summary>Takes down what a row is going to show; whether any of its cells changes.</summary>
-    private bool TakeDown(ListRowEdits rows, ListColumns columns, PieceLine line, HashSet<Subject> kept, FillRecord after)
+    private bool TakeDown(ListRowEdits rows, PieceLine line, HashSet<Subject> kept, FillRecord after)
     {
-        var row = list.RowOf[line.Piece.Id];
+        var row = list.RowOf(line.Piece.Id);
         var changes = false;
-        foreach (var (column, at) in columns.Standing)
+        foreach (var (column, at, name) in standing)
         {
             var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
             if (cell.HasFormula)
             {
-                kept.Add(Subject.Column(column.OwnName));
+                kept.Add(list.Column(column.OwnName));
             }
             else if (!rows.IsKept(line, column, cell))
             {
                 var value = column.Show(line);
-                after.Add(column.OwnName, value);
+                after.Add(name, value);
                 NoteReplaced(column, row, cell, value);
                 changes |= at > list.LastColumn || !ListRowEdits.Same(cell, value);
                 if (!value.IsEmpty)
@@ -119,7 +123,7 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
         values.Add($"row {row} \"{FillRecord.TextOf(cell)}\"");
     }
 
-    private void Widen(ListColumns columns, int shopsLast, FillRecord after)
+    private void Widen(int shopsLast, FillRecord after)
     {
         var widths = columns.New.ToDictionary(n => n.At, n => n.Column.Width);
         foreach (var (column, at, heading) in columns.New)
@@ -128,7 +132,7 @@ internal sealed class ListWriter(PieceSheet list, BookEdits edits, StyleBook sty
             sheet.Set(list.HeadingRow, at, CellValue.Of(heading), styles.Beside(beside, null, column.NumberFormat is not null));
         }
 
-        WriteWidths(widths, ColumnWidths.RecordKey(columns.New[0].Column.OwnName), after);
+        WriteWidths(widths, ColumnWidths.RecordKey(list.NameOf(columns.New[0].Column.OwnName)), after);
         var last = columns.New[^1].At;
         sheet.Change("dimension", element => SheetRanges.WithLastColumn(element, r => Math.Max(r.LastColumn, last)));
         if (list.Table is { } table)

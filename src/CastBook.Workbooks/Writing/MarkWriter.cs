@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
@@ -7,15 +8,15 @@ using CastBook.Workbooks.Reading.Grid;
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>
-/// Marks the cells that findings speak of, and says it in notes. Cells of the list are marked through their Checks cell,
+/// Marks the cells that findings speak of, and says it in notes. Cells of a list are marked through their Checks cell,
 /// so that marks travel when rows are sorted; everything else is marked where it stands.
 /// </summary>
-internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook styles, int? checksColumn, Func<SheetPart, SheetGrid> gridOf)
+internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook styles, IReadOnlyList<ListColumns> lists, Func<SheetPart, SheetGrid> gridOf)
 {
     /// <summary>Beyond so many rows that share a finding, the note stands once, on the column's heading.</summary>
     private const int MostNotesOfOneFinding = 3;
 
-    private readonly HashSet<(int Column, string Field, Severity Severity)> rowMarks = [];
+    private readonly HashSet<(int FirstId, int Column, string Field, Severity Severity)> rowMarks = [];
     private readonly Dictionary<CellRef, Severity> cellMarks = [];
     private readonly Dictionary<CellRef, List<string>> notes = [];
 
@@ -34,10 +35,9 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
             Note(finding);
         }
 
-        var list = reading.Pieces;
-        foreach (var sheet in reading.ShopSheets.Values.Append(list.Sheet).DistinctBy(s => s.PartName))
+        foreach (var sheet in reading.ShopSheets.Values.Concat(reading.Lists.Select(l => l.Sheet)).DistinctBy(s => s.PartName))
         {
-            var grid = sheet.PartName == list.Sheet.PartName ? list.Grid : gridOf(sheet);
+            var grid = reading.Lists.FirstOrDefault(l => l.Sheet.PartName == sheet.PartName)?.Grid ?? gridOf(sheet);
             Write(sheet, grid.HighestPriority, grid.LegacyDrawingId);
         }
 
@@ -58,9 +58,9 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
 
     private void Mark(Finding finding, Subject subject)
     {
-        if (subject.Kind == SubjectKind.Piece && checksColumn is not null)
+        if (subject.Kind == SubjectKind.Piece && ListOf(subject) is { Checks: not null, List: var list })
         {
-            rowMarks.Add((ColumnOf(subject.Field), subject.Field, finding.Severity));
+            rowMarks.Add((list.FirstId, ColumnOf(list, subject.Field), subject.Field, finding.Severity));
             return;
         }
 
@@ -79,13 +79,11 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
 
         var text = $"{NoteWriter.Prefix}{MarkRules.WordOf(finding.Severity)}: {string.Join(' ', new[] { finding.Seen, finding.Why, finding.Remedy }.Where(t => t.Length > 0))}";
         var subjects = finding.Subjects.Count > MostNotesOfOneFinding && finding.Subjects.All(s => s.Kind == SubjectKind.Piece)
-            ? finding.Subjects.Select(s => s.Field).Distinct().Select(f => new Subject(SubjectKind.Column, f))
+            ? finding.Subjects.Select(s => ListOf(s).List.Column(s.Field)).Distinct()
             : finding.Subjects;
         foreach (var subject in subjects)
         {
-            var cell = subject.Kind == SubjectKind.Column
-                ? new CellRef(reading.Pieces.Sheet.Name, reading.Pieces.HeadingRow, ColumnOf(subject.Key))
-                : reading.Cells.Find(subject);
+            var cell = subject.Kind == SubjectKind.Column ? HeadingOf(subject) : reading.Cells.Find(subject);
             if (cell is not { } at)
             {
                 continue;
@@ -100,20 +98,29 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
         }
     }
 
+    private ListColumns ListOf(Subject piece) =>
+        lists.Count == 1 ? lists[0] : lists.First(l => l.List.Holds(int.Parse(piece.Key, CultureInfo.InvariantCulture)));
+
+    private CellRef HeadingOf(Subject column)
+    {
+        var list = reading.Cells.ListOf(column);
+        return new CellRef(list.Sheet.Name, list.HeadingRow, ColumnOf(list, column.Key));
+    }
+
     /// <summary>The column of a field; a field without a column is marked on the piece's name.</summary>
-    private int ColumnOf(string field) =>
-        reading.Pieces.Columns.TryGetValue(field, out var column) || reading.Pieces.OwnColumns.TryGetValue(field, out column)
-            || reading.Pieces.Columns.TryGetValue(PieceField.Piece, out column)
+    private static int ColumnOf(PieceSheet list, string field) =>
+        list.Columns.TryGetValue(field, out var column) || list.OwnColumns.TryGetValue(field, out column)
+            || list.Columns.TryGetValue(PieceField.Piece, out column)
             ? column
-            : reading.Pieces.FirstColumn;
+            : list.FirstColumn;
 
     private void WriteRules(SheetPart sheet, int priority)
     {
         var xml = new StringBuilder();
-        if (sheet.PartName == reading.Pieces.Sheet.PartName && checksColumn is { } checks)
+        if (lists.FirstOrDefault(l => l.List.Sheet.PartName == sheet.PartName) is { Checks: { } checks, List: var list })
         {
-            var rows = RowsOfList();
-            foreach (var (column, field, severity) in rowMarks.OrderByDescending(m => m.Severity).ThenBy(m => m.Column).ThenBy(m => m.Field, StringComparer.Ordinal))
+            var rows = new CellRange(list.HeadingRow + 1, list.FirstColumn, Math.Max(list.LastRow, list.HeadingRow + 1), list.LastColumn);
+            foreach (var (_, column, field, severity) in rowMarks.Where(m => m.FirstId == list.FirstId).OrderByDescending(m => m.Severity).ThenBy(m => m.Column).ThenBy(m => m.Field, StringComparer.Ordinal))
             {
                 xml.Append(MarkRules.WhereChecksSay(
                     rows with { FirstColumn = column, LastColumn = column }, checks, ChecksColumn.Words(severity, field), severity, styles.Mark(severity), ++priority));
@@ -132,11 +139,5 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
         {
             sheetEdits.Insert("conditionalFormatting", xml.ToString());
         }
-    }
-
-    private CellRange RowsOfList()
-    {
-        var list = reading.Pieces;
-        return new CellRange(list.HeadingRow + 1, list.FirstColumn, Math.Max(list.LastRow, list.HeadingRow + 1), list.LastColumn);
     }
 }

@@ -1,24 +1,24 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Package;
 
 namespace CastBook.Workbooks.Writing;
 
-/// <summary>What to say of the book around the list: protection, links to other books, and a print area without our columns.</summary>
+/// <summary>What to say of the book around the lists: protection, links to other books, and a print area without our columns.</summary>
 internal static class Surroundings
 {
     private const string PrintArea = "_xlnm.Print_Area";
 
     /// <summary>What to say.</summary>
     /// <param name="reading">The book as read.</param>
-    /// <param name="columns">Where our columns stand.</param>
+    /// <param name="lists">The lists, and where our columns stand in them.</param>
     /// <param name="structureIsProtected">Whether sheets can be neither added nor moved in an office program.</param>
     /// <param name="grid">The cells of a sheet.</param>
     public static IEnumerable<Finding> Say(
-        BookReading reading, ListColumns columns, bool structureIsProtected, Func<SheetPart, SheetGrid> grid)
+        BookReading reading, IReadOnlyList<ListColumns> lists, bool structureIsProtected, Func<SheetPart, SheetGrid> grid)
     {
-        var list = reading.Pieces;
-        if (list.Grid.IsProtected)
+        foreach (var list in reading.Lists.Where(l => l.Grid.IsProtected))
         {
             yield return Catalogue.SheetProtected.At(Subject.Book, list.Sheet.Name);
         }
@@ -38,17 +38,17 @@ internal static class Surroundings
             yield return Catalogue.ExternalLinks.At(Subject.Book);
         }
 
-        if (LastPrinted(reading) is { } last && columns.Standing.Any(c => c.At > last))
+        foreach (var list in lists.Where(l => LastPrinted(reading.Package, l.List.Sheet) is { } last && l.Standing.Any(c => c.At > last)))
         {
-            yield return Catalogue.PrintAreaWithoutColumns.At(Subject.Book, list.Sheet.Name);
+            yield return Catalogue.PrintAreaWithoutColumns.At(Subject.Book, list.List.Sheet.Name);
         }
     }
 
     // Null where the sheet has no print area, or one that is more than a list of ranges.
-    private static int? LastPrinted(BookReading reading)
+    private static int? LastPrinted(BookPackage package, SheetPart sheet)
     {
         int? last = null;
-        foreach (var name in reading.Package.DefinedNames.Where(n => n.Name == PrintArea && n.LocalSheet == reading.Pieces.Sheet.Index))
+        foreach (var name in package.DefinedNames.Where(n => n.Name == PrintArea && n.LocalSheet == sheet.Index))
         {
             foreach (var area in name.Text.Split(','))
             {

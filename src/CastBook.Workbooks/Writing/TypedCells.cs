@@ -21,17 +21,9 @@ internal sealed class TypedCells
     public static TypedCells Find(BookReading reading, FillRecord record)
     {
         var typed = new TypedCells();
-        var list = reading.Pieces;
-        foreach (var (ownName, column) in list.OwnColumns.Where(c => record.Knows(c.Key) && c.Key != OwnName.Checks))
+        foreach (var list in reading.Lists)
         {
-            for (var piece = 0; piece < list.RowOf.Count; piece++)
-            {
-                var cell = list.Grid.Cell(list.RowOf[piece], column);
-                if (cell is { HasFormula: false, Kind: not CellKind.Empty } and not { Text.Length: 0 } && !record.Wrote(ownName, cell))
-                {
-                    typed.cells.Add((piece, ownName));
-                }
-            }
+            typed.FindIn(list, record);
         }
 
         return typed;
@@ -50,9 +42,9 @@ internal sealed class TypedCells
     public Night Heard(BookReading reading)
     {
         var changed = new Dictionary<int, Piece>();
-        foreach (var piece in reading.Night.Pieces.Where(p => IsShops(reading.Pieces, p.Id, OwnName.MetalEach)))
+        foreach (var piece in reading.Night.Pieces.Where(p => IsShops(reading.ListOf(p.Id), p.Id, OwnName.MetalEach)))
         {
-            if (Metal(reading.Pieces, piece.Id) is { } each)
+            if (Metal(reading.ListOf(piece.Id), piece.Id) is { } each)
             {
                 changed[piece.Id] = piece with { MetalEach = each };
             }
@@ -61,7 +53,7 @@ internal sealed class TypedCells
         foreach (var (id, _) in cells.Where(c => c.OwnName == OwnName.Flask))
         {
             var piece = changed.TryGetValue(id, out var heard) ? heard : reading.Night.Pieces[id];
-            var letter = CellOf(reading.Pieces, id, OwnName.Flask).Text?.Trim().ToUpperInvariant() ?? "";
+            var letter = CellOf(reading.ListOf(id), id, OwnName.Flask).Text?.Trim().ToUpperInvariant() ?? "";
             if (piece.KeepInFlask is null && letter.Length is 1 or 2 && letter.All(char.IsAsciiLetterUpper))
             {
                 changed[id] = piece with { KeepInFlask = letter };
@@ -78,10 +70,10 @@ internal sealed class TypedCells
     /// <param name="lines">The rows, from which CastBook's own values follow.</param>
     public IEnumerable<Finding> Say(BookReading reading, IReadOnlyList<PieceLine> lines)
     {
-        var list = reading.Pieces;
         foreach (var (piece, ownName) in cells.Order().Where(c => !lines[c.Piece].IsLeftAlone))
         {
-            var cell = new CellRef(list.Sheet.Name, list.RowOf[piece], list.OwnColumns[ownName]);
+            var list = reading.ListOf(piece);
+            var cell = new CellRef(list.Sheet.Name, list.RowOf(piece), list.OwnColumns[ownName]);
             var column = ComputedColumns.All.First(c => c.OwnName == ownName);
             var theirs = CellOf(list, piece, ownName);
             var isUsed = ownName == OwnName.MetalEach && Metal(list, piece) is not null;
@@ -96,8 +88,23 @@ internal sealed class TypedCells
         }
     }
 
+    private void FindIn(PieceSheet list, FillRecord record)
+    {
+        foreach (var (ownName, column) in list.OwnColumns.Where(c => record.Knows(c.Key) && c.Key != OwnName.Checks))
+        {
+            foreach (var piece in list.Ids)
+            {
+                var cell = list.Grid.Cell(list.RowOf(piece), column);
+                if (cell is { HasFormula: false, Kind: not CellKind.Empty } and not { Text.Length: 0 } && !record.Wrote(ownName, cell))
+                {
+                    cells.Add((piece, ownName));
+                }
+            }
+        }
+    }
+
     private static GridCell CellOf(PieceSheet list, int piece, string ownName) =>
-        list.OwnColumns.TryGetValue(ownName, out var column) ? list.Grid.Cell(list.RowOf[piece], column) : default;
+        list.OwnColumns.TryGetValue(ownName, out var column) ? list.Grid.Cell(list.RowOf(piece), column) : default;
 
     private static Mass? Metal(PieceSheet list, int piece) =>
         CellOf(list, piece, OwnName.MetalEach) is { Kind: CellKind.Number, Number: > 0 } cell ? Mass.FromGrams(cell.Number) : null;

@@ -35,8 +35,8 @@ public sealed class NothingIsLostTests
     public void Fill_FilledBookWithAChange_LosesNothing(string name)
     {
         var once = Filled.From(TestBooks.Open(name), name);
-        var piece = once.Result.Rows[0];
-        var list = TestBooks.Read(new MemoryStream(once.Bytes)).Pieces.Sheet.Name;
+        var piece = once.Result.Pieces[0].Row;
+        var list = TestBooks.Read(new MemoryStream(once.Bytes)).Lists[0].Sheet.Name;
         var typed = Typed.Into(once.Bytes, (list, $"A{piece}", "Tide bell"));
 
         BookDiff.Of(typed, Filled.From(typed, name).Bytes).Losses.ShouldBeEmpty();

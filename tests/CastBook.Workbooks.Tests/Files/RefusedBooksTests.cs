@@ -55,7 +55,7 @@ public sealed class RefusedBooksTests
         using (reading.Package)
         {
             reading.Night.Pieces[1].Name.ShouldBe("+1+1");
-            reading.Pieces.Grid.Cell(2, 1).HasFormula.ShouldBeFalse();
+            reading.Lists[0].Grid.Cell(2, 1).HasFormula.ShouldBeFalse();
         }
     }
 }

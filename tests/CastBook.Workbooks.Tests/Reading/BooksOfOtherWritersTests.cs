@@ -15,10 +15,10 @@ public sealed class BooksOfOtherWritersTests
     {
         using var package = Read(name, out var reading);
 
-        reading.Pieces.Sheet.Name.ShouldBe("Pattern list");
-        reading.Pieces.HeadingRow.ShouldBe(4);
-        reading.Pieces.RowOf.ShouldBe(Enumerable.Range(5, 12));
-        reading.Pieces.LastRow.ShouldBe(16);
+        reading.Lists[0].Sheet.Name.ShouldBe("Pattern list");
+        reading.Lists[0].HeadingRow.ShouldBe(4);
+        reading.Lists[0].Rows.ShouldBe(Enumerable.Range(5, 12));
+        reading.Lists[0].LastRow.ShouldBe(16);
         reading.Night.WeightsAreOf.ShouldBe(WeightMeaning.Unknown);
         var otter = reading.Night.Pieces[0];
         otter.Name.ShouldBe("Otter signet ring");
@@ -45,8 +45,8 @@ public sealed class BooksOfOtherWritersTests
     {
         using var package = Read(name, out var reading);
 
-        reading.Pieces.HeadingRow.ShouldBe(headingRow);
-        reading.Pieces.RowOf.ShouldBe(Enumerable.Range(firstRow, lastRow - firstRow + 1));
+        reading.Lists[0].HeadingRow.ShouldBe(headingRow);
+        reading.Lists[0].Rows.ShouldBe(Enumerable.Range(firstRow, lastRow - firstRow + 1));
     }
 
     [Fact]
@@ -54,14 +54,14 @@ public sealed class BooksOfOtherWritersTests
     {
         using var package = Read("01_rich_excel365_like.xlsx", out var reading);
 
-        reading.Pieces.Table!.Range.ToString().ShouldBe("A4:M17");
-        reading.Pieces.Table.HasTotalsRow.ShouldBeTrue();
-        reading.Pieces.Table.IsPlain.ShouldBeTrue();
-        reading.Pieces.LastColumn.ShouldBe(13);
-        reading.Pieces.OccupiedFrom.ShouldBe(15);
+        reading.Lists[0].Table!.Range.ToString().ShouldBe("A4:M17");
+        reading.Lists[0].Table!.HasTotalsRow.ShouldBeTrue();
+        reading.Lists[0].Table!.IsPlain.ShouldBeTrue();
+        reading.Lists[0].LastColumn.ShouldBe(13);
+        reading.Lists[0].OccupiedFrom.ShouldBe(15);
         Ids(reading).ShouldContain("rows-hidden");
-        reading.Pieces.Grid.IsRowHidden(16).ShouldBeTrue();
-        var grid = SheetReader.Read(reading.Package, reading.Pieces.Sheet, SharedStrings.Read(reading.Package));
+        reading.Lists[0].Grid.IsRowHidden(16).ShouldBeTrue();
+        var grid = SheetReader.Read(reading.Package, reading.Lists[0].Sheet, SharedStrings.Read(reading.Package));
         grid.Cell(8, 13).Text.ShouldBe(" leading space kept");
         grid.Cell(14, 13).Text.ShouldBe("=not a formula");
         grid.Cell(15, 13).Text.ShouldBe("_x000D_ literal");
@@ -73,7 +73,7 @@ public sealed class BooksOfOtherWritersTests
     {
         using var package = Read("06b_libreoffice_macro_ext.xlsm", out var reading);
 
-        reading.Pieces.RowOf.ShouldBe(Enumerable.Range(5, 5));
+        reading.Lists[0].Rows.ShouldBe(Enumerable.Range(5, 5));
         reading.Night.WeightsAreOf.ShouldBe(WeightMeaning.Pattern);
         reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Eulenbrosche", "Bergkristallfassung", "Glockenschlegel", "Türklinke klein", "Wappenring"]);
         reading.Night.Pieces.Select(p => p.Quantity).ShouldBe([3, 1, 12, 2, 1]);
@@ -89,8 +89,8 @@ public sealed class BooksOfOtherWritersTests
     {
         using var package = Read("07_exceljs_webform.xlsx", out var reading);
 
-        reading.Pieces.Sheet.Name.ShouldBe("Orders");
-        reading.Pieces.RowOf.ShouldBe(Enumerable.Range(2, 5));
+        reading.Lists[0].Sheet.Name.ShouldBe("Orders");
+        reading.Lists[0].Rows.ShouldBe(Enumerable.Range(2, 5));
         reading.Night.WeightsAreOf.ShouldBe(WeightMeaning.Pattern);
         reading.Night.Pieces.ShouldAllBe(p => p.Material == "wax");
         reading.Night.Pieces[3].Weight!.Value.Grams.ShouldBe(3.1);
@@ -104,7 +104,7 @@ public sealed class BooksOfOtherWritersTests
     {
         using var package = Read("09_sheetjs_export.xlsx", out var reading);
 
-        reading.Pieces.RowOf.ShouldBe(Enumerable.Range(2, 4));
+        reading.Lists[0].Rows.ShouldBe(Enumerable.Range(2, 4));
         reading.Night.Pieces[1].Weight!.Value.Grams.ShouldBe(0.52);
         var pin = reading.Night.Pieces[3];
         pin.Weight.ShouldBeNull();
@@ -122,7 +122,7 @@ public sealed class BooksOfOtherWritersTests
     {
         using var package = Read(name, out var reading);
 
-        reading.Pieces.RowOf.ShouldBe([2, 3, 4]);
+        reading.Lists[0].Rows.ShouldBe([2, 3, 4]);
         reading.Night.WeightsAreOf.ShouldBe(WeightMeaning.Pattern);
         reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Sandpiper clip", "Net float", "Tide gauge hand"]);
         reading.Night.Pieces.Select(p => p.Weight!.Value.Grams).ShouldBe([2.4, 18.25, 0.9]);

@@ -55,8 +55,8 @@ public sealed class BookUndoTests
     public void Undo_SomebodyTypedInAColumnOfOurs_SaysWhatGoes()
     {
         var filled = Filled.From(Nights.Whole());
-        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Pieces;
-        var address = CellRef.AddressOf(list.RowOf[0], list.OwnColumns[OwnName.MetalEach]);
+        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Lists[0];
+        var address = CellRef.AddressOf(list.Rows[0], list.OwnColumns[OwnName.MetalEach]);
         var typed = Typed.Into(filled.Bytes, (list.Sheet.Name, address, 77.5));
 
         var finding = Undo(typed).Result.Findings.Single(f => f.Id == "typed-taken-out");
@@ -68,14 +68,14 @@ public sealed class BookUndoTests
     public void Undo_CellsOfTheShopsWereChanged_KeepsThem()
     {
         var filled = Filled.From(Nights.Whole());
-        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Pieces;
-        var address = CellRef.AddressOf(list.RowOf[0], list.Columns["piece"]);
+        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Lists[0];
+        var address = CellRef.AddressOf(list.Rows[0], list.Columns["piece"]);
 
         var after = Undo(Typed.Into(filled.Bytes, (list.Sheet.Name, address, "Tide bell"))).Bytes;
 
         using var package = BookPackage.Open(new MemoryStream(after));
         var grid = SheetReader.Read(package, package.Sheets.Single(s => s.Name == list.Sheet.Name), SharedStrings.Read(package));
-        grid.Cell(list.RowOf[0], list.Columns["piece"]).Text.ShouldBe("Tide bell");
+        grid.Cell(list.Rows[0], list.Columns["piece"]).Text.ShouldBe("Tide bell");
         grid.Cell(list.HeadingRow, list.OwnColumns[OwnName.MetalEach]).IsEmpty.ShouldBeTrue();
     }
 
@@ -83,7 +83,7 @@ public sealed class BookUndoTests
     public void Undo_ColumnOfTheShopsToTheRight_IsNotMoved()
     {
         var filled = Filled.From(Nights.Whole());
-        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Pieces;
+        var list = TestBooks.Read(new MemoryStream(filled.Bytes)).Lists[0];
         var right = list.OwnColumns[OwnName.Checks] + 1;
         var typed = Typed.Into(filled.Bytes, (list.Sheet.Name, CellRef.AddressOf(list.HeadingRow, right), "Remark"));
 

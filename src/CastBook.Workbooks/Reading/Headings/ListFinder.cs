@@ -2,72 +2,97 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
-using CastBook.Workbooks.Settings;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
-/// <summary>Where the list of pieces stands.</summary>
+/// <summary>Where a list of pieces stands.</summary>
 /// <param name="Sheet">The sheet.</param>
 /// <param name="Headings">Its headings.</param>
 /// <param name="Score">How well they fit.</param>
 internal sealed record FoundList(SheetPart Sheet, ListHeadings Headings, int Score)
 {
-    /// <summary>Names of other sheets that hold a list of pieces too.</summary>
-    public List<string> Others { get; } = [];
+    /// <summary>Whether it has all that a list needs: other tables may have a name and a number too.</summary>
+    public bool IsWhole => Headings.Has(PieceField.Piece) && Headings.Has(PieceField.Quantity)
+        && (Headings.Has(PieceField.PatternMass) || Headings.Has(PieceField.PatternVolume));
 }
 
-/// <summary>Finds the list of pieces: the sheet and the row with the most headings of one.</summary>
-internal sealed class ListFinder(BookPackage package, SharedStrings strings, BookSettings settings, OwnMarks marks)
+/// <summary>Where the lists of pieces stand, each on a sheet of its own.</summary>
+/// <param name="Lists">The lists, one at least.</param>
+/// <param name="Findings">What is to be said of other sheets.</param>
+internal sealed record FoundLists(IReadOnlyList<FoundList> Lists, IReadOnlyList<Finding> Findings);
+
+/// <summary>Finds the list of pieces, the sheet and the row with the most headings of one; or several, where the shop wants them.</summary>
+internal sealed class ListFinder(
+    BookPackage package, SharedStrings strings, IReadOnlyDictionary<string, IReadOnlyList<string>> words, OwnMarks marks)
 {
     private const string UsualSheet = "Pieces";
 
     private (string Sheet, int Row, int Count, string Texts)? nearest;
 
-    /// <summary>Finds the list; a book without one is refused.</summary>
+    /// <summary>Finds the lists; a book without one is refused.</summary>
     /// <param name="candidates">The sheets to look at.</param>
-    public FoundList Find(IReadOnlyList<SheetPart> candidates)
+    /// <param name="wanted">The sheets the shop wants filled; null where it leaves that to us.</param>
+    public FoundLists Find(IReadOnlyList<SheetPart> candidates, WantedSheets? wanted)
     {
-        if (settings.Sheet is { } wanted)
+        if (wanted is not null)
         {
-            candidates = [.. candidates.Where(s => string.Equals(s.Name, wanted, StringComparison.OrdinalIgnoreCase))];
-            if (candidates.Count == 0)
-            {
-                throw BookRefusedException.For(Catalogue.ListSheetMissing, wanted);
-            }
+            var (sheets, missing) = wanted.Among(candidates);
+            return sheets is null ? All(candidates) : Named(sheets, missing, wanted);
         }
 
-        var visible = candidates.Where(s => !s.IsHidden).ToList();
-        var best = Best(visible) ?? Best(candidates.Where(s => s.IsHidden));
-        return best ?? throw NotFound(visible.Count == 0 ? candidates : visible);
+        var lists = Visible(candidates);
+        var best = Best(lists) ?? throw NotFound(candidates);
+        var others = lists.Where(l => l != best && l.IsWhole).Select(l => l.Sheet.Name).ToList();
+        return new FoundLists([best], others.Count == 0 ? [] : [OtherLists(best.Sheet.Name, others)]);
     }
 
-    private FoundList? Best(IEnumerable<SheetPart> sheets)
-    {
-        var lists = new List<FoundList>();
-        foreach (var sheet in sheets)
-        {
-            if (On(sheet) is { } list)
-            {
-                lists.Add(list);
-            }
-        }
+    private static Finding OtherLists(string read, List<string> others) => Catalogue.ListsOnOtherSheets.At(
+        Subject.Book, read, string.Join(", ", others), string.Join(", ", others.Prepend(read).Select(n => $"\"{n}\"")));
 
+    private static FoundList? Best(List<FoundList> lists)
+    {
         FoundList? best = null;
         foreach (var list in lists)
         {
             best = list.Score > (best?.Score ?? 0) ? list : best;
         }
 
-        foreach (var list in lists)
-        {
-            if (list != best && list.Headings.Has(PieceField.Piece) && list.Headings.Has(PieceField.Quantity) && IsWeighed(list.Headings))
-            {
-                best!.Others.Add(list.Sheet.Name);
-            }
-        }
-
         return best;
     }
+
+    // Hidden sheets are looked at only where nothing else is to be seen.
+    private List<FoundList> Visible(IReadOnlyList<SheetPart> candidates) =>
+        candidates.Where(s => !s.IsHidden).Select(On).OfType<FoundList>().ToList() is { Count: > 0 } seen
+            ? seen
+            : [.. candidates.Where(s => s.IsHidden).Select(On).OfType<FoundList>()];
+
+    private FoundLists All(IReadOnlyList<SheetPart> candidates)
+    {
+        var lists = Visible(candidates);
+        var whole = lists.Where(l => l.IsWhole).ToList();
+        return new FoundLists(whole.Count > 0 ? whole : [Best(lists) ?? throw NotFound(candidates)], []);
+    }
+
+    private FoundLists Named(IReadOnlyList<SheetPart> sheets, IReadOnlyList<string> missing, WantedSheets wanted)
+    {
+        if (sheets.Count == 0)
+        {
+            throw BookRefusedException.For(Catalogue.ListSheetMissing, Say(missing), wanted.SaidIn);
+        }
+
+        var found = sheets.Select(s => (Sheet: s, List: On(s))).ToList();
+        var without = found.Where(f => f.List is null).Select(f => f.Sheet).ToList();
+        if (without.Count == sheets.Count)
+        {
+            throw NotFound(sheets);
+        }
+
+        var findings = missing.Select(name => Catalogue.ListSheetMissingAmongSeveral.At(wanted.Subject, name, wanted.SaidIn))
+            .Concat(without.Select(s => Catalogue.ListNotOnSheet.At(wanted.Subject, s.Name, wanted.SaidIn)));
+        return new FoundLists([.. found.Select(f => f.List).OfType<FoundList>()], [.. findings]);
+    }
+
+    private static string Say(IReadOnlyList<string> names) => string.Join(" or ", names);
 
     private FoundList? On(SheetPart sheet)
     {
@@ -80,12 +105,12 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
             var texts = CountTexts(grid, row);
             if (texts > 0 && textsAbove > 0 && row == above + 1 && texts + textsAbove >= 3 && HasNoNumber(grid, row))
             {
-                best = Better(best, sheet, ListHeadings.Read(grid, above, row, own, settings.Columns));
+                best = Better(best, sheet, ListHeadings.Read(grid, above, row, own, words));
             }
 
             if (texts >= 2)
             {
-                best = Better(best, sheet, ListHeadings.Read(grid, row, row, own, settings.Columns));
+                best = Better(best, sheet, ListHeadings.Read(grid, row, row, own, words));
             }
 
             (above, textsAbove) = (row, texts);
@@ -128,13 +153,12 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
         return true;
     }
 
-    private static bool IsWeighed(ListHeadings headings) => headings.Has(PieceField.PatternMass) || headings.Has(PieceField.PatternVolume);
-
     // The usual name of the sheet settles ties only.
     private static int Score(ListHeadings headings, SheetPart sheet)
     {
-        var isList = (headings.Has(PieceField.Piece) && (IsWeighed(headings) || headings.Has(PieceField.Quantity)))
-            || (headings.Has(PieceField.Quantity) && IsWeighed(headings));
+        var isWeighed = headings.Has(PieceField.PatternMass) || headings.Has(PieceField.PatternVolume);
+        var isList = (headings.Has(PieceField.Piece) && (isWeighed || headings.Has(PieceField.Quantity)))
+            || (headings.Has(PieceField.Quantity) && isWeighed);
         var usual = string.Equals(sheet.Name, UsualSheet, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
         return isList ? (2 * headings.Worth) + usual : 0;
     }
@@ -148,8 +172,10 @@ internal sealed class ListFinder(BookPackage package, SharedStrings strings, Boo
         }
     }
 
-    private BookRefusedException NotFound(IReadOnlyList<SheetPart> sheets)
+    private BookRefusedException NotFound(IReadOnlyList<SheetPart> candidates)
     {
+        var visible = candidates.Where(s => !s.IsHidden).ToList();
+        var sheets = visible.Count == 0 ? candidates : visible;
         if (sheets.Count == 0)
         {
             return BookRefusedException.For(Catalogue.ListNoSheet);

@@ -1,7 +1,6 @@
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
-using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Package;
@@ -9,7 +8,12 @@ using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
-/// <summary>The list as read.</summary>
+/// <summary>A list's place among those of the book.</summary>
+/// <param name="Number">The number by which the names of its columns are told from theirs.</param>
+/// <param name="FirstId">The id of its first piece.</param>
+internal readonly record struct ListPlace(int Number, int FirstId);
+
+/// <summary>A list as read.</summary>
 /// <param name="Sheet">Where it stands.</param>
 /// <param name="Pieces">Its pieces.</param>
 /// <param name="WeightsAreOf">What its heading says the weights are of.</param>
@@ -18,20 +22,21 @@ namespace CastBook.Workbooks.Reading.Pieces;
 internal sealed record ListReading(
     PieceSheet Sheet, IReadOnlyList<Piece> Pieces, WeightMeaning WeightsAreOf, IReadOnlyDictionary<string, int> Unread, IReadOnlyList<Finding> Findings);
 
-/// <summary>Reads the list that was found.</summary>
-internal static class ListReader
+/// <summary>Reads lists that were found.</summary>
+/// <param name="package">The book.</param>
+/// <param name="strings">Its shared texts.</param>
+/// <param name="formats">Its formats.</param>
+/// <param name="values">How its cells are read.</param>
+/// <param name="marks">What is ours in it.</param>
+/// <param name="words">The shop's own words for headings.</param>
+internal sealed class ListReader(
+    BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks,
+    IReadOnlyDictionary<string, IReadOnlyList<string>> words)
 {
-    /// <summary>Reads the list; one without rows refuses the book.</summary>
-    /// <param name="package">The book.</param>
-    /// <param name="strings">Its shared texts.</param>
-    /// <param name="formats">Its formats.</param>
-    /// <param name="values">How its cells are read.</param>
-    /// <param name="marks">What is ours in it.</param>
+    /// <summary>Reads a list; null where it has headings and no rows.</summary>
     /// <param name="list">Where the list stands.</param>
-    /// <param name="words">The shop's own words for headings.</param>
-    public static ListReading Read(
-        BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks, FoundList list,
-        IReadOnlyDictionary<string, IReadOnlyList<string>> words)
+    /// <param name="place">Its place among the lists of the book.</param>
+    public ListReading? Read(FoundList list, ListPlace place)
     {
         var grid = SheetReader.Read(package, list.Sheet, strings);
         var table = TableReader.At(package, list.Sheet, grid, list.Headings.Row, list.Headings.FirstColumn);
@@ -45,32 +50,32 @@ internal static class ListReader
         var rows = ListRows.Sort(grid, formats, fields, headings.Top, headings.Bottom, table);
         if (rows.Pieces.Count == 0)
         {
-            throw BookRefusedException.For(Catalogue.ListEmpty, list.Sheet.Name, RowText(headings.Row));
+            return null;
         }
 
-        var sheet = Place(grid, list.Sheet, headings, fields, table, marks, rows);
+        var sheet = Place(grid, list.Sheet, headings, fields, table, rows, place);
         var cells = new PieceCells(grid, values, fields, rows.Pieces, [.. unread.Keys]);
         var weight = fields.GetValueOrDefault(PieceField.PatternMass);
         var material = (weight ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
         var reader = new PieceReader(cells, material, grid, sheet.OwnColumns.TryGetValue(OwnName.Flask, out var flask) ? flask : null);
         var pieces = new Piece[rows.Pieces.Count];
-        for (var id = 0; id < pieces.Length; id++)
+        for (var at = 0; at < pieces.Length; at++)
         {
-            pieces[id] = reader.Read(rows.Pieces[id], id);
+            pieces[at] = reader.Read(rows.Pieces[at], place.FirstId + at);
         }
 
         // All that is asked of the cells from here on are the headings and our own columns.
         grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
-        IReadOnlyList<Finding> findings = [.. OtherLists(list), .. headingFindings, .. cells.Findings, .. RowFindings(rows, grid)];
+        var findings = headingFindings.Concat(cells.Findings).Concat(RowFindings(rows, grid)).Select(f => OnItsSheet(f, sheet)).ToList();
         return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, unread, findings);
     }
 
-    private static PieceSheet Place(
-        SheetGrid grid, SheetPart part, ListHeadings headings, IReadOnlyDictionary<string, FieldColumn> fields, SheetTable? table, OwnMarks marks, ListRows rows)
+    private PieceSheet Place(
+        SheetGrid grid, SheetPart part, ListHeadings headings, IReadOnlyDictionary<string, FieldColumn> fields, SheetTable? table, ListRows rows, ListPlace place)
     {
-        var own = marks.ColumnsOn(part);
+        var (own, deleted) = (marks.ColumnsOn(part), marks.DeletedColumns(place.Number));
         var lastField = fields.Values.Max(f => f.Column);
-        if (own.Count == 0 && marks.DeletedColumns.Count == 0)
+        if (own.Count == 0 && deleted.Count == 0)
         {
             own = OwnHeadings.Find(HeadingRow.Read(grid, headings.Row), lastField);
         }
@@ -84,10 +89,12 @@ internal static class ListReader
             Sheet = part,
             Grid = grid,
             HeadingRow = headings.Row,
-            RowOf = rows.Pieces,
+            Number = place.Number,
+            FirstId = place.FirstId,
+            Rows = rows.Pieces,
             Columns = fields.ToDictionary(f => f.Key, f => f.Value.Column, StringComparer.Ordinal),
             OwnColumns = own,
-            DeletedOwnColumns = marks.DeletedColumns,
+            DeletedOwnColumns = deleted,
             FirstColumn = first,
             LastColumn = last,
             LastRow = lastRow,
@@ -97,13 +104,11 @@ internal static class ListReader
         };
     }
 
-    private static IEnumerable<Finding> OtherLists(FoundList list)
+    /// <summary>Readers of cells know no sheet; with several lists a column is told by its sheet too.</summary>
+    private static Finding OnItsSheet(Finding finding, PieceSheet sheet) => finding with
     {
-        if (list.Others.Count > 0)
-        {
-            yield return Catalogue.ListsOnOtherSheets.At(Subject.Book, list.Sheet.Name, string.Join(", ", list.Others), list.Others[0]);
-        }
-    }
+        Subjects = [.. finding.Subjects.Select(s => s.Kind == SubjectKind.Column ? sheet.Column(s.Key) : s)],
+    };
 
     private static IEnumerable<Finding> RowFindings(ListRows rows, SheetGrid grid)
     {
@@ -139,6 +144,4 @@ internal static class ListReader
             yield return About(Catalogue.RowsHidden, hidden);
         }
     }
-
-    private static string RowText(int row) => row.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

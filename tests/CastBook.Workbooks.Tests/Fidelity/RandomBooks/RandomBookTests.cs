@@ -36,7 +36,7 @@ public sealed class RandomBookTests
     {
         var random = new Random(seed);
         var once = Filled.From(RandomBook.Make(seed));
-        var list = TestBooks.Read(new MemoryStream(once.Bytes)).Pieces;
+        var list = TestBooks.Read(new MemoryStream(once.Bytes)).Lists[0];
         var typed = Typed.Into(once.Bytes, [.. Enumerable.Range(0, 6).Select(_ => (
             list.Sheet.Name,
             CellRef.AddressOf(random.Next(list.HeadingRow + 1, list.LastRow + 1), random.Next(list.FirstColumn, list.LastColumn + 1)),

@@ -22,7 +22,7 @@ public sealed class ListHeadingsTests
         var pin = reading.Night.Pieces.ShouldHaveSingleItem();
         (pin.Name, pin.Quantity, pin.Weight!.Value.Grams, pin.Material, pin.Alloy).ShouldBe(("Pin", 2, 1.5, "wax", "Bronze"));
         (pin.Box!.Value.Length.Millimeters, pin.Box!.Value.Width.Millimeters, pin.Box!.Value.Thickness!.Value.Millimeters).ShouldBe((30, 8, 2));
-        (reading.Pieces.HeadingRow, reading.Pieces.FirstColumn, reading.Pieces.LastColumn).ShouldBe((2, 1, 8));
+        (reading.Lists[0].HeadingRow, reading.Lists[0].FirstColumn, reading.Lists[0].LastColumn).ShouldBe((2, 1, 8));
         reading.Findings.ShouldBeEmpty();
     }
 
@@ -50,7 +50,7 @@ public sealed class ListHeadingsTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Pieces.RowOf.ShouldBe([3]);
+        reading.Lists[0].Rows.ShouldBe([3]);
         reading.Night.Pieces[0].Weight!.Value.Grams.ShouldBe(1.5);
         reading.Night.Pieces[0].Box!.Value.Length.Millimeters.ShouldBe(30);
         reading.Findings.ShouldBeEmpty();
@@ -68,8 +68,8 @@ public sealed class ListHeadingsTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Pieces.RowOf.ShouldBe([5]);
-        reading.Pieces.HeadingRow.ShouldBe(3);
+        reading.Lists[0].Rows.ShouldBe([5]);
+        reading.Lists[0].HeadingRow.ShouldBe(3);
         reading.Night.Pieces[0].Weight!.Value.Grams.ShouldBe(1.5);
         reading.Findings.ShouldBeEmpty();
     }
@@ -88,8 +88,8 @@ public sealed class ListHeadingsTests
         (finding.Severity, finding.Seen).ShouldBe((Severity.Stop, "Column E \"length (mm)\" may belong to \"Gate\" on its left or stand alone."));
         finding.Why.ShouldBe("The two mean different things, so it was not read.");
         finding.Remedy.ShouldBe("Merge the cells of \"Gate\" over the columns that belong to it, or type \"Gate length (mm)\" if this is one of them.");
-        reading.Pieces.Columns.ShouldNotContainKey(PieceField.GateLength);
-        reading.Pieces.LastColumn.ShouldBe(5);
+        reading.Lists[0].Columns.ShouldNotContainKey(PieceField.GateLength);
+        reading.Lists[0].LastColumn.ShouldBe(5);
     }
 
     [Fact]
@@ -102,7 +102,7 @@ public sealed class ListHeadingsTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Pieces.Columns[PieceField.PatternMass].ShouldBe(4);
+        reading.Lists[0].Columns[PieceField.PatternMass].ShouldBe(4);
         reading.Night.Pieces[0].Weight!.Value.Grams.ShouldBe(4.5);
         reading.Findings.ShouldBeEmpty();
     }
@@ -117,7 +117,7 @@ public sealed class ListHeadingsTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Pieces.RowOf.ShouldBe([3, 6, 10]);
+        reading.Lists[0].Rows.ShouldBe([3, 6, 10]);
         reading.Findings.ShouldBeEmpty();
     }
 
@@ -133,10 +133,10 @@ public sealed class ListHeadingsTests
         using var plain = BookBuilder.Pieces(
             [null, null, "Wax model", "Stone", null], ["Piece", "Qty", "wt (g)", "size", "note", "Metal", "Length (mm)"], ["Pin", 2, 1.5, "3 mm", "red", "Bronze", 30]);
 
-        TestBooks.Read(plain).Pieces.Columns.Keys.ShouldBe(
+        TestBooks.Read(plain).Lists[0].Columns.Keys.ShouldBe(
             [PieceField.Piece, PieceField.Quantity, PieceField.PatternMass, PieceField.Alloy, PieceField.Length], ignoreOrder: true);
         var reading = TestBooks.Read(beside);
-        reading.Pieces.Columns[PieceField.PatternMass].ShouldBe(3);
+        reading.Lists[0].Columns[PieceField.PatternMass].ShouldBe(3);
         reading.Findings.ShouldBeEmpty();
     }
 
@@ -148,7 +148,7 @@ public sealed class ListHeadingsTests
 
         var reading = TestBooks.Read(book);
 
-        (reading.Pieces.Columns.Count, reading.Pieces.HeadingRow).ShouldBe((4, 2));
+        (reading.Lists[0].Columns.Count, reading.Lists[0].HeadingRow).ShouldBe((4, 2));
         reading.Findings.ShouldBeEmpty();
     }
 
@@ -160,7 +160,7 @@ public sealed class ListHeadingsTests
     {
         using var book = BookBuilder.Pieces([remark], [.. Usual], ["Pin", 2, 1.5, "Bronze"]);
 
-        TestBooks.Read(book).Pieces.Columns.Values.ShouldBe([1, 2, 3, 4], ignoreOrder: true);
+        TestBooks.Read(book).Lists[0].Columns.Values.ShouldBe([1, 2, 3, 4], ignoreOrder: true);
     }
 
     [Fact]
@@ -171,7 +171,7 @@ public sealed class ListHeadingsTests
             .Row("Piece", "Qty", "Alloy", "size (mm)", "weight (ct)")
             .Row("Pin", 2, "Bronze", 3, 0.1));
 
-        TestBooks.Read(book).Pieces.Columns.ShouldNotContainKey(PieceField.PatternMass);
+        TestBooks.Read(book).Lists[0].Columns.ShouldNotContainKey(PieceField.PatternMass);
     }
 
     [Fact]
@@ -182,7 +182,7 @@ public sealed class ListHeadingsTests
             ["Pin", 2, 1.5, "Bronze", null, "Bronze", 200, 400],
             ["Bell", 1, 2.5, "Bronze", null, "Silver", 150, 80]);
 
-        var list = TestBooks.Read(book).Pieces;
+        var list = TestBooks.Read(book).Lists[0];
 
         list.Columns.ShouldNotContainKey(PieceField.Length);
         (list.Columns[PieceField.Alloy], list.LastColumn, list.OccupiedFrom).ShouldBe((4, 4, 6));
@@ -193,7 +193,7 @@ public sealed class ListHeadingsTests
     {
         using var book = BookBuilder.Pieces(["Piece", "Qty", null, "Pattern weight (g)", "Alloy"], ["Pin", 2, null, 1.5, "Bronze"]);
 
-        TestBooks.Read(book).Pieces.Columns.Count.ShouldBe(4);
+        TestBooks.Read(book).Lists[0].Columns.Count.ShouldBe(4);
     }
 
     [Fact]
@@ -213,7 +213,7 @@ public sealed class ListHeadingsTests
         using var book = BookBuilder.Pieces(["Piece", "Qty", "Weight (g)", "Weight (oz)", "Alloy"], ["Pin", 2, 28.35, 1, "Bronze"]);
         var settings = new BookSettings { Columns = new Dictionary<string, IReadOnlyList<string>> { [PieceField.PatternMass] = ["Weight (oz)"] } };
 
-        BookReader.Read(book, settings).Pieces.Columns[PieceField.PatternMass].ShouldBe(4);
+        BookReader.Read(book, settings).Lists[0].Columns[PieceField.PatternMass].ShouldBe(4);
     }
 
     [Fact]
@@ -225,7 +225,7 @@ public sealed class ListHeadingsTests
 
         (note.Id, note.Severity).ShouldBe(("lists-on-other-sheets", Severity.Note));
         note.Seen.ShouldBe("The list on sheet March was read; a list of pieces stands on April too.");
-        note.Remedy.ShouldBe("If another one is meant, write \"sheet\": \"April\" into castbook.json.");
+        note.Remedy.ShouldBe("To fill several, or another one, type their names, or all, behind Sheets to fill on the Shop sheet; or write \"sheet\": [\"March\", \"April\"] into castbook.json.");
     }
 
     [Fact]
@@ -233,7 +233,7 @@ public sealed class ListHeadingsTests
     {
         using var book = TwoSheets();
 
-        BookReader.Read(book, new BookSettings { Sheet = "april" }).Night.Pieces[0].Name.ShouldBe("Bell");
+        BookReader.Read(book, new BookSettings { Sheets = ["april"] }).Night.Pieces[0].Name.ShouldBe("Bell");
     }
 
     [Fact]
@@ -241,8 +241,8 @@ public sealed class ListHeadingsTests
     {
         using var book = TwoSheets();
 
-        Should.Throw<BookRefusedException>(() => BookReader.Read(book, new BookSettings { Sheet = "May" })).Finding.Seen
-            .ShouldBe("The workbook has no sheet called May, which castbook.json names as the one with the list.");
+        Should.Throw<BookRefusedException>(() => BookReader.Read(book, new BookSettings { Sheets = ["May"] })).Finding.Seen
+            .ShouldBe("The workbook has no sheet called May with a list of pieces, which castbook.json wants filled.");
     }
 
     private static MemoryStream TwoSheets() => new BookBuilder()

@@ -26,7 +26,7 @@ public sealed class ListsOfSixLanguagesTests
         (pin.Name, pin.Quantity, pin.Weight!.Value.Grams, pin.Alloy, pin.Material).ShouldBe(("Pin", 3, 1.5, "Bronze", "wax"));
         (pin.Box!.Value.Length.Millimeters, pin.Box!.Value.Width.Millimeters, pin.Box!.Value.Thickness!.Value.Millimeters).ShouldBe((30, 8, 2));
         reading.Night.WeightsAreOf.ShouldBe(WeightMeaning.Pattern);
-        reading.Pieces.Columns.ShouldBe(
+        reading.Lists[0].Columns.ShouldBe(
             new Dictionary<string, int>
             {
                 [PieceField.Piece] = 1,
@@ -63,7 +63,7 @@ public sealed class ListsOfSixLanguagesTests
         using var french = BookBuilder.Pieces(["Désignation", "Nombre", "Poids (g)", "Alliage"], ["Broche", 3, 1.5, "Bronze"]);
         using var spanish = BookBuilder.Pieces(["Nombre", "Cantidad", "Peso (g)", "Aleación"], ["Broche", 3, 1.5, "Bronze"]);
 
-        TestBooks.Read(french).Pieces.Columns[PieceField.Quantity].ShouldBe(2);
-        TestBooks.Read(spanish).Pieces.Columns[PieceField.Piece].ShouldBe(1);
+        TestBooks.Read(french).Lists[0].Columns[PieceField.Quantity].ShouldBe(2);
+        TestBooks.Read(spanish).Lists[0].Columns[PieceField.Piece].ShouldBe(1);
     }
 }

@@ -14,7 +14,7 @@ public sealed class ListPlaceTests
             .Row("Wrenmoor Foundry").Row("Weights in grams").Skip(3)
             .Row(null, "Alloy", "Piece", "Qty", "Pattern weight (g)").Row(null, "Bronze", "Pin", 2, 1.5)).Build();
 
-        var list = TestBooks.Read(book).Pieces;
+        var list = TestBooks.Read(book).Lists[0];
 
         (list.HeadingRow, list.FirstColumn, list.LastColumn, list.LastRow).ShouldBe((6, 2, 5, 7));
         list.Columns[PieceField.Piece].ShouldBe(3);
@@ -35,7 +35,7 @@ public sealed class ListPlaceTests
             ["Grand total", Cell.Computed("SUM(B3:B8)", 15), 9.4]);
 
         reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Stud", "Band", "Total eclipse pendant"]);
-        reading.Pieces.RowOf.ShouldBe([3, 7, 8]);
+        reading.Lists[0].Rows.ShouldBe([3, 7, 8]);
         var note = reading.Findings.ShouldHaveSingleItem();
         (note.Id, note.Severity).ShouldBe(("rows-read-as-sections", Severity.Note));
         note.Seen.ShouldEndWith(": 2, 6.");
@@ -90,17 +90,17 @@ public sealed class ListPlaceTests
             [null, Cell.Computed("SUM(B2:B8)", 10), 15.5],
             [null, 5, 9.5]);                                     // no sum of anything: a piece without a name
 
-        reading.Pieces.RowOf.ShouldBe([2, 3, 6, 7, 10]);
+        reading.Lists[0].Rows.ShouldBe([2, 3, 6, 7, 10]);
         reading.Findings.Single(f => f.Id == "rows-read-as-sums").Seen.ShouldBe("Rows without a name were taken for sums of the rows above: 4, 8, 9.");
     }
 
     [Fact]
     public void Read_ListWithoutNames_LosesNoRowToSums() =>
-        Read(["Qty", "Pattern weight (g)"], [2, 1.5], [3, 2.5], [5, 4.0], [Cell.Computed("A2", 2), 1.5]).Pieces.RowOf.ShouldBe([2, 3, 4, 5]);
+        Read(["Qty", "Pattern weight (g)"], [2, 1.5], [3, 2.5], [5, 4.0], [Cell.Computed("A2", 2), 1.5]).Lists[0].Rows.ShouldBe([2, 3, 4, 5]);
 
     [Fact]
     public void Read_OneRowOfTheSameNumbers_IsNoSum() =>
-        Read(Usual, ["Pin", 2, 1.5, "Bronze"], [null, 2, 1.5]).Pieces.RowOf.ShouldBe([2, 3]);
+        Read(Usual, ["Pin", 2, 1.5, "Bronze"], [null, 2, 1.5]).Lists[0].Rows.ShouldBe([2, 3]);
 
     [Fact]
     public void Read_AnotherListBelow_EndsTheList()
@@ -108,14 +108,14 @@ public sealed class ListPlaceTests
         var reading = Read(
             Usual, ["Pin", 2, 1.5, "Bronze"], [], ["Bell", 1, 2.5, "Bronze"], [], ["Tool", "Owner", "Drawer", "Remark"], ["Tongs", "both", "left", "new"], ["Old pin", 2, 1.5, "Bronze"]);
 
-        reading.Pieces.RowOf.ShouldBe([2, 4]);
-        reading.Pieces.LastRow.ShouldBe(4);
+        reading.Lists[0].Rows.ShouldBe([2, 4]);
+        reading.Lists[0].LastRow.ShouldBe(4);
         reading.Findings.ShouldHaveSingleItem().Seen.ShouldEndWith(": 8.");
     }
 
     [Fact]
     public void Read_RowWhoseNumbersAreMissing_DoesNotEndTheList() =>
-        Read(Usual, ["Pin", 2, 1.5, "Bronze"], [], ["Bell", "2 pcs", null, "Bronze"], [], ["Fob", "n/a", "?", "Bronze"], ["Key", 1, 2.5, "Bronze"]).Pieces.RowOf.ShouldBe([2, 4, 6, 7]);
+        Read(Usual, ["Pin", 2, 1.5, "Bronze"], [], ["Bell", "2 pcs", null, "Bronze"], [], ["Fob", "n/a", "?", "Bronze"], ["Key", 1, 2.5, "Bronze"]).Lists[0].Rows.ShouldBe([2, 4, 6, 7]);
 
     [Fact]
     public void Read_RowsFarBelow_AreLeftAloneAndSaid()
@@ -126,8 +126,8 @@ public sealed class ListPlaceTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Pieces.RowOf.ShouldBe([2, 5]);
-        reading.Pieces.LastRow.ShouldBe(5);
+        reading.Lists[0].Rows.ShouldBe([2, 5]);
+        reading.Lists[0].LastRow.ShouldBe(5);
         var check = reading.Findings.ShouldHaveSingleItem();
         (check.Id, check.Severity).ShouldBe(("rows-outside-list", Severity.Check));
         check.Seen.ShouldEndWith(": 10.");
@@ -155,9 +155,9 @@ public sealed class ListPlaceTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Pieces.RowOf.ShouldBe([2, 3]);
-        reading.Pieces.LastRow.ShouldBe(3);
-        reading.Pieces.Table!.ColumnNames.ShouldBe(Usual);
+        reading.Lists[0].Rows.ShouldBe([2, 3]);
+        reading.Lists[0].LastRow.ShouldBe(3);
+        reading.Lists[0].Table!.ColumnNames.ShouldBe(Usual);
         reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("rows-outside-list");
     }
 
@@ -167,7 +167,7 @@ public sealed class ListPlaceTests
         using var book = new BookBuilder().Sheet("Pieces", s => s
             .Row(Usual).Row("Pin", 2, 1.5, "Bronze").Table("A1:D2", Usual, tableType: "xml")).Build();
 
-        TestBooks.Read(book).Pieces.Table!.IsPlain.ShouldBeFalse();
+        TestBooks.Read(book).Lists[0].Table!.IsPlain.ShouldBeFalse();
     }
 
     [Fact]
@@ -177,7 +177,7 @@ public sealed class ListPlaceTests
             .Sheet("Orders", s => s.Row("Item", "Qty").Row("Pin", 2))
             .Sheet("Casting", s => s.Row(Usual).Row("Bell", 1, 2.5, "Bronze")).Build();
 
-        TestBooks.Read(book).Pieces.Sheet.Name.ShouldBe("Casting");
+        TestBooks.Read(book).Lists[0].Sheet.Name.ShouldBe("Casting");
     }
 
     [Fact]
@@ -197,7 +197,7 @@ public sealed class ListPlaceTests
             .Sheet("Old", s => s.Hidden().Row([.. Usual, "Length (mm)", "Width (mm)"]).Row("Bell", 1, 2.5, "Bronze", 20, 10))
             .Sheet("New", s => s.Row(Usual).Row("Pin", 1, 2.5, "Bronze")).Build();
 
-        TestBooks.Read(book).Pieces.Sheet.Name.ShouldBe("New");
+        TestBooks.Read(book).Lists[0].Sheet.Name.ShouldBe("New");
     }
 
     [Fact]
@@ -210,7 +210,7 @@ public sealed class ListPlaceTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Pieces.Sheet.Name.ShouldBe("Work");
+        reading.Lists[0].Sheet.Name.ShouldBe("Work");
         reading.OwnSheets[OwnName.NightPlanSheet].Name.ShouldBe("Night plan");
     }
 
@@ -221,7 +221,7 @@ public sealed class ListPlaceTests
             .Sheet("It's", s => s.Row([.. Usual, "Cast weight (g)", "Checks"]).Row("Pin", 1, 2.5, "Bronze", 20.5, "ok"))
             .Name(OwnName.MetalEach, "'It''s'!$E$1").Name(OwnName.Checks, "'It''s'!$F$1").Name(OwnName.Mix, "#REF!").Build();
 
-        var list = TestBooks.Read(book).Pieces;
+        var list = TestBooks.Read(book).Lists[0];
 
         list.OwnColumns.ShouldBe(new Dictionary<string, int> { [OwnName.MetalEach] = 5, [OwnName.Checks] = 6 }, ignoreOrder: true);
         list.DeletedOwnColumns.ShouldBe([OwnName.Mix]);
@@ -231,15 +231,15 @@ public sealed class ListPlaceTests
     [Fact]
     public void Read_OurHeadingsWithoutNames_AreKnownWhenSeveralStandTogether()
     {
-        Read([.. Usual, "Metal each (g)", "Metal (g)", "Checks"], ["Pin", 1, 2.5, "Bronze", 20, 20, ""]).Pieces
+        Read([.. Usual, "Metal each (g)", "Metal (g)", "Checks"], ["Pin", 1, 2.5, "Bronze", 20, 20, ""]).Lists[0]
             .OwnColumns.Keys.ShouldBe([OwnName.MetalEach, OwnName.Metal, OwnName.Checks]);
-        Read([.. Usual, "Flask"], ["Pin", 1, 2.5, "Bronze", "blue one"]).Pieces.OwnColumns.ShouldBeEmpty();
+        Read([.. Usual, "Flask"], ["Pin", 1, 2.5, "Bronze", "blue one"]).Lists[0].OwnColumns.ShouldBeEmpty();
     }
 
     [Fact]
     public void Read_SomethingBesideTheList_IsFound()
     {
-        var list = Read([.. Usual, "Customer"], ["Pin", 1, 2.5, "Bronze", "C1"], ["Pin", 1, 2.5, "Bronze", "C1", null, null, "remark"], ["Pin", 1, 2.5, "Bronze", null, null, Cell.Computed("A1", null)]).Pieces;
+        var list = Read([.. Usual, "Customer"], ["Pin", 1, 2.5, "Bronze", "C1"], ["Pin", 1, 2.5, "Bronze", "C1", null, null, "remark"], ["Pin", 1, 2.5, "Bronze", null, null, Cell.Computed("A1", null)]).Lists[0];
 
         (list.LastColumn, list.OccupiedFrom).ShouldBe((5, 7));
     }
