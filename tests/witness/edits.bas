@@ -18,7 +18,16 @@ Sub EditOne(source As String, target As String, edit As String)
   list = book.Sheets.getByName("Harbour list")
   Select Case edit
     Case "sort-rows"
-      SortByPiece(list.getCellRangeByName("A5:P7"))
+      SortBy(list.getCellRangeByName("A5:P7"), 1)
+    Case "sort-second"
+      SortBy(book.Sheets.getByName("Quarry list").getCellRangeByName("A2:N3"), 2)
+    Case "insert-in-second"
+      book.Sheets.getByName("Quarry list").Rows.insertByIndex(1, 1)
+      book.Sheets.getByName("Quarry list").Columns.insertByIndex(2, 1)
+    Case "rename-second"
+      book.Sheets.getByName("Quarry list").Name = "Quarry, late"
+    Case "delete-second"
+      book.Sheets.removeByName("Quarry list")
     Case "insert-row"
       list.Rows.insertByIndex(5, 1)
     Case "insert-column"
@@ -44,9 +53,9 @@ Sub EditOne(source As String, target As String, edit As String)
   book.close(True)
 End Sub
 
-Sub SortByPiece(rows As Object)
+Sub SortBy(rows As Object, column As Integer)
   Dim fields(0) As New com.sun.star.table.TableSortField
-  fields(0).Field = 1
+  fields(0).Field = column
   fields(0).IsAscending = True
   Dim sorting(0) As New com.sun.star.beans.PropertyValue
   sorting(0).Name = "SortFields"

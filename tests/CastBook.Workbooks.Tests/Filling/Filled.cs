@@ -10,7 +10,9 @@ namespace CastBook.Workbooks.Tests.Filling;
 /// <summary>A filled book: the answer, its bytes, and its cells by sheet and address.</summary>
 internal sealed class Filled
 {
-    private Filled(FillResult result, byte[] bytes) => (Result, Bytes) = (result, bytes);
+    private readonly BookSettings settings;
+
+    private Filled(FillResult result, byte[] bytes, BookSettings settings) => (Result, Bytes, this.settings) = (result, bytes, settings);
 
     public FillResult Result { get; }
 
@@ -29,20 +31,20 @@ internal sealed class Filled
         }
     }
 
-    public static Filled From(Stream book, string name = "night.xlsx")
+    public static Filled From(Stream book, string name = "night.xlsx", BookSettings? settings = null)
     {
         using var output = new MemoryStream();
-        var result = BookFiller.Fill(book, output, name, BookSettings.None);
-        return new Filled(result, output.ToArray());
+        var result = BookFiller.Fill(book, output, name, settings ?? BookSettings.None);
+        return new Filled(result, output.ToArray(), settings ?? BookSettings.None);
     }
 
-    public static Filled From(byte[] book, string name = "night.xlsx") => From(new MemoryStream(book), name);
+    public static Filled From(byte[] book, string name = "night.xlsx", BookSettings? settings = null) => From(new MemoryStream(book), name, settings);
 
     /// <summary>Fills the filled book once more.</summary>
-    public Filled Again() => From(Bytes);
+    public Filled Again() => From(Bytes, settings: settings);
 
     /// <summary>The filled book with something typed into cells, as an office program would save it, filled once more.</summary>
-    public Filled AfterTyping(params (string Sheet, string Address, object? Value)[] cells) => From(Typed.Into(Bytes, cells));
+    public Filled AfterTyping(params (string Sheet, string Address, object? Value)[] cells) => From(Typed.Into(Bytes, cells), settings: settings);
 
     /// <summary>A cell: a number, text, or null.</summary>
     public object? this[string sheet, string address]

@@ -1,3 +1,5 @@
+using CastBook.Workbooks.Settings;
+
 namespace CastBook.Workbooks.Tests.Filling;
 
 /// <summary>Books of Wrenmoor Foundry, small enough to work out by hand.</summary>
@@ -17,6 +19,21 @@ internal static class Nights
     /// Resin of 1.15 g/cm³; sterling of 10.36 g/cm³.
     /// </summary>
     public static MemoryStream Whole() => WholeBuilder().Build();
+
+    /// <summary>
+    /// The same night on two sheets: a table of its own layout on the second. Of the weights there the gull is 0.46 g as in
+    /// the first list, the fob 3.45 g.
+    /// </summary>
+    public static BookBuilder TwoListsBuilder(Action<SheetBuilder>? second = null) => WholeBuilder().Sheet("Quarry list", s =>
+    {
+        s.Row("Alloy", "Qty", "Piece", "Pattern weight (g)", "Material", "Length (mm)", "Width (mm)", "Thickness (mm)")
+            .Row("house sterling", 4, "Slate fob", 3.45, "harbour resin", 18, 12, 6)
+            .Row("house sterling", 8, "Gull stud", 0.46, "harbour resin", 9, 8, 3);
+        second?.Invoke(s);
+    });
+
+    /// <summary>Both lists of <see cref="TwoListsBuilder"/>, wanted by name.</summary>
+    public static BookSettings BothLists { get; } = new() { Sheets = ["Harbour list", "Quarry list"] };
 
     public static BookBuilder WholeBuilder(Action<SheetBuilder>? pieces = null) => new BookBuilder()
         .Sheet("Harbour list", s =>

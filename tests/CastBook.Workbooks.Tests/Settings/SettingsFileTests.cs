@@ -33,6 +33,27 @@ public sealed class SettingsFileTests : IDisposable
         settings.Columns["alloy"].ShouldBe(["Lega"]);
     }
 
+    [Theory]
+    [InlineData("""{ "sheet": "March" }""", "March")]
+    [InlineData("""{ "sheet": ["March", "April; May"] }""", "March", "April; May")]
+    [InlineData("""{ "sheet": "" }""")]
+    public void Load_Sheet_IsOneNameOrSeveral(string json, params string[] names)
+    {
+        File.WriteAllText(Path.Combine(folder, SettingsFile.Name), json);
+
+        SettingsFile.Load(folder, null, NoVariables).Sheets.ShouldBe(names);
+    }
+
+    [Fact]
+    public void Load_SheetsInBothFiles_TheOneBesideTheBookWins()
+    {
+        var user = Directory.CreateDirectory(Path.Combine(folder, "user")).FullName;
+        File.WriteAllText(Path.Combine(user, SettingsFile.Name), """{ "sheet": "all" }""");
+        File.WriteAllText(Path.Combine(folder, SettingsFile.Name), """{ "sheet": ["March"] }""");
+
+        SettingsFile.Load(folder, user, NoVariables).Sheets.ShouldBe(["March"]);
+    }
+
     [Fact]
     public void Load_BrokenFile_IsRefused()
     {

@@ -36,6 +36,30 @@ public sealed class BookUndoTests
         (result.Changed, result.IsExact).ShouldBe((true, false));
     }
 
+    [Fact]
+    public void Undo_TwoListsFilled_GivesEveryPartBack()
+    {
+        var before = Nights.TwoListsBuilder(s => s.Before("<cols><col min=\"1\" max=\"12\" width=\"11\" customWidth=\"1\"/></cols>").After("<autoFilter ref=\"A1:H3\"/>")).Build().ToArray();
+        var filled = Filled.From(before, settings: Nights.BothLists).Bytes;
+
+        var (after, result) = Undo(filled);
+
+        BookDiff.Of(before, after).Losses.ShouldBeEmpty();
+        Different(before, after).ShouldBe(["xl/styles.xml"]);
+        ShouldBearNoMarker(after);
+        result.Taken.ShouldContain("6 columns of Harbour list");
+        result.Taken.ShouldContain("6 columns of Quarry list");
+    }
+
+    [Fact]
+    public void Undo_SomebodyTypedInAColumnOfTheSecondList_SaysWhatGoes()
+    {
+        var typed = Typed.Into(Filled.From(Nights.TwoListsBuilder().Build(), settings: Nights.BothLists).Bytes, ("Quarry list", "I2", 77.5));
+
+        Undo(typed).Result.Findings.Single(f => f.Id == "typed-taken-out").Seen
+            .ShouldBe("Somebody typed into CastBook's columns or sheets: 'Quarry list'!I2 \"77.5\".");
+    }
+
     // It writes every part anew, so that only the names, the rules and the notes tell what is ours.
     [LibreOfficeFact]
     public void Undo_SavedByLibreOffice_GivesTheShopsSheetsAndCellsBack()

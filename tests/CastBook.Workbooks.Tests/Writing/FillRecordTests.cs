@@ -38,6 +38,42 @@ public sealed class FillRecordTests
     }
 
     [Fact]
+    public void Wrote_ColumnOfAnotherList_KnowsItsValuesToo()
+    {
+        var record = new FillRecord();
+        record.Add(OwnName.InList(OwnName.Flask, 2), "A ×6");
+        var read = RoundTrip(record, 1);
+
+        read.Wrote(OwnName.Flask, "A ×6").ShouldBeTrue();
+        read.Wrote(OwnName.InList(OwnName.Flask, 3), "A ×6").ShouldBeTrue();
+        read.Knows(OwnName.Flask).ShouldBeTrue();
+        read.Wrote(OwnName.Flask, "B").ShouldBeFalse();
+        read.Wrote(OwnName.Metal, "A ×6").ShouldBeFalse();
+    }
+
+    [Fact]
+    public void CarryOver_ListsThatAreNotRead_AreKeptAndNoOthers()
+    {
+        var before = new FillRecord();
+        before.Add(OwnName.Flask, "A");
+        before.Add(OwnName.InList(OwnName.Flask, 2), "B");
+        var after = new FillRecord();
+
+        after.CarryOver(before, [OwnName.InList(OwnName.Flask, 2)]);
+
+        (after.Wrote(OwnName.Flask, "A"), after.Wrote(OwnName.Flask, "B")).ShouldBe((false, true));
+    }
+
+    [Theory]
+    [InlineData("CastBook_MetalEach", 1, "CastBook_MetalEach")]
+    [InlineData("CastBook_MetalEach", 12, "CastBook_MetalEach_12")]
+    public void InList_NumberOfAList_IsSplitOffAgain(string name, int list, string inList)
+    {
+        OwnName.InList(name, list).ShouldBe(inList);
+        OwnName.Split(inList).ShouldBe((name, list));
+    }
+
+    [Fact]
     public void Write_SameValuesInAnotherOrder_GivesTheSameCells()
     {
         var one = new FillRecord();

@@ -245,6 +245,42 @@ public sealed class ListHeadingsTests
             .ShouldBe("The workbook has no sheet called May with a list of pieces, which castbook.json wants filled.");
     }
 
+    [Theory]
+    [InlineData("all", "March", "April, late")]
+    [InlineData("April, late", "April, late")]
+    [InlineData("april, late; March", "April, late", "March")]
+    [InlineData("March, March, July", "March", "July")]
+    [InlineData("July", "July")]
+    public void Read_SheetsToFill_AreTheOnesNamedInTheirOrder(string typed, params string[] read)
+    {
+        using var book = new BookBuilder()
+            .Sheet("March", s => s.Row([.. Usual]).Row("Pin", 1, 2.5, "Bronze"))
+            .Sheet("Prices", s => s.Row("Piece", "Weight (g)", "Price").Row("Pin", 2.5, 12))
+            .Sheet("July", s => s.Hidden().Row([.. Usual]).Row("Fob", 1, 2.5, "Bronze"))
+            .Sheet("April, late", s => s.Row([.. Usual]).Row("Bell", 1, 2.5, "Bronze").Row("Key", 1, 2.5, "Bronze"))
+            .Sheet("Shop", s => s.Row("Setting", "Value").Row("Sheets to fill", typed)).Build();
+
+        var reading = TestBooks.Read(book);
+
+        reading.Lists.Select(l => l.Sheet.Name).ShouldBe(read);
+        reading.Lists.Select(l => l.FirstId).ShouldBe(reading.Lists.Select((_, i) => reading.Lists.Take(i).Sum(l => l.Rows.Count)));
+        reading.Night.Pieces.Select(p => p.Id).ShouldBe(Enumerable.Range(0, reading.Night.Pieces.Count));
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_NoneOfTheSheetsToFillIsThere_IsRefused()
+    {
+        using var book = new BookBuilder()
+            .Sheet("March", s => s.Row([.. Usual]).Row("Pin", 1, 2.5, "Bronze"))
+            .Sheet("Shop", s => s.Row("Setting", "Value").Row("Sheets to fill", "May; June")).Build();
+
+        var finding = Should.Throw<BookRefusedException>(() => TestBooks.Read(book)).Finding;
+
+        finding.Seen.ShouldBe("The workbook has no sheet called May or June with a list of pieces, which the Shop sheet wants filled.");
+        finding.Remedy.ShouldBe("Write the name of the sheet with the list into the Shop sheet, or take that line out.");
+    }
+
     private static MemoryStream TwoSheets() => new BookBuilder()
         .Sheet("March", s => s.Row([.. Usual]).Row("Pin", 1, 2.5, "Bronze"))
         .Sheet("April", s => s.Row([.. Usual]).Row("Bell", 1, 2.5, "Bronze")).Build();
