@@ -67,8 +67,8 @@ public sealed class DemoNightTests
     }
 
     [Fact]
-    public void Write_Settings_AreAnsweredButForTheNight() =>
-        SettingsSheet.Settings.Zip(Book.Under("Shop", 1, "Value")).Where(s => s.Second.Length == 0).Select(s => s.First.Name).ShouldBe(["Night"]);
+    public void Write_Settings_AreAnsweredButForNightAndSheets() =>
+        SettingsSheet.Settings.Zip(Book.Under("Shop", 1, "Value")).Where(s => s.Second.Length == 0).Select(s => s.First.Name).ShouldBe(["Night", "Sheets to fill"]);
 
     [Fact]
     public void Write_DueDays_AreInDecember2026()

@@ -53,7 +53,7 @@ public sealed class SeveralListsTests
         var book = Nights.TwoListsBuilder().Build().ToArray();
         var named = From(book);
 
-        var all = Filled.From(Typed.Into(book, ("Shop", "A13", "Sheets to fill"), ("Shop", "B13", "all")));
+        var all = Filled.From(Typed.Into(book, ("Shop", "A21", "Sheets to fill"), ("Shop", "B21", "all")));
 
         foreach (var row in new[] { 1, 2, 3 })
         {
@@ -208,7 +208,7 @@ public sealed class SeveralListsTests
     {
         var book = Typed.Into(
             Nights.TwoListsBuilder().Sheet("Prices", s => s.Row("Thing", "Price").Row("Box", 3)).Build().ToArray(),
-            ("Shop", "A13", "Sheets to fill"), ("Shop", "B13", "Quarry list; Prices"));
+            ("Shop", "A21", "Sheets to fill"), ("Shop", "B21", "Quarry list; Prices"));
 
         var filled = Filled.From(book);
 
@@ -218,7 +218,7 @@ public sealed class SeveralListsTests
         filled.Result.Findings[at].Why.ShouldBe("Its pieces are in no flask of this plan.");
         filled.Result.Findings[at].Remedy.ShouldBe(
             "Give the list a row of headings within its first 30 rows: Piece, Qty, Pattern weight (g), Alloy; or take the sheet's name out of the Shop sheet.");
-        filled.Result.Places[at].Text.ShouldBe("Shop!B13 Sheets to fill");
+        filled.Result.Places[at].Text.ShouldBe("Shop!B21 Sheets to fill");
     }
 
     [Fact]
@@ -280,11 +280,11 @@ public sealed class SeveralListsTests
         var crowded = Typed.Into(Nights.TwoListsBuilder().Build().ToArray(), (First, "M4", "price list"), (Second, "K1", "price list"));
         var first = From(crowded);
 
-        var waxed = first.AfterTyping(("Trees", "H5", "waxed"));
+        var waxed = first.AfterTyping(("Trees", "H6", "waxed"));
 
-        waxed.Plan.Flasks[0].State.ShouldBe(CastBook.Planning.FlaskState.Waxed);
-        waxed.Plan.Flasks[0].Pieces.ShouldBe(first.Plan.Flasks[0].Pieces, ignoreOrder: true);
-        first.Plan.Flasks[0].Pieces.ShouldContain(p => p.PieceId == 4);
+        waxed.Plan.Flasks[1].State.ShouldBe(CastBook.Planning.FlaskState.Waxed);
+        waxed.Plan.Flasks[1].Pieces.ShouldBe(first.Plan.Flasks[1].Pieces, ignoreOrder: true);
+        first.Plan.Flasks[1].Pieces.ShouldContain(p => p.PieceId == 4);
         waxed.Ids.ShouldNotContain("flask-without-pieces");
     }
 
