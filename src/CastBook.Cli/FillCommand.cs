@@ -23,16 +23,18 @@ internal static class FillCommand
         var book = new Argument<string>("BOOK") { Description = "The workbook to fill (.xlsx or .xlsm), or a list as text (.csv, .tsv, .txt), of which a workbook is made beside it." };
         var to = new Option<string?>("--out") { Description = "Write the filled workbook here and leave BOOK as it is.", HelpName = "PATH" };
         var night = new Option<string?>("--night") { Description = "Plan this night, written as in the Night column, such as 2026-12-03.", HelpName = "NIGHT" };
+        var start = new Option<string?>("--start") { Description = "Begin to weigh powder then, and give every step its hour, such as \"2026-11-25 20:00\".", HelpName = "HOUR" };
+        var pourAt = new Option<string?>("--pour-at") { Description = "Have the first flask ready to pour then, and count every step back from it.", HelpName = "HOUR" };
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
         var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
         var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
         {
-            book, to, night, dryRun, json, strict, undo,
+            book, to, night, start, pourAt, dryRun, json, strict, undo,
         };
         command.SetAction(parsed => (parsed.GetValue(undo) ? (Func<Request, TextWriter, TextWriter, TimeProvider, int>)Undo : Run)(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict)),
+            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict)),
             output,
             errors,
             clock));
@@ -41,7 +43,7 @@ internal static class FillCommand
 
     private static int Run(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        if (MistakeIn(request) is { } mistake)
+        if ((MistakeIn(request) ?? ClockOption.Mistake(request.Start, request.PourAt, clock.LocalTimeZone)) is { } mistake)
         {
             errors.WriteLine($"castbook: {mistake}");
             return ExitCode.Usage;
@@ -52,6 +54,8 @@ internal static class FillCommand
             var settings = SettingsAround(request.Book) with
             {
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
+                Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),
+                Zone = clock.LocalTimeZone,
                 Today = DateOnly.FromDateTime((clock.GetLocalNow() - EndOfNight).DateTime),
             };
             var isText = TextFile.Is(request.Book);
@@ -169,5 +173,5 @@ internal static class FillCommand
         _ => "nothing had changed, so the file was left as it is",
     };
 
-    private sealed record Request(string Book, string? To, string? Night, bool DryRun, bool Json, bool Strict);
+    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, bool DryRun, bool Json, bool Strict);
 }

@@ -1,3 +1,4 @@
+using CastBook.Planning.Clock;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -17,6 +18,9 @@ public sealed record Night
 
     /// <summary>The day it is, by which the next night is chosen where the rows name several days and none is asked for; missing to have it asked.</summary>
     public DateOnly? Today { get; init; }
+
+    /// <summary>The hour from which the night is counted; missing where nobody has said one.</summary>
+    public ClockQuestion? Clock { get; init; }
 
     /// <summary>Trees that stand in the book with a weighing or a state beyond planned.</summary>
     public IReadOnlyList<TreeInHand> Trees { get; init; } = [];

@@ -1,4 +1,6 @@
+using CastBook.Casting.Burnout;
 using CastBook.Casting.Pouring;
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
@@ -23,6 +25,9 @@ public sealed record NightPlan
 
     /// <summary>The mixes of investment, in the order in which they are made; empty while no bowl is known.</summary>
     public IReadOnlyList<MixPlan> Mixes { get; init; } = [];
+
+    /// <summary>The kiln loads and the night hour by hour; missing where nothing is planned.</summary>
+    public NightClock? Clock { get; init; }
 
     /// <summary>How long the moulds set at least, from the last pour; missing where nothing is planned.</summary>
     public Duration? SetAtLeast { get; init; }
@@ -137,6 +142,12 @@ public sealed record FlaskPlan
 
     /// <summary>Whole burnout, the soak at flask temperature included.</summary>
     public Duration? Burnout { get; init; }
+
+    /// <summary>The schedule it runs alone.</summary>
+    internal BurnoutSchedule? Program { get; init; }
+
+    /// <summary>Whether all in it is wax.</summary>
+    internal bool IsWax { get; init; }
 
     /// <summary>Name of the schedule it runs.</summary>
     public string? Schedule { get; init; }

@@ -1,3 +1,4 @@
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Metals;
@@ -40,6 +41,7 @@ public static class NightPlanner
             TreesWithoutNumbers = BuiltTrees.Without(night, flasks.Flasks),
             Mixes = flasks.Mixes,
             SetAtLeast = flasks.SetAtLeast,
+            Clock = ClockPlanning.Plan(night, flasks, findings),
             Metal = metal,
             Bound = flasks.Bound,
             Findings = FindingGroups.Fold(findings.All),

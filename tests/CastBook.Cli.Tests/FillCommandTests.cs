@@ -56,6 +56,8 @@ public sealed class FillCommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("castbook: 'tonight' is no day and hour; type it like \"2026-11-25 20:00\".", "fill", Book, "--start", "tonight")]
+    [InlineData("castbook: --start and --pour-at are two ways to say the same; give one of them.", "fill", Book, "--start", "2026-11-25 20:00", "--pour-at", "2026-11-26 09:00")]
     [InlineData("castbook: there is no file 'gone.xlsx'. Type the workbook's path, in quotes if it has blanks.", "fill", "gone.xlsx")]
     [InlineData("castbook: there is no file 'gone'. Type the workbook's path, in quotes if it has blanks.", "gone")]
     [InlineData("castbook: there is no folder for 'nowhere/out.xlsx'.", "fill", Book, "--out", "nowhere/out.xlsx")]

@@ -26,6 +26,15 @@ public sealed class DefaultsTests
         ["HangingRules.UsualGateDiameterMm"] = "It counts metal of the gates, and errs towards a full pour; the weighed tree replaces it.",
         ["WeighedTrees.UsualWax"] = "Within the span of waxes; it moves the charge by less than the button.",
         ["RemeltLimit.UsualFreshAtLeast"] = "Half fresh is what every casting text asks for at least; it only buys more metal.",
+        ["ClockRules.UsualBaseOff"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
+        ["ClockRules.UsualCleanUp"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
+        ["ClockRules.UsualCooling"] = "Holds count from arrival, so a kiln that cools slower only pours later than the plan says, and a note asks for the shop's own.",
+        ["ClockRules.UsualLoading"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
+        ["ClockRules.UsualPouring"] = "Minutes of work only move the clock; the wait before the quench counts from the pour.",
+        ["ClockRules.UsualQuenching"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
+        ["ClockRules.UsualWeighing"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
+        ["KilnLoading.UsualGap"] = "Wide enough for hot air round every flask; too wide only makes one more load.",
+        ["KilnLoading.UsualLastHold"] = "The shortest last hold that is published; used only where a schedule ends at its top.",
         ["SetTime.Usual"] = "At the long end of what is published: a mould that sets longer is only harder.",
     };
 

@@ -154,4 +154,45 @@ public static partial class Catalogue
         "The schedule \"{0}\" ends at {1}, but the flask is to be poured at {2}.",
         "A mould needs its last hold at the flask temperature to have it all the way through.",
         "Bring the kiln to the flask temperature and hold it there before this flask is poured; the hottest flasks are poured first.");
+
+    /// <summary>A flask that no kiln takes.</summary>
+    public static FindingKind FlaskOverKiln { get; } = new(
+        "flask-over-kiln", Severity.Check,
+        "Flask {0} is {1} wide outside and finds no room in any kiln with {2} around it.",
+        "It is in no kiln load and not on the clock.",
+        "Check the inside sizes on the Kilns sheet and \"Gap in the kiln\" on the Shop sheet, or burn it out elsewhere.");
+
+    /// <summary>An hour without its day.</summary>
+    public static FindingKind HourWithoutDay { get; } = new(
+        "hour-without-day", Severity.Check,
+        "\"{0}\" is \"{1}\", which does not say a day and an hour.",
+        "The clock is counted from the first step, without times of day.",
+        "Type both on the Shop sheet, such as 2026-11-25 20:00.");
+
+    /// <summary>An hour that the clocks skip.</summary>
+    public static FindingKind HourSkipped { get; } = new(
+        "hour-skipped", Severity.Check,
+        "\"{0}\" is \"{1}\", an hour that the clocks skip that night.",
+        "Clocks are put forward then, so the clock is counted from the first step.",
+        "Type an hour before or after the change on the Shop sheet.");
+
+    /// <summary>Steps at hours in which nobody is there.</summary>
+    public static FindingKind StepsOutsideHours { get; } = new(
+        "steps-outside-hours", Severity.Check,
+        "{0} outside the hours from {1} to {2}, first this one: {3} ({4}).",
+        "Set, burnout and holds are never shortened to fit.",
+        "{5}");
+
+    /// <summary>Moulds that stand open for more than a day.</summary>
+    public static FindingKind MouldsStandLong { get; } = new(
+        "moulds-stand-long", Severity.Check,
+        "The moulds {0} stand for {1} h before they go into the kiln.",
+        "An open mould dries half way after a day and cracks.",
+        "Bag them damp, or mix their load later.");
+
+    /// <summary>Nobody has said how fast the kiln cools.</summary>
+    public static FindingKind KilnCoolingNotKnown { get; } = new(
+        "kiln-cooling-not-known", Severity.Note,
+        "Nothing says how fast the kiln cools, so 100 °C in an hour was counted for its fall to flask temperature.",
+        "", "Note its temperature every half hour on its way down, and type the fall in an hour as \"Cools\" on the Kilns sheet.");
 }

@@ -1,3 +1,4 @@
+using CastBook.Casting.Patterns;
 using CastBook.Planning.Burning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
@@ -63,6 +64,8 @@ internal sealed class FlaskSums(
             Water = mix?.Water,
             Fill = mix?.Fill,
             Burnout = burnout?.Total,
+            Program = burnout,
+            IsWax = work.Kind == PatternKind.Wax,
             Schedule = burnout?.Name,
             MetalTemperature = metalTemperature,
             FlaskTemperature = flaskTemperature,

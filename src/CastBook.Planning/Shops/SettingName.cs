@@ -87,6 +87,39 @@ public static class SettingName
     /// <summary>Steam before the kiln, for moulds of wax (min).</summary>
     public const string SteamDewax = "Steam dewax";
 
+    /// <summary>Weighing out powder and water of a mix (min).</summary>
+    public const string WeighingTakes = "Weighing a mix takes";
+
+    /// <summary>Cleaning bowl and tools after a mix (min).</summary>
+    public const string CleanUpTakes = "Cleaning up after a mix takes";
+
+    /// <summary>Base off, rim cleaned and letter scratched in, of one flask (min).</summary>
+    public const string BaseOffTakes = "Base off a flask takes";
+
+    /// <summary>Loading the kiln (min).</summary>
+    public const string LoadingTakes = "Loading the kiln takes";
+
+    /// <summary>Melting and pouring one flask (min).</summary>
+    public const string PouringTakes = "Pouring a flask takes";
+
+    /// <summary>Quenching one flask (min).</summary>
+    public const string QuenchingTakes = "Quenching a flask takes";
+
+    /// <summary>When the first powder is weighed: a day and an hour, or an hour of the night that is asked for.</summary>
+    public const string StartAt = "Start at";
+
+    /// <summary>When the first flask is to be poured: a day and an hour.</summary>
+    public const string PourAt = "Pour at";
+
+    /// <summary>From which hour somebody is there.</summary>
+    public const string AtWorkFrom = "At work from";
+
+    /// <summary>Until which hour somebody is there.</summary>
+    public const string AtWorkUntil = "At work until";
+
+    /// <summary>The least gap between flasks in the kiln, and to its wall (mm).</summary>
+    public const string GapInKiln = "Gap in the kiln";
+
     /// <summary>Which night to plan, as the Night column writes it.</summary>
     public const string Night = "Night";
 

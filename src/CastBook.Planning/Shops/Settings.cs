@@ -78,6 +78,39 @@ public sealed record Settings
     /// <summary>Steam before the kiln.</summary>
     public Duration? SteamDewax { get; init; }
 
+    /// <summary>Weighing out powder and water of a mix.</summary>
+    public Duration? WeighingTakes { get; init; }
+
+    /// <summary>Cleaning bowl and tools after a mix.</summary>
+    public Duration? CleanUpTakes { get; init; }
+
+    /// <summary>Base off, rim cleaned and letter scratched in, of one flask.</summary>
+    public Duration? BaseOffTakes { get; init; }
+
+    /// <summary>Loading the kiln.</summary>
+    public Duration? LoadingTakes { get; init; }
+
+    /// <summary>Melting and pouring one flask.</summary>
+    public Duration? PouringTakes { get; init; }
+
+    /// <summary>Quenching one flask.</summary>
+    public Duration? QuenchingTakes { get; init; }
+
+    /// <summary>From which hour somebody is there.</summary>
+    public TimeOnly? AtWorkFrom { get; init; }
+
+    /// <summary>Until which hour somebody is there.</summary>
+    public TimeOnly? AtWorkUntil { get; init; }
+
+    /// <summary>When the first powder is weighed: a day and an hour, or an hour of the night that is asked for.</summary>
+    public string? StartAt { get; init; }
+
+    /// <summary>When the first flask is to be poured: a day and an hour.</summary>
+    public string? PourAt { get; init; }
+
+    /// <summary>The least gap between flasks in the kiln, and to its wall.</summary>
+    public Length? GapInKiln { get; init; }
+
     /// <summary>The least gap between two pieces.</summary>
     public Length? GapBetweenPieces { get; init; }
 

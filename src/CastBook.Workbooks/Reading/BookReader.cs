@@ -58,6 +58,11 @@ public static class BookReader
         var lists = ListsReading.Read(new ListReader(package, strings, formats, values, marks, settings.Columns), found, marks);
         Place(lists.Lists, cells);
 
+        var tonight = settings.Night is { } night
+            ? shop.Shop with { Settings = shop.Shop.Settings with { Night = NightName.Of(night) } }
+            : shop.Shop;
+        var aboutClock = new List<Finding>();
+        var clock = ClockReader.Read(settings, tonight.Settings, aboutClock);
         return new BookReading
         {
             Package = package,
@@ -65,9 +70,8 @@ public static class BookReader
             Night = new Night
             {
                 Pieces = lists.Pieces,
-                Shop = settings.Night is { } night
-                    ? shop.Shop with { Settings = shop.Shop.Settings with { Night = NightName.Of(night) } }
-                    : shop.Shop,
+                Shop = tonight,
+                Clock = clock,
                 Today = settings.Today,
                 WeightsAreOf = lists.WeightsAreOf is not WeightMeaning.Unknown and var said ? said : shop.Shop.Settings.WeightsAreOf,
                 Trees = shop.Trees,
@@ -76,7 +80,7 @@ public static class BookReader
             ColumnsElsewhere = [.. marks.ColumnNames.Except(lists.Lists.SelectMany(l => l.Sheet.OwnColumns.Keys.Select(l.Sheet.NameOf)))],
             OwnSheets = marks.Sheets,
             ShopSheets = shop.Sheets,
-            Findings = [.. lists.Findings, .. shop.Findings, .. UnknownColumns(settings)],
+            Findings = [.. lists.Findings, .. shop.Findings, .. aboutClock, .. UnknownColumns(settings)],
         };
     }
 

@@ -35,6 +35,9 @@ public static class OwnName
     /// <summary>First cell of the Mixes sheet.</summary>
     public const string MixesSheet = "CastBook_MixesSheet";
 
+    /// <summary>First cell of the Clock sheet.</summary>
+    public const string ClockSheet = "CastBook_ClockSheet";
+
     /// <summary>First cell of the Metal sheet.</summary>
     public const string MetalSheet = "CastBook_MetalSheet";
 

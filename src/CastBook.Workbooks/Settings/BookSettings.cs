@@ -1,3 +1,5 @@
+using CastBook.Planning.Clock;
+
 namespace CastBook.Workbooks.Settings;
 
 /// <summary>What <c>castbook.json</c>, the environment and the command line say: more words for headings, settings by name, the night.</summary>
@@ -19,6 +21,12 @@ public sealed record BookSettings
 
     /// <summary>The day it is, by which the next night is chosen; missing to have it asked.</summary>
     public DateOnly? Today { get; init; }
+
+    /// <summary>The hour asked for, from which the night is counted; it wins over the workbook's own.</summary>
+    public ClockQuestion? Clock { get; init; }
+
+    /// <summary>The zone in which the shop's clocks run; missing counts as UTC.</summary>
+    public TimeZoneInfo? Zone { get; init; }
 
     /// <summary>Names of the sheets of pieces to fill, where a book has several; <c>all</c> for all of them.</summary>
     public IReadOnlyList<string> Sheets { get; init; } = [];

@@ -14,11 +14,12 @@ internal sealed class KeptCells
     /// <summary>Reads the shop's cells from the sheet as it stands.</summary>
     /// <param name="grid">The sheet as it stands.</param>
     /// <param name="headings">The headings of the shop's columns.</param>
-    /// <param name="keyHeading">The heading of the first column, which tells the lines apart.</param>
-    public static KeptCells Read(SheetGrid grid, IReadOnlyCollection<string> headings, string keyHeading = "Flask")
+    /// <param name="keyHeading">The heading of the column that tells the lines apart.</param>
+    /// <param name="keyColumn">That column.</param>
+    public static KeptCells Read(SheetGrid grid, IReadOnlyCollection<string> headings, string keyHeading = "Flask", int keyColumn = 1)
     {
         var kept = new KeptCells();
-        var heading = grid.Rows.Take(12).FirstOrDefault(row => grid.Cell(row, 1).Text == keyHeading);
+        var heading = grid.Rows.Take(12).FirstOrDefault(row => grid.Cell(row, keyColumn).Text == keyHeading);
         if (heading == 0)
         {
             return kept;
@@ -29,7 +30,7 @@ internal sealed class KeptCells
             .Select(column => (Heading: grid.Cell(heading, column).Text!, Column: column)).ToList();
         foreach (var row in grid.Rows.Where(r => r > heading))
         {
-            if (grid.Cell(row, 1).Text is not { Length: > 0 } flask)
+            if (grid.Cell(row, keyColumn).Text is not { Length: > 0 } flask)
             {
                 break;
             }
@@ -50,7 +51,7 @@ internal sealed class KeptCells
     }
 
     /// <summary>What the shop wrote; empty where it wrote nothing.</summary>
-    /// <param name="flask">The flask's letter, or the letters of a mix.</param>
+    /// <param name="flask">The flask's letter, the letters of a mix, or a step of the clock.</param>
     /// <param name="heading">The column's heading.</param>
     public CellValue Of(string flask, string heading) => values.GetValueOrDefault((flask, heading));
 }

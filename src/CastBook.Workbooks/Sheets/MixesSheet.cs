@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning;
+using CastBook.Planning.Clock;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
 
@@ -15,7 +16,7 @@ internal static class MixesSheet
 
     private static readonly string[] Headings =
     [
-        KeyHeading, "Mix", "Powder (g)", "Water (ml)", "Slurry (ml)", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks",
+        KeyHeading, "Mix", "Begin at", "Powder (g)", "Water (ml)", "Slurry (ml)", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks",
     ];
 
     /// <summary>The headings of the cells that are the shop's.</summary>
@@ -30,20 +31,20 @@ internal static class MixesSheet
         {
             Landscape = true,
             HeadingRow = HeadingRow,
-            Widths = [16, 8, 12, 12, 12, 10, 12, 11, 9, 30],
+            Widths = [16, 8, 10, 12, 12, 12, 10, 12, 11, 9, 30],
         };
         sheet.Set(1, 1, $"Mixes: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Minutes count from the first powder in the water. Wear a mask: the powder holds silica.", Look.Small);
         for (var column = 1; column <= Headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 8 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 9 ? Look.NumberHeading : Look.Heading);
         }
 
         sheet.Height(HeadingRow, 32);
         var row = HeadingRow;
         foreach (var mix in context.Plan.Mixes)
         {
-            WriteMix(sheet, ++row, mix, kept);
+            WriteMix(sheet, ++row, mix, context.Plan.Clock, kept);
         }
 
         row++;
@@ -73,19 +74,24 @@ internal static class MixesSheet
         yield return "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.";
     }
 
-    private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, KeptCells kept)
+    private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, NightClock? clock, KeptCells kept)
     {
         var key = string.Join(' ', mix.Flasks);
         sheet.Height(row, 26);
         sheet.Set(row, 1, key, Look.Letter with { Wrap = true });
         sheet.Set(row, 2, mix.Number.ToString(CultureInfo.InvariantCulture), Look.Strong);
-        sheet.Set(row, 3, CellValue.Of(CellNumbers.Grams(mix.Powder)), Look.Big(Look.Whole));
-        sheet.Set(row, 4, CellValue.Of(CellNumbers.Millilitres(mix.Water)), Look.Big(Look.Whole));
-        sheet.Set(row, 5, CellValue.Of(CellNumbers.Millilitres(mix.Slurry)), Look.Number(Look.Whole));
-        sheet.Set(row, 6, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), Look.Number("0.0"));
-        sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), Look.Big("0.0"));
-        sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0"));
-        sheet.Set(row, 9, kept.Of(key, "Mixed"), Look.Box with { Horizontal = "center" });
-        sheet.Set(row, 10, kept.Of(key, "Remarks"), Look.Box with { Wrap = true });
+        sheet.Set(row, 3, Begins(clock, mix), ClockSheet.BigTime);
+        sheet.Set(row, 4, CellValue.Of(CellNumbers.Grams(mix.Powder)), Look.Big(Look.Whole));
+        sheet.Set(row, 5, CellValue.Of(CellNumbers.Millilitres(mix.Water)), Look.Big(Look.Whole));
+        sheet.Set(row, 6, CellValue.Of(CellNumbers.Millilitres(mix.Slurry)), Look.Number(Look.Whole));
+        sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), Look.Number("0.0"));
+        sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), Look.Big("0.0"));
+        sheet.Set(row, 9, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0"));
+        sheet.Set(row, 10, kept.Of(key, "Mixed"), Look.Box with { Horizontal = "center" });
+        sheet.Set(row, 11, kept.Of(key, "Remarks"), Look.Box with { Wrap = true });
     }
+
+    // The first powder in the water, from which the minutes of the line count.
+    private static string? Begins(NightClock? clock, MixPlan mix) =>
+        ClockSheet.TimeOfDay(clock, clock?.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Mix && s.Mix == mix.Number)?.Begins);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning;
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
@@ -10,12 +11,12 @@ namespace CastBook.Workbooks.Sheets;
 internal static class NightPlanSheet
 {
     private const int HeadingRow = 4;
-    private const int FirstShopColumn = 14;
+    private const int FirstShopColumn = 16;
 
     private static readonly string[] Headings =
     [
         "Flask", "Size", "Alloy", "Pieces", "Charge (g)", "from", "Powder (g)", "Water (ml)", "Mix", "Burnout",
-        "Metal (°C)", "Flask (°C)", "Quench after (min)", "Waxed", "Invested", "Poured", "Remarks",
+        "Metal (°C)", "Flask (°C)", "Pour at", "Quench after (min)", "Quench at", "Waxed", "Invested", "Poured", "Remarks",
     ];
 
     /// <summary>The headings of the cells that are the shop's.</summary>
@@ -30,7 +31,7 @@ internal static class NightPlanSheet
         {
             Landscape = true,
             HeadingRow = HeadingRow,
-            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 6, 10, 9, 9, 11, 8, 9, 8, 24],
+            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 6, 10, 9, 9, 9, 11, 9, 8, 9, 8, 24],
         };
         sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
         sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}.", Look.Small);
@@ -44,7 +45,7 @@ internal static class NightPlanSheet
         foreach (var flask in context.Plan.Flasks)
         {
             row++;
-            WriteFlask(sheet, row, flask, kept);
+            WriteFlask(sheet, row, flask, context.Plan.Clock, kept);
             MarkFlask(sheet, row, context, flask.Letter);
         }
 
@@ -60,7 +61,7 @@ internal static class NightPlanSheet
     private static Look HeadingLook(int column) => column switch
     {
         1 => Look.FirstHeading,
-        >= 4 and <= 13 and not 6 => Look.NumberHeading,
+        >= 4 and <= 15 and not 6 => Look.NumberHeading,
         _ => Look.Heading,
     };
 
@@ -71,7 +72,7 @@ internal static class NightPlanSheet
         return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {flasks} {(flasks == 1 ? "flask" : "flasks")}");
     }
 
-    private static void WriteFlask(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept)
+    private static void WriteFlask(OwnedSheet sheet, int row, FlaskPlan flask, NightClock? clock, KeptCells kept)
     {
         sheet.Height(row, 26);
         sheet.Set(row, 1, flask.Letter, Look.Letter);
@@ -86,7 +87,9 @@ internal static class NightPlanSheet
         sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
         sheet.Set(row, 11, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 12, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 13, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
+        sheet.Set(row, 13, ClockSheet.TimeOfDay(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
+        sheet.Set(row, 15, ClockSheet.TimeOfDay(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime);
+        sheet.Set(row, 14, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
         for (var column = FirstShopColumn; column <= Headings.Length; column++)
         {
             sheet.Set(row, column, kept.Of(flask.Letter, Headings[column - 1]), column == Headings.Length ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" });

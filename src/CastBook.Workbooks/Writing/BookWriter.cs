@@ -156,6 +156,12 @@ internal sealed class BookWriter
             KeepIfTyped(OwnName.MixesSheet, mixes);
         }
 
+        if (plan.Clock is not null || reading.OwnSheets.ContainsKey(OwnName.ClockSheet))
+        {
+            var clock = ClockSheet.Make(context, Kept(OwnName.ClockSheet, ClockSheet.ShopHeadings, ClockSheet.KeyHeading, ClockSheet.KeyColumn));
+            KeepIfTyped(OwnName.ClockSheet, Own(clock, OwnName.ClockSheet));
+        }
+
         if (plan.Flasks.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.MetalSheet))
         {
             KeepIfTyped(OwnName.MetalSheet, Own(MetalSheet.Make(context), OwnName.MetalSheet));
@@ -168,8 +174,8 @@ internal sealed class BookWriter
         }
     }
 
-    private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings, string keyHeading = "Flask") =>
-        reading.OwnSheets.TryGetValue(ownName, out var sheet) ? KeptCells.Read(Grid(sheet), headings, keyHeading) : KeptCells.None;
+    private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings, string keyHeading = "Flask", int keyColumn = 1) =>
+        reading.OwnSheets.TryGetValue(ownName, out var sheet) ? KeptCells.Read(Grid(sheet), headings, keyHeading, keyColumn) : KeptCells.None;
 
     /// <summary>Takes a sheet of ours in, under the name it has in the book or a free one.</summary>
     private OwnedSheet Own(OwnedSheet sheet, string ownName)

@@ -12,12 +12,12 @@ public sealed class MixesSheetTests
         var mix = filled.Plan.Mixes.ShouldHaveSingleItem();
         filled["Mixes", "A1"].ShouldBe("Mixes: night");
         filled.Row("Mixes", 4).ShouldBe(
-            ["Flasks", "Mix", "Powder (g)", "Water (ml)", "Slurry (ml)", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks"]);
+            ["Flasks", "Mix", "Begin at", "Powder (g)", "Water (ml)", "Slurry (ml)", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks"]);
         filled["Mixes", "A5"].ShouldBe(string.Join(' ', mix.Flasks));
         filled["Mixes", "B5"].ShouldBe("1");
-        filled["Mixes", "C5"].ShouldBe(mix.Powder.Grams);
-        filled["Mixes", "G5"].ShouldBe(6.5);
-        filled["Mixes", "H5"].ShouldBe(9.5);
+        filled["Mixes", "D5"].ShouldBe(mix.Powder.Grams);
+        filled["Mixes", "H5"].ShouldBe(6.5);
+        filled["Mixes", "I5"].ShouldBe(9.5);
     }
 
     [Fact]
@@ -31,10 +31,10 @@ public sealed class MixesSheetTests
     [Fact]
     public void Fill_TicksOfAMix_StayWithItsFlasks()
     {
-        var filled = Filled.From(Nights.Whole()).AfterTyping(("Mixes", "I5", "x"), ("Mixes", "J5", "stiff today"));
+        var filled = Filled.From(Nights.Whole()).AfterTyping(("Mixes", "J5", "x"), ("Mixes", "K5", "stiff today"));
 
-        filled["Mixes", "I5"].ShouldBe("x");
-        filled["Mixes", "J5"].ShouldBe("stiff today");
+        filled["Mixes", "J5"].ShouldBe("x");
+        filled["Mixes", "K5"].ShouldBe("stiff today");
         filled.Sheets.ShouldNotContain("Mixes (kept)");
     }
 

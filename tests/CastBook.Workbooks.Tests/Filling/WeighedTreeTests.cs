@@ -49,10 +49,10 @@ public sealed class WeighedTreeTests
     [Fact]
     public void Fill_TicksAndRemarks_StayWithTheirFlask()
     {
-        var filled = Filled.From(Nights.Whole()).AfterTyping(("Night plan", "N5", "x"), ("Night plan", "Q5", "tall one at the back"));
+        var filled = Filled.From(Nights.Whole()).AfterTyping(("Night plan", "P5", "x"), ("Night plan", "S5", "tall one at the back"));
 
-        filled["Night plan", "N5"].ShouldBe("x");
-        filled["Night plan", "Q5"].ShouldBe("tall one at the back");
+        filled["Night plan", "P5"].ShouldBe("x");
+        filled["Night plan", "S5"].ShouldBe("tall one at the back");
         filled.Sheets.ShouldNotContain("Night plan (kept)");
     }
 

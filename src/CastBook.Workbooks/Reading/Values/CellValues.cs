@@ -100,7 +100,10 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
             : text.Replace('\u00A0', ' ').Replace('\r', ' ').Replace('\n', ' ').Replace('\t', ' ').Trim(Around);
     }
 
-    private string ShownDay(double serial) => IsoDate.Day(serial, date1904) is { } day
+    // Less than a day is a time of day.
+    private string ShownDay(double serial) => serial is > 0 and < 1
+        ? TimeOnly.MinValue.AddMinutes(Math.Round(serial * MinutesPerDay, MidpointRounding.AwayFromZero)).ToString("HH:mm", CultureInfo.InvariantCulture)
+        : IsoDate.Day(serial, date1904) is { } day
         ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         : Plain(serial);
 

@@ -1,0 +1,15 @@
+using UnitsNet;
+
+namespace CastBook.Casting.Burnout;
+
+/// <summary>A stage as the kiln runs it.</summary>
+/// <param name="From">Kiln temperature at its begin.</param>
+/// <param name="Target">Kiln temperature it goes to.</param>
+/// <param name="Way">How long the kiln takes to get there.</param>
+/// <param name="Hold">How long it holds, counted from arrival; where the way is inside the hold, from the stage's begin.</param>
+/// <param name="WayInHold">Whether the way is inside the hold, as printed schedules count.</param>
+public sealed record ProgramStage(Temperature From, Temperature Target, Duration Way, Duration Hold, bool WayInHold)
+{
+    /// <summary>The whole stage.</summary>
+    public Duration Takes => WayInHold ? Hold : Way + Hold;
+}

@@ -1,0 +1,132 @@
+using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Clock;
+
+/// <summary>Plans kiln loads and the hours of a night, and says what falls outside the shop's hours and which start is better.</summary>
+internal sealed class ClockPlanning
+{
+    private const double Quarter = 15;
+    private const int MostMoves = 48;
+    private static readonly Duration DriesAfter = Duration.FromHours(24);
+
+    private readonly Night night;
+    private readonly FindingList findings;
+    private readonly IReadOnlyList<KilnLoad> loads;
+    private readonly NightTiming timing;
+
+    private ClockPlanning(Night night, PlannedFlasks flasks, FindingList findings)
+    {
+        this.night = night;
+        this.findings = findings;
+        var rules = new ClockRules(night.Shop.Settings);
+        loads = new KilnLoading(night.Shop, findings).Plan(flasks.Flasks);
+        if (night.Clock is not null)
+        {
+            rules.Note(new Assumptions(findings));
+        }
+
+        var hours = WorkingHours.Around(night.Shop.Settings, night.Clock);
+        timing = new NightTiming(new NightParts(rules, flasks), loads, flasks.SetAtLeast ?? Duration.Zero, night.Clock, hours);
+    }
+
+    /// <summary>The clock of a night; missing where there is nothing to do.</summary>
+    /// <param name="night">The night.</param>
+    /// <param name="flasks">Its flasks and mixes.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public static NightClock? Plan(Night night, PlannedFlasks flasks, FindingList findings)
+    {
+        if (flasks.Flasks.Count == 0)
+        {
+            return null;
+        }
+
+        var clock = new ClockPlanning(night, flasks, findings).Plan();
+        return clock.Steps.Count == 0 ? null : clock;
+    }
+
+    private NightClock Plan()
+    {
+        var timed = timing.Plan(0);
+        var clock = Answer(timed);
+        if (timed.Outside > 0)
+        {
+            SayOutside(clock, timed);
+        }
+
+        foreach (var set in clock.Steps.Where(s => s.Kind == ClockStepKind.Set && s.Takes > DriesAfter))
+        {
+            findings.Add(Catalogue.MouldsStandLong.At(Subject.Book, Say.Together(set.Flasks), Say.Plain(Math.Round(set.Takes.Hours))));
+        }
+
+        if (night.Clock is not null)
+        {
+            foreach (var load in loads.Where(l => night.Shop.Kilns.All(k => k.Name != l.Kiln || k.CoolsDegreesPerHour is not > 0)))
+            {
+                findings.Add(Catalogue.KilnCoolingNotKnown.At(new Subject(SubjectKind.Kiln, load.Kiln, ShopField.Cools)));
+            }
+        }
+
+        return clock;
+    }
+
+    private NightClock Answer(TimedNight timed)
+    {
+        var steps = timed.Steps;
+        var first = steps.Count == 0 ? Duration.Zero : steps[0].Begins;
+        var clock = new NightClock
+        {
+            Steps = [.. steps.Select(s => s.Later(-first))],
+            Loads = loads,
+            Start = night.Clock?.At.AddMinutes(first.Minutes),
+            Zone = night.Clock?.Zone ?? TimeZoneInfo.Utc,
+        };
+        return WorkingHours.Around(night.Shop.Settings, night.Clock) is { } hours
+            ? clock with { Steps = [.. clock.Steps.Select(s => s.Hands && hours.MinutesOutside(clock.Start!.Value.AddMinutes(s.Begins.Minutes), s.Takes) > 0 ? s with { IsOutside = true } : s)] }
+            : clock;
+    }
+
+    private void SayOutside(NightClock clock, TimedNight timed)
+    {
+        var outside = clock.Steps.Where(s => s.IsOutside).ToList();
+        var settings = night.Shop.Settings;
+        var (from, until) = (ClockWords.Hour(settings.AtWorkFrom!.Value), ClockWords.Hour(settings.AtWorkUntil!.Value));
+        findings.Add(Catalogue.StepsOutsideHours.At(
+            Subject.Setting(SettingName.AtWorkFrom),
+            Say.Count(outside.Count, "step falls", "steps fall"), from, until,
+            ClockWords.Of(outside[0]), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), Better(timed)));
+    }
+
+    // The nearest hour that leaves least outside.
+    private string Better(TimedNight timed)
+    {
+        var (best, by) = (timed, 0.0);
+        for (var i = 1; i <= MostMoves && best.Outside > 0; i++)
+        {
+            foreach (var move in (double[])[-Quarter * i, Quarter * i])
+            {
+                var moved = timing.Plan(move);
+                if (moved.Outside < best.Outside)
+                {
+                    (best, by) = (moved, move);
+                }
+            }
+        }
+
+        if (by == 0)
+        {
+            return "No other hour within half a day of it is better: have somebody there, or make the night smaller.";
+        }
+
+        var clock = Answer(best);
+        var left = clock.Steps.Count(s => s.IsOutside);
+        var hour = ClockWords.DayAndHour(TimeZoneInfo.ConvertTime(night.Clock!.At.AddMinutes(by), night.Clock.Zone).DateTime);
+        var result = left == 0 ? "then nothing falls outside" : $"then {Say.Count(left, "step is", "steps are")} left outside";
+        var pour = clock.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Pour);
+        return night.Clock.IsPour
+            ? $"Pour at {hour} instead: {result}, and the first step is at {ClockWords.DayAndHour(clock.Shown(Duration.Zero)!.Value)}."
+            : $"Start at {hour} instead: {result}{(pour is null ? "" : $", and the first pour is at {ClockWords.DayAndHour(clock.Shown(pour.Begins)!.Value)}")}.";
+    }
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using CastBook.Planning.Findings;
+
+namespace CastBook.Planning.Clock;
+
+/// <summary>The steps of a night in the words of the bench.</summary>
+public static class ClockWords
+{
+    /// <summary>What is done in a step.</summary>
+    /// <param name="step">The step.</param>
+    public static string Of(ClockStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        var flasks = string.Join(' ', step.Flasks);
+        var mix = step.Mix is { } number ? Inv($"mix {number}") : $"flask {flasks}";
+        return step.Kind switch
+        {
+            ClockStepKind.Weigh => $"Weigh out {mix}",
+            ClockStepKind.Mix => $"Powder into the water, {mix}",
+            ClockStepKind.BowlVacuum => $"Bowl under vacuum, {mix}",
+            ClockStepKind.Fill => $"Fill {flasks}",
+            ClockStepKind.FlaskVacuum => $"{flasks} under vacuum",
+            ClockStepKind.CleanUp => $"Clean bowl and tools after {mix}",
+            ClockStepKind.Set => $"{flasks} set and are not moved",
+            ClockStepKind.KilnOn => $"Kiln on, to {Celsius(step)}",
+            ClockStepKind.BaseOff => $"Base off, rim cleaned, letter scratched in: {flasks}",
+            ClockStepKind.Steam => $"Steam {flasks}",
+            ClockStepKind.LoadKiln => $"Load the kiln, sprue down: {flasks}",
+            ClockStepKind.Timer => Inv($"Kiln of load {step.Load} waits for its timer"),
+            ClockStepKind.Stage or ClockStepKind.Fall => Stage(step),
+            ClockStepKind.Pour => step.Target is null ? $"Pour {flasks}" : $"Pour {flasks}, flask at {Celsius(step)}",
+            ClockStepKind.Quench => $"Quench {flasks}, and only when the button shows no red in shade",
+            ClockStepKind.CoolAlone => $"{flasks} cools by itself",
+            _ => throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "No such step."),
+        };
+    }
+
+    /// <summary>A time of day, <c>07:05</c>.</summary>
+    /// <param name="hour">The time.</param>
+    public static string Hour(TimeOnly hour) => hour.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>A day and an hour, <c>Thu 26 Nov, 07:05</c>.</summary>
+    /// <param name="shown">What the clocks show.</param>
+    public static string DayAndHour(DateTime shown) => shown.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
+
+    private static string Stage(ClockStep step)
+    {
+        var way = step.Kind == ClockStepKind.Fall ? "falls to" : "to";
+        var hold = step.Arrives is { } arrives ? $"there after {Say.Plain(Math.Round(arrives.Hours, 1))} h, then held" : "held";
+        var hours = Say.Plain(Math.Round((step.Takes - (step.Arrives ?? UnitsNet.Duration.Zero)).Hours, 2));
+        return Inv($"Kiln of load {step.Load} {way} {Celsius(step)}, {hold} {hours} h");
+    }
+
+    private static string Celsius(ClockStep step) => step.Target is { } target ? Say.Celsius(target) : "its temperature";
+
+    private static string Inv(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

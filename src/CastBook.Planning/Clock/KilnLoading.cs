@@ -1,0 +1,141 @@
+using CastBook.Casting.Burnout;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
+using CastBook.Planning.Floors;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Clock;
+
+/// <summary>Puts the flasks of a night into kiln loads: by what the floor takes, the most demanding together, stones apart.</summary>
+internal sealed class KilnLoading(Shop shop, FindingList findings)
+{
+    // Usual sheet of a flask, 3 mm; sizes are inside ones.
+    private static readonly Length Walls = Length.FromMillimeters(6);
+
+    // Hot air must reach every mould. Common practice.
+    private static readonly Length UsualGap = Length.FromMillimeters(20);
+
+    // Where a schedule ends at its top: memory of practice.
+    private static readonly Duration UsualLastHold = Duration.FromHours(1);
+
+    // Memory: flask temperatures are given to some 10 °C, and no kiln holds its floor closer.
+    private const double TogetherDegrees = 10;
+
+    private readonly Length gap = shop.Settings.GapInKiln ?? UsualGap;
+
+    private readonly List<(Kiln Kiln, KilnFloor? Floor)> kilns = shop.Kilns.Count == 0
+        ? [(new Kiln { Name = "" }, null)]
+        : [.. shop.Kilns.Select(k => (k, KilnFloor.Of(k)))];
+
+    /// <summary>The loads, in the order in which to run them.</summary>
+    /// <param name="flasks">The flasks of the night.</param>
+    public IReadOnlyList<KilnLoad> Plan(IReadOnlyList<FlaskPlan> flasks)
+    {
+        var open = flasks.Where(f => f.State < FlaskState.InKiln && f.Program is not null)
+            .OrderBy(f => f.NoQuench).ThenByDescending(f => f.Program!.Total).ThenByDescending(f => f.Size.InsideDiameter)
+            .ThenBy(f => FlaskLetters.Place(f.Letter)).ThenBy(f => f.Letter, StringComparer.Ordinal).ToList();
+        var loads = new List<KilnLoad>();
+        for (var (turn, refused) = (0, 0); open.Count > 0; turn++)
+        {
+            var (kiln, floor) = kilns[turn % kilns.Count];
+            var (together, spots) = Fill(floor, open);
+            if (together.Count > 0)
+            {
+                loads.Add(Load(loads.Count + 1, kiln, together, spots));
+                open.RemoveAll(together.Contains);
+                refused = 0;
+            }
+            else if (++refused == kilns.Count)
+            {
+                refused = 0;
+                findings.Add(Catalogue.FlaskOverKiln.At(Subject.Flask(open[0].Letter), open[0].Letter, Say.Millimetres(Outside(open[0])), Say.Millimetres(gap)));
+                open.RemoveAt(0);
+            }
+        }
+
+        return loads;
+    }
+
+    private (List<FlaskPlan> Flasks, IReadOnlyList<FloorSpot> Spots) Fill(KilnFloor? floor, List<FlaskPlan> open)
+    {
+        // Stones bear no common burnout, so they never share a load with others.
+        var alike = open.TakeWhile(f => f.NoQuench == open[0].NoQuench).ToList();
+        if (floor is null)
+        {
+            return (alike, []);
+        }
+
+        var together = new List<FlaskPlan>();
+        IReadOnlyList<FloorSpot> spots = [];
+        var tooWide = Length.FromKilometers(1);
+        foreach (var flask in alike)
+        {
+            // Where one found no room, no wider one is tried.
+            if (Outside(flask) >= tooWide)
+            {
+                continue;
+            }
+
+            if (FloorPlan.Place(floor, [.. together.Append(flask).Select(Outside)], gap, gap) is { } places)
+            {
+                together.Add(flask);
+                spots = places;
+            }
+            else
+            {
+                tooWide = Outside(flask);
+            }
+        }
+
+        return (together, spots);
+    }
+
+    private static KilnLoad Load(int number, Kiln kiln, List<FlaskPlan> flasks, IReadOnlyList<FloorSpot> spots)
+    {
+        var pours = Groups(flasks);
+        var cools = kiln.CoolsDegreesPerHour is > 0 and { } own ? own : ClockRules.UsualCooling;
+        var schedule = flasks[0].Program!;
+        if (pours[0].Temperature is { } first)
+        {
+            schedule = KilnProgram.PouringAt(schedule, first, UsualLastHold);
+        }
+
+        var minutes = KilnProgram.Of(schedule, cools).Sum(s => s.Takes.Minutes);
+        return new KilnLoad
+        {
+            Number = number,
+            Kiln = kiln.Name,
+            Flasks = flasks.ConvertAll(f => f.Letter),
+            Spots = spots,
+            Schedule = schedule,
+            Pours = pours,
+            CoolsDegreesPerHour = cools,
+            Takes = Duration.FromMinutes(minutes),
+        };
+    }
+
+    // The hottest first; within a group alloy by alloy, so that a crucible is changed once.
+    private static List<PourGroup> Groups(List<FlaskPlan> flasks)
+    {
+        var groups = new List<(Temperature? Temperature, List<FlaskPlan> Flasks)>();
+        foreach (var flask in flasks.OrderByDescending(f => f.FlaskTemperature?.DegreesCelsius ?? double.NegativeInfinity))
+        {
+            var last = groups.Count == 0 ? null : groups[^1].Temperature;
+            var together = groups.Count > 0
+                && (flask.FlaskTemperature is { } own ? last is { } hot && hot.DegreesCelsius - own.DegreesCelsius <= TogetherDegrees : last is null);
+            if (!together)
+            {
+                groups.Add((flask.FlaskTemperature, []));
+            }
+
+            groups[^1].Flasks.Add(flask);
+        }
+
+        return groups.ConvertAll(g => new PourGroup(
+            g.Temperature,
+            [.. g.Flasks.OrderBy(f => f.Alloy, StringComparer.Ordinal).ThenBy(f => FlaskLetters.Place(f.Letter)).ThenBy(f => f.Letter, StringComparer.Ordinal).Select(f => f.Letter)]));
+    }
+
+    private static Length Outside(FlaskPlan flask) => (flask.Size.InsideDiameter ?? Length.Zero) + Walls;
+}

@@ -1,0 +1,129 @@
+using UnitsNet;
+
+namespace CastBook.Planning.Clock;
+
+/// <summary>Puts the parts of a night on the clock, and lengthens the set or the timer's wait where that keeps hands within their hours.</summary>
+/// <remarks>
+/// Nothing is ever shortened. Waits are tried in steps of a quarter of an hour: the set may last a day, for an open mould dries
+/// after that, and a loaded cold kiln may wait half a day for its timer. Minutes count from the hour that was asked for.
+/// </remarks>
+internal sealed class NightTiming
+{
+    private const double Quarter = 15;
+    private const int MostSetWaits = 96;
+    private const int MostTimerWaits = 48;
+
+    private readonly ClockQuestion? question;
+    private readonly WorkingHours? hours;
+    private readonly double setMinutes;
+    private readonly NightPart mixing;
+    private readonly double lastFilled;
+    private readonly List<LoadParts> loads;
+
+    /// <summary>Prepares the parts.</summary>
+    /// <param name="parts">Makes the parts.</param>
+    /// <param name="loads">The kiln loads.</param>
+    /// <param name="set">The least set.</param>
+    /// <param name="question">The hour that was asked for.</param>
+    /// <param name="hours">The hours in which somebody is there; missing where it is always so.</param>
+    public NightTiming(NightParts parts, IReadOnlyList<KilnLoad> loads, Duration set, ClockQuestion? question, WorkingHours? hours)
+    {
+        this.question = question;
+        this.hours = hours;
+        mixing = parts.Mixing();
+        lastFilled = mixing.Steps.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? 0;
+        setMinutes = mixing.Steps.Count == 0 ? 0 : set.Minutes;
+        this.loads = [.. loads.Select(l => new LoadParts(l, parts.BeforeKiln(l), NightParts.Burnout(l), parts.Pours(l)))];
+    }
+
+    /// <summary>The night when its hour is moved.</summary>
+    /// <param name="later">By how many minutes.</param>
+    public TimedNight Plan(double later)
+    {
+        var night = new TimedNight(setMinutes);
+        var backwards = question is { IsPour: true } && loads.Count > 0;
+        var first = backwards ? Backwards(later) : Forwards(later);
+        night.Add(mixing, first.Start, Outside(mixing, first.Start));
+        var filled = first.Start + lastFilled;
+        var earliest = Math.Max(filled + setMinutes, first.Start + mixing.Minutes);
+        foreach (var load in loads)
+        {
+            var at = backwards && ReferenceEquals(load, loads[0]) ? (first.Kiln, first.Timer) : Place(load, Math.Max(earliest, night.KilnFree(load.Load)), night);
+            night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), Outside(load.Pours, load.PourAt(at.Item1, at.Item2)));
+        }
+
+        return night;
+    }
+
+    private static (double Start, double Kiln, double Timer) Forwards(double start) => (start, 0, 0);
+
+    // From the pour back: the timer's wait first, then the set, each as short as hands allow.
+    private (double Start, double Kiln, double Timer) Backwards(double pour)
+    {
+        var load = loads[0];
+        var kilnAt = pour - load.PourAt(0, 0);
+        var startAt = kilnAt - Math.Max(lastFilled + setMinutes, mixing.Minutes);
+        var timers = load.MayWait && hours is not null ? MostTimerWaits : 0;
+        var sets = hours is not null ? MostSetWaits : 0;
+        var kiln = Costs(timers + 1, i => Outside(load.Before, kilnAt - (Quarter * i)));
+        var start = Costs(timers + sets + 1, i => Outside(mixing, startAt - (Quarter * i)));
+        var (bestTotal, bestTimer, least) = (0, 0, double.PositiveInfinity);
+        for (var total = 0; total <= timers + sets && least > 0; total++)
+        {
+            for (var timer = Math.Max(0, total - sets); timer <= Math.Min(timers, total); timer++)
+            {
+                if (kiln(timer) + start(total) < least)
+                {
+                    (bestTotal, bestTimer, least) = (total, timer, kiln(timer) + start(total));
+                }
+            }
+        }
+
+        return (startAt - (Quarter * bestTotal), kilnAt - (Quarter * bestTimer), Quarter * bestTimer);
+    }
+
+    private (double Kiln, double Timer) Place(LoadParts load, double earliest, TimedNight night)
+    {
+        var timers = load.MayWait ? MostTimerWaits : 0;
+        var kiln = Costs(MostSetWaits + 1, i => Cost(load.Before, earliest + (Quarter * i), night));
+        var pours = Costs(MostSetWaits + timers + 1, i => Cost(load.Pours, load.PourAt(earliest, 0) + (Quarter * i), night));
+        var (bestSet, bestTimer, least) = (0, 0, double.PositiveInfinity);
+        for (var total = 0; total <= MostSetWaits + timers && least > 0; total++)
+        {
+            for (var timer = Math.Max(0, total - MostSetWaits); timer <= Math.Min(timers, total); timer++)
+            {
+                var cost = kiln(total - timer) + pours(total);
+                if (cost < least)
+                {
+                    (bestSet, bestTimer, least) = (total - timer, timer, cost);
+                }
+            }
+        }
+
+        return (earliest + (Quarter * bestSet), Quarter * bestTimer);
+    }
+
+    // Two things at once are impossible; unwelcome hours are only dear.
+    private double Cost(NightPart part, double at, TimedNight night) => night.IsBusy(part, at) ? double.PositiveInfinity : Outside(part, at);
+
+    private double Outside(NightPart part, double at)
+    {
+        var minutes = 0.0;
+        if (hours is not null)
+        {
+            foreach (var step in part.Hands)
+            {
+                minutes += hours.MinutesOutside(question!.At.AddMinutes(at + step.Begins.Minutes), step.Takes);
+            }
+        }
+
+        return minutes;
+    }
+
+    private static Func<int, double> Costs(int count, Func<int, double> cost)
+    {
+        var known = new double[count];
+        Array.Fill(known, -1);
+        return i => known[i] >= 0 ? known[i] : known[i] = cost(i);
+    }
+}

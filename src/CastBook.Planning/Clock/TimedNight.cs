@@ -1,0 +1,98 @@
+using UnitsNet;
+
+namespace CastBook.Planning.Clock;
+
+/// <summary>Parts of a night with their minutes, counted from the hour that was asked for.</summary>
+/// <param name="setMinutes">The least set.</param>
+internal sealed class TimedNight(double setMinutes)
+{
+    // Halves of minutes add up with dust.
+    private const double Dust = 1e-6;
+
+    private readonly List<ClockStep> steps = [];
+    private readonly List<(double Begins, double Ends)> hands = [];
+    private readonly Dictionary<string, (double At, double Celsius, double Cools)> kilns = new(StringComparer.Ordinal);
+
+    /// <summary>The steps, in the order in which they begin.</summary>
+    public IReadOnlyList<ClockStep> Steps => [.. steps.OrderBy(s => s.Begins.Minutes)];
+
+    /// <summary>How many minutes of hands fall outside their hours.</summary>
+    public double Outside { get; private set; }
+
+    /// <summary>When the first flask is poured; missing where none is.</summary>
+    public double? FirstPour => steps.Where(s => s.Kind == ClockStepKind.Pour).Select(s => (double?)s.Begins.Minutes).Min();
+
+    /// <summary>Adds a part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="at">When it begins.</param>
+    /// <param name="outside">How many of its minutes fall outside.</param>
+    public void Add(NightPart part, double at, double outside)
+    {
+        Outside += outside;
+        foreach (var step in part.At(at))
+        {
+            steps.Add(step);
+            if (step.Hands)
+            {
+                hands.Add((step.Begins.Minutes, step.Ends.Minutes));
+            }
+        }
+    }
+
+    /// <summary>Adds a load.</summary>
+    /// <param name="load">The load and its parts.</param>
+    /// <param name="filled">When the last mould was filled.</param>
+    /// <param name="before">When the work before the kiln begins.</param>
+    /// <param name="timer">How long the loaded kiln waits.</param>
+    /// <param name="outside">Minutes outside, before the kiln and after it.</param>
+    public void Add(LoadParts load, double filled, double before, double timer, params ReadOnlySpan<double> outside)
+    {
+        if (setMinutes > 0)
+        {
+            steps.Add(new ClockStep
+            {
+                Kind = ClockStepKind.Set, Begins = Duration.FromMinutes(filled), Takes = Duration.FromMinutes(before - filled),
+                Load = load.Load.Number, Flasks = load.Load.Flasks,
+            });
+        }
+
+        Add(load.Before, before, outside[0]);
+        var loaded = before + load.Before.Minutes;
+        if (timer > 0)
+        {
+            steps.Add(new ClockStep { Kind = ClockStepKind.Timer, Begins = Duration.FromMinutes(loaded), Takes = Duration.FromMinutes(timer), Load = load.Load.Number });
+        }
+
+        Add(load.Burnout, loaded + timer, 0);
+        Add(load.Pours, load.PourAt(before, timer), outside[1]);
+        var last = load.Pours.Steps.Where(s => s.Kind == ClockStepKind.Pour).Max(s => s.Ends.Minutes);
+        var celsius = load.Load.Pours.Select(p => p.Temperature?.DegreesCelsius).LastOrDefault(t => t is not null) ?? load.Load.Schedule.Stages[^1].Target.DegreesCelsius;
+        kilns[load.Load.Kiln] = (load.PourAt(before, timer) + last, celsius, load.Load.CoolsDegreesPerHour);
+    }
+
+    /// <summary>When the kiln of a load is empty, and no hotter than its first stage.</summary>
+    /// <param name="load">The load.</param>
+    public double KilnFree(KilnLoad load) => kilns.TryGetValue(load.Kiln, out var kiln)
+        ? kiln.At + (60 * Math.Max(0, kiln.Celsius - (load.Schedule.LoadAt ?? load.Schedule.Stages[0].Target).DegreesCelsius) / kiln.Cools)
+        : double.NegativeInfinity;
+
+    /// <summary>Whether a part would need hands that are busy.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="at">When it would begin.</param>
+    public bool IsBusy(NightPart part, double at)
+    {
+        foreach (var step in part.Hands)
+        {
+            var (begins, ends) = (at + step.Begins.Minutes + Dust, at + step.Ends.Minutes - Dust);
+            foreach (var busy in hands)
+            {
+                if (begins < busy.Ends && ends > busy.Begins)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}

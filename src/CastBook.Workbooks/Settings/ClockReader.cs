@@ -1,0 +1,46 @@
+using CastBook.Planning.Clock;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Reading.Values;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>Finds the hour from which a night is counted: as asked, else as the Shop sheet says.</summary>
+internal static class ClockReader
+{
+    /// <summary>The hour; missing where nobody said one, or none that can be used, which has a finding.</summary>
+    /// <param name="asked">What was asked from outside the book.</param>
+    /// <param name="shop">The shop's settings.</param>
+    /// <param name="findings">Takes what is found.</param>
+    public static ClockQuestion? Read(BookSettings asked, Planning.Shops.Settings shop, List<Finding> findings)
+    {
+        if (asked.Clock is { } clock)
+        {
+            return clock;
+        }
+
+        var (name, text) = shop.PourAt is { } pour ? (SettingName.PourAt, pour) : (SettingName.StartAt, shop.StartAt);
+        if (text is null)
+        {
+            return null;
+        }
+
+        // An hour alone is one of the night that is asked for; the pour is on another day more often than not.
+        var day = name == SettingName.StartAt && shop.Night is { } night ? DayText.Read(night, default).Day : null;
+        var shown = HourText.ReadWithDay(text) ?? (HourText.Read(text) is { } hour ? day?.ToDateTime(hour) : null);
+        if (shown is null)
+        {
+            findings.Add(Catalogue.HourWithoutDay.At(Subject.Setting(name), name, text));
+            return null;
+        }
+
+        var zone = asked.Zone ?? TimeZoneInfo.Utc;
+        if (ClockQuestion.Shown(shown.Value, zone) is not { } at)
+        {
+            findings.Add(Catalogue.HourSkipped.At(Subject.Setting(name), name, text));
+            return null;
+        }
+
+        return new ClockQuestion(at, name == SettingName.PourAt, zone);
+    }
+}

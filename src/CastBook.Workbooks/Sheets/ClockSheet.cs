@@ -1,0 +1,121 @@
+using System.Globalization;
+using CastBook.Planning.Clock;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Writing;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>The night hour by hour: what to do when, what runs by itself, with a box to tick.</summary>
+internal static class ClockSheet
+{
+    /// <summary>The heading of the column that tells which line is which.</summary>
+    public const string KeyHeading = "Step";
+
+    /// <summary>The column of that heading.</summary>
+    public const int KeyColumn = 4;
+
+    private const int HeadingRow = 4;
+
+    private static readonly Look SmallTime = Look.Text with { Horizontal = "right" };
+
+    private static readonly string[] Headings = ["Day", "From", "Until", KeyHeading, "Done", "Remarks"];
+
+    /// <summary>How a time looks that somebody must keep.</summary>
+    public static Look BigTime { get; } = Look.Strong with { Size = 14, Horizontal = "right" };
+
+    /// <summary>The headings of the cells that are the shop's.</summary>
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = ["Done", "Remarks"];
+
+    /// <summary>Makes the sheet.</summary>
+    /// <param name="context">What it is made from.</param>
+    /// <param name="kept">What the shop wrote on it.</param>
+    public static OwnedSheet Make(SheetContext context, KeptCells kept)
+    {
+        var sheet = new OwnedSheet("Clock") { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 9, 22] };
+        sheet.Set(1, 1, $"Clock: {context.BookName}", Look.Title);
+        var clock = context.Plan.Clock;
+        sheet.Set(2, 1, Under(clock), Look.Small);
+        for (var column = 1; column <= Headings.Length; column++)
+        {
+            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column <= 3 ? Look.NumberHeading : Look.Heading);
+        }
+
+        var row = HeadingRow;
+        DateOnly? day = null;
+        foreach (var step in clock?.Steps.Where(IsShown) ?? [])
+        {
+            var shown = clock!.Shown(step.Begins) is { } at ? DateOnly.FromDateTime(at) : (DateOnly?)null;
+            WriteStep(sheet, ++row, clock, step, shown == day ? null : shown, kept);
+            day = shown;
+        }
+
+        row++;
+        foreach (var line in Lines(clock))
+        {
+            sheet.Set(++row, 1, line, Look.Small);
+        }
+
+        return sheet;
+    }
+
+    private static string Under(NightClock? clock) => clock switch
+    {
+        null => "Nothing is planned.",
+        { Start: null } => "Hours and minutes count from the first step. For times of day type \"Start at\" or \"Pour at\" on the Shop sheet, such as 2026-11-25 20:00.",
+        _ => $"{Loads(clock)}; {CellNumbers.HoursText(clock.Takes)} from the first step to the last. Bold lines need hands, the others run by themselves.",
+    };
+
+    private static string Loads(NightClock clock) =>
+        string.Create(CultureInfo.InvariantCulture, $"{clock.Loads.Count} kiln {(clock.Loads.Count == 1 ? "load" : "loads")}");
+
+    // The minutes within a mix stand on the Mixes sheet.
+    private static bool IsShown(ClockStep step) => step.Kind is not (ClockStepKind.BowlVacuum or ClockStepKind.FlaskVacuum or ClockStepKind.CleanUp);
+
+    private static void WriteStep(OwnedSheet sheet, int row, NightClock clock, ClockStep step, DateOnly? day, KeptCells kept)
+    {
+        var words = ClockWords.Of(step);
+        sheet.Set(row, 1, day?.ToString("ddd d MMM", CultureInfo.InvariantCulture), Look.Strong);
+        sheet.Set(row, 2, Time(clock, step.Begins), step.Hands ? BigTime with { Size = 12 } : SmallTime);
+        sheet.Set(row, 3, step.Takes.Minutes < 1 ? null : Time(clock, step.Ends), SmallTime);
+        sheet.Set(row, 4, words, step.Hands ? Look.Strong : Look.Text);
+        sheet.Set(row, 5, kept.Of(words, "Done"), Look.Box with { Horizontal = "center" });
+        sheet.Set(row, 6, kept.Of(words, "Remarks"), Look.Box with { Wrap = true });
+        if (step.IsOutside)
+        {
+            sheet.Mark(row, 2, Severity.Check);
+        }
+    }
+
+    /// <summary>A time as the sheets show it: of the day where the hour is known, else hours and minutes from the first step on.</summary>
+    /// <param name="clock">The clock.</param>
+    /// <param name="after">The time, from the first step on.</param>
+    public static string Time(NightClock clock, Duration after)
+    {
+        if (clock.Shown(after) is { } shown)
+        {
+            return ClockWords.Hour(TimeOnly.FromDateTime(shown));
+        }
+
+        var minutes = (long)Math.Round(after.Minutes, MidpointRounding.AwayFromZero);
+        return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}:{minutes % 60:00}");
+    }
+
+    /// <summary>A time of day where the hour is known; nothing without, for a plan on paper promises no hours.</summary>
+    /// <param name="clock">The clock.</param>
+    /// <param name="after">The time, from the first step on.</param>
+    public static string? TimeOfDay(NightClock? clock, Duration? after) => clock?.Start is not null && after is { } known ? Time(clock, known) : null;
+
+    private static IEnumerable<string> Lines(NightClock? clock)
+    {
+        if (clock is null)
+        {
+            yield break;
+        }
+
+        yield return "Minutes of work are the Shop sheet's, or usual ones. Set, burnout and holds are never shortened: when you are late, all that follows is later.";
+        yield return "Hottest flasks are poured first; then the kiln is lowered and held, so that the next moulds have its temperature to their core.";
+        yield return "A mould that is burnt out is white; grey or black is not. A burnout that was broken off is begun again.";
+    }
+}

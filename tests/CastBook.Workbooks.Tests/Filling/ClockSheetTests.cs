@@ -1,0 +1,81 @@
+using CastBook.Workbooks.Reading.Values;
+
+namespace CastBook.Workbooks.Tests.Filling;
+
+public sealed class ClockSheetTests
+{
+    private static Filled WithStart(object hour) =>
+        Filled.From(Nights.Whole()).AfterTyping(("Shop", "A21", "Start at"), ("Shop", "B21", hour), ("Kilns", "E1", "Cools (°C/h)"), ("Kilns", "E2", 100));
+
+    // By hand: weighed 5, mixed 4, bowl vacuum 1.5, filled 0.5 min; set 2 h to 22:11; base off 3 and loading 10 min; 150, 370 and 732 °C
+    // in 8 h; down to 538 °C in 1 h 56.4 and 2 h held: 10:20; poured after 10 min, quenched 20 min later, as 90 × 125 is of the large class.
+    [Fact]
+    public void Fill_StartOnTheShopSheet_GivesEveryStepItsHour()
+    {
+        var filled = WithStart("2026-11-25 20:00");
+
+        filled["Clock", "A1"].ShouldBe("Clock: night");
+        filled.Row("Clock", 4).ShouldBe(["Day", "From", "Until", "Step", "Done", "Remarks"]);
+        new[] { "A5", "B5", "C5", "D5" }.Select(c => filled["Clock", c]).ShouldBe(["Wed 25 Nov", "20:00", "20:05", "Weigh out mix 1"]);
+        new[] { "A8", "B8", "C8", "D8" }.Select(c => filled["Clock", c]).ShouldBe([null, "20:11", "22:11", "A set and are not moved"]);
+        new[] { "B12", "C12", "D12" }.Select(c => filled["Clock", c]).ShouldBe(["00:24", "02:24", "Kiln of load 1 to 370 °C, held 2 h"]);
+        new[] { "B14", "D14" }.Select(c => filled["Clock", c]).ShouldBe(["06:24", "Kiln of load 1 falls to 538 °C, there after 1.9 h, then held 2 h"]);
+        filled["Night plan", "M5"].ShouldBe("10:20");
+        filled["Night plan", "O5"].ShouldBe("10:50");
+        filled["Mixes", "C5"].ShouldBe("20:05");
+    }
+
+    [Fact]
+    public void Fill_NoHourSaid_CountsFromTheFirstStepAndAsks()
+    {
+        var filled = Filled.From(Nights.Whole());
+
+        filled["Clock", "A2"].ShouldBe("Hours and minutes count from the first step. For times of day type \"Start at\" or \"Pour at\" on the Shop sheet, such as 2026-11-25 20:00.");
+        filled["Clock", "B5"].ShouldBe("0:00");
+        filled["Clock", "B8"].ShouldBe("0:11");
+        filled["Night plan", "M5"].ShouldBeNull();
+        filled["Mixes", "C5"].ShouldBeNull();
+    }
+
+    [Fact]
+    public void Fill_TicksOfAStep_StayWithItWhenTheHourMoves()
+    {
+        var filled = WithStart("2026-11-25 20:00").AfterTyping(("Clock", "E8", "x"), ("Clock", "F8", "cold room"), ("Shop", "B21", "2026-11-25 21:00"));
+
+        filled["Clock", "B8"].ShouldBe("21:11");
+        filled["Clock", "E8"].ShouldBe("x");
+        filled["Clock", "F8"].ShouldBe("cold room");
+        filled.Sheets.ShouldNotContain("Clock (kept)");
+    }
+
+    [Fact]
+    public void Fill_HourWithoutDay_AsksForIt()
+    {
+        var filled = WithStart("20:00");
+
+        filled.Result.Findings.Single(f => f.Id == "hour-without-day").Seen.ShouldBe("\"Start at\" is \"20:00\", which does not say a day and an hour.");
+        filled["Clock", "B5"].ShouldBe("0:00");
+    }
+
+    [Theory]
+    [InlineData("7", "07:00")]
+    [InlineData("07:05", "07:05")]
+    [InlineData("19.30", "19:30")]
+    [InlineData("19h30", "19:30")]
+    [InlineData("8 pm", "20:00")]
+    [InlineData("12:15 a.m.", "00:15")]
+    [InlineData("24:00", null)]
+    [InlineData("13 pm", null)]
+    [InlineData("07:60", null)]
+    [InlineData("evening", null)]
+    public void Read_Hours_AsPeopleWriteThem(string text, string? hour) => HourText.Read(text)?.ToString("HH:mm", null).ShouldBe(hour);
+
+    [Theory]
+    [InlineData("2026-11-25 20:00", "2026-11-25 20:00")]
+    [InlineData("2026-11-25T20:00", "2026-11-25 20:00")]
+    [InlineData("25 Nov 2026 8 pm", "2026-11-25 20:00")]
+    [InlineData("24.12.2026 19.30", "2026-12-24 19:30")]
+    [InlineData("2026-11-25", null)]
+    [InlineData("20:00", null)]
+    public void ReadWithDay_DaysWithAnHour_AsPeopleWriteThem(string text, string? hour) => HourText.ReadWithDay(text)?.ToString("yyyy-MM-dd HH:mm", null).ShouldBe(hour);
+}
