@@ -16,6 +16,10 @@ internal static class CommandLine
         var root = new RootCommand("CastBook fills a casting shop's workbook: metal, flasks, powder and water, burnout, and what to check.")
         {
             FillCommand.Make(output, errors, clock),
+            WatchCommand.Make(output, errors, clock),
+            StatusCommand.Make(output, errors, clock),
+            RestoreCommand.Make(output, errors, clock),
+            ShortcutCommand.Make(output, errors),
             MakeTemplatesCommand.Make(output),
         };
         if (arguments.Length == 0)

@@ -3,7 +3,6 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reports;
-using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Verifying;
 
 namespace CastBook.Cli;
@@ -11,9 +10,6 @@ namespace CastBook.Cli;
 /// <summary><c>castbook fill BOOK</c>: the main job.</summary>
 internal static class FillCommand
 {
-    // A casting night runs past midnight: until the morning it is still the evening before.
-    private static readonly TimeSpan EndOfNight = TimeSpan.FromHours(6);
-
     /// <summary>The command.</summary>
     /// <param name="output">Where answers go.</param>
     /// <param name="errors">Where everything else goes.</param>
@@ -28,13 +24,14 @@ internal static class FillCommand
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
+        var brief = new Option<bool>("--brief") { Description = "One line of what happened, and what says stop." };
         var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
         var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
         {
-            book, to, night, start, pourAt, dryRun, json, strict, undo,
+            book, to, night, start, pourAt, dryRun, json, strict, brief, undo,
         };
         command.SetAction(parsed => (parsed.GetValue(undo) ? (Func<Request, TextWriter, TextWriter, TimeProvider, int>)Undo : Run)(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict)),
+            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
             output,
             errors,
             clock));
@@ -51,12 +48,10 @@ internal static class FillCommand
 
         return Guarded(errors, () =>
         {
-            var settings = SettingsAround(request.Book) with
+            var settings = SettingsAround.Of(request.Book, clock) with
             {
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
                 Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),
-                Zone = clock.LocalTimeZone,
-                Today = DateOnly.FromDateTime((clock.GetLocalNow() - EndOfNight).DateTime),
             };
             var isText = TextFile.Is(request.Book);
             var (result, backup) = isText
@@ -138,16 +133,6 @@ internal static class FillCommand
             : $"'{to}' must end in {extension}, as the workbook does.";
     }
 
-    private static BookSettings SettingsAround(string book)
-    {
-        var variables = Environment.GetEnvironmentVariables().Cast<System.Collections.DictionaryEntry>()
-            .Where(v => ((string)v.Key).StartsWith(SettingsFile.VariablePrefix, StringComparison.OrdinalIgnoreCase))
-            .ToDictionary(v => (string)v.Key, v => (string?)v.Value ?? "");
-        var user = Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify);
-        return SettingsFile.Load(
-            Path.GetDirectoryName(Path.GetFullPath(book))!, user.Length == 0 ? null : Path.Combine(user, "castbook"), variables);
-    }
-
     private static void Tell(Request request, FillResult result, string? backup, TextWriter output)
     {
         if (request.Json)
@@ -156,12 +141,16 @@ internal static class FillCommand
             return;
         }
 
-        foreach (var line in Summary.Lines(Path.GetFileName(request.To ?? request.Book), result))
+        var lines = Summary.Lines(Path.GetFileName(request.To ?? request.Book), result);
+        foreach (var line in request.Brief ? lines.Take(1).Concat(lines.SkipWhile(l => !l.StartsWith("stop ", StringComparison.Ordinal))) : lines)
         {
             output.WriteLine(line);
         }
 
-        output.WriteLine(LastLine(request, "filled", backup));
+        if (!request.Brief)
+        {
+            output.WriteLine(LastLine(request, "filled", backup));
+        }
     }
 
     /// <summary>Where the file is now.</summary>
@@ -173,5 +162,5 @@ internal static class FillCommand
         _ => "nothing had changed, so the file was left as it is",
     };
 
-    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, bool DryRun, bool Json, bool Strict);
+    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, bool DryRun, bool Json, bool Strict, bool Brief);
 }

@@ -31,6 +31,27 @@ public static partial class Catalogue
         "Nothing was written, so that nothing is lost.",
         "Fill it again.");
 
+    /// <summary>Another CastBook has the book in hand.</summary>
+    public static FindingKind BookIsBusy { get; } = new(
+        "book-is-busy", Severity.Stop,
+        "{0} is being filled by another CastBook just now.",
+        "Two at once would overwrite each other, so nothing was written.",
+        "Wait a moment and fill it again.");
+
+    /// <summary>The filled book was made, and could not take the old one's place.</summary>
+    public static FindingKind BookLiesBeside { get; } = new(
+        "book-lies-beside", Severity.Stop,
+        "{0} could not be replaced: {1}",
+        "The file is as it was. What was made lies beside it as {2}.",
+        "Close what holds {0} and fill it again, or take {2} in its place.");
+
+    /// <summary>No backup of that number.</summary>
+    public static FindingKind BackupNotThere { get; } = new(
+        "backup-not-there", Severity.Stop,
+        "There is no backup number {1} of {0}; they are numbered 1 to {2}, the newest first.",
+        "Nothing was put back.",
+        "Type castbook restore and the book's name to see them all.");
+
     /// <summary>The filled book could not be put in its place.</summary>
     public static FindingKind BookNotWritten { get; } = new(
         "book-not-written", Severity.Stop,

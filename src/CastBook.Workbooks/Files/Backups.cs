@@ -7,31 +7,56 @@ namespace CastBook.Workbooks.Files;
 internal static class Backups
 {
     private const int Kept = 20;
+    private const int DaysKept = 30;
     private const string StampFormat = "yyyy-MM-dd HHmmss";
 
     /// <summary>A line for each book written: the hash of what was written, a blank, and the name of the backup made then.</summary>
     private const string WrittenFile = "written.txt";
 
-    /// <summary>Copies a book into the folder of backups, and deletes the oldest beyond those kept.</summary>
+    /// <summary>Copies a book into the folder of backups, and deletes old ones beyond those kept: the newest, and the first of each day.</summary>
     /// <param name="target">The book.</param>
     /// <param name="clock">For the backup's name.</param>
+    /// <param name="needed">A backup that must not be deleted; null for none.</param>
     /// <returns>The backup.</returns>
-    public static string Add(string target, TimeProvider clock)
+    public static string Add(string target, TimeProvider clock, string? needed = null)
     {
         var folder = FolderOf(target);
         Directory.CreateDirectory(folder);
         var name = Path.GetFileNameWithoutExtension(target);
         var extension = Path.GetExtension(target);
-        var stamp = clock.GetLocalNow().ToString(StampFormat, CultureInfo.InvariantCulture);
-        var backup = Path.Combine(folder, $"{name} {stamp}{extension}");
-        for (var number = 2; File.Exists(backup); number++)
+        // The names tell the order, so a clock that was set back does not count: the newest stays the newest.
+        var made = clock.GetLocalNow().DateTime;
+        var number = 1;
+        if (Aged(folder, name, extension) is [.., var newest] && newest.Made > made)
         {
-            backup = Path.Combine(folder, $"{name} {stamp} {number.ToString(CultureInfo.InvariantCulture)}{extension}");
+            (made, number) = (newest.Made, newest.Number);
         }
 
-        File.Copy(target, backup);
-        DeleteOld(folder, name, extension);
+        var stamp = made.ToString(StampFormat, CultureInfo.InvariantCulture);
+        string backup;
+        do
+        {
+            backup = Path.Combine(folder, number == 1 ? $"{name} {stamp}{extension}" : $"{name} {stamp} {number.ToString(CultureInfo.InvariantCulture)}{extension}");
+            number++;
+        }
+        while (File.Exists(backup));
+        // Under another name first: a copy that was cut off must not look like a backup.
+        TemporaryFile.Sweep(backup);
+        var temporary = TemporaryFile.Beside(backup);
+        TemporaryFile.Copy(target, temporary);
+        File.Move(temporary, backup);
+        DeleteOld(folder, name, extension, needed);
         return backup;
+    }
+
+    /// <summary>The backups of a book, the newest first.</summary>
+    /// <param name="book">Full path of the book.</param>
+    public static IReadOnlyList<BookBackup> Of(string book)
+    {
+        var folder = FolderOf(book);
+        return Directory.Exists(folder)
+            ? [.. Aged(folder, Path.GetFileNameWithoutExtension(book), Path.GetExtension(book)).Select(b => new BookBackup(b.Path, b.Made, new FileInfo(b.Path).Length)).Reverse()]
+            : [];
     }
 
     /// <summary>Remembers what a book became, so that it is known again while nobody else has touched it.</summary>
@@ -41,7 +66,7 @@ internal static class Backups
     {
         var folder = Path.GetDirectoryName(backup)!;
         var lines = Lines(folder).Where(l => File.Exists(Path.Combine(folder, l.Backup))).Append((Hash: HashOf(written), Backup: Path.GetFileName(backup)));
-        File.WriteAllLines(Path.Combine(folder, WrittenFile), [.. lines.Select(l => $"{l.Hash} {l.Backup}")]);
+        TemporaryFile.WriteLines(Path.Combine(folder, WrittenFile), lines.Select(l => $"{l.Hash} {l.Backup}"));
     }
 
     /// <summary>The backup that is the book before CastBook first filled it; null where somebody touched the book since it was written, or the backup is gone.</summary>
@@ -98,21 +123,25 @@ internal static class Backups
     }
 
     /// <summary>Deletes the oldest backups of a book beyond those kept; never those of a book called "night 2026-03-01" beside "night".</summary>
-    private static void DeleteOld(string folder, string name, string extension)
+    private static void DeleteOld(string folder, string name, string extension, string? needed)
     {
-        var backups = Directory.GetFiles(folder)
-            .Select(path => (Path: path, Age: Age(Path.GetFileName(path), name, extension)))
-            .Where(b => b.Age is not null)
-            .OrderBy(b => b.Age!.Value.Stamp, StringComparer.Ordinal).ThenBy(b => b.Age!.Value.Number);
-        foreach (var old in backups.SkipLast(Kept))
+        var backups = Aged(folder, name, extension);
+        var days = backups.GroupBy(b => b.Made.Date).TakeLast(DaysKept).Select(day => day.First().Path);
+        // The first of all is the book as it was before CastBook came: it stays for good.
+        var kept = backups.TakeLast(Kept).Select(b => b.Path).Concat(days).Append(backups[0].Path).Append(needed).ToHashSet(StringComparer.Ordinal);
+        foreach (var old in backups.Where(b => !kept.Contains(b.Path)))
         {
             File.Delete(old.Path);
         }
     }
 
+    private static List<Dated> Aged(string folder, string name, string extension) =>
+        [.. Directory.GetFiles(folder).Select(path => Age(path, name, extension)).OfType<Dated>().OrderBy(b => b.Made).ThenBy(b => b.Number)];
+
     /// <summary>When a backup was made, from its name: <c>night 2026-12-01 195400.xlsx</c>, or <c>… 195400 2.xlsx</c> for a second one; null for another file.</summary>
-    private static (string Stamp, int Number)? Age(string file, string name, string extension)
+    private static Dated? Age(string path, string name, string extension)
     {
+        var file = Path.GetFileName(path);
         if (!file.StartsWith(name + " ", StringComparison.Ordinal) || !file.EndsWith(extension, StringComparison.Ordinal)
             || file.Length < name.Length + 1 + StampFormat.Length + extension.Length)
         {
@@ -120,12 +149,13 @@ internal static class Backups
         }
 
         var middle = file[(name.Length + 1)..^extension.Length];
-        var stamp = middle[..StampFormat.Length];
         var rest = middle[StampFormat.Length..];
         var number = 1;
-        return DateTime.TryParseExact(stamp, StampFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
+        return DateTime.TryParseExact(middle[..StampFormat.Length], StampFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out var made)
             && (rest.Length == 0 || (rest[0] == ' ' && int.TryParse(rest.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out number)))
-            ? (stamp, number)
+            ? new Dated(path, made, number)
             : null;
     }
+
+    private sealed record Dated(string Path, DateTime Made, int Number);
 }

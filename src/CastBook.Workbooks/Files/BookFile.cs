@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Undoing;
@@ -7,8 +8,6 @@ namespace CastBook.Workbooks.Files;
 /// <summary>Fills a workbook on disk, or takes the filling out again: written beside it, flushed, checked, backed up, then moved into place in one step.</summary>
 public static class BookFile
 {
-    private static readonly TimeSpan[] Waits = [TimeSpan.FromMilliseconds(200), TimeSpan.FromMilliseconds(500), TimeSpan.FromSeconds(1)];
-
     /// <summary>Fills a workbook.</summary>
     /// <param name="path">The workbook.</param>
     /// <param name="outPath">Where the filled one goes; null for in place.</param>
@@ -80,9 +79,8 @@ public static class BookFile
             throw BookNotWrittenException.For(Catalogue.BookIsOpen, null, Path.GetFileName(target), who);
         }
 
-        var temporary = dryRun
-            ? Path.GetTempFileName()
-            : Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.tmp");
+        using var held = dryRun ? null : Hold(target);
+        var temporary = dryRun ? Path.GetTempFileName() : TemporaryFile.Beside(target);
         try
         {
             var (result, changed, hash) = MakeInto(source, temporary, Path.GetFileName(target), make);
@@ -111,6 +109,21 @@ public static class BookFile
             {
                 File.Delete(temporary);
             }
+        }
+    }
+
+    // While the book is held nobody else has a temporary file of it in hand: what lies there was left by a run that was cut off.
+    private static BookLock Hold(string target)
+    {
+        try
+        {
+            var held = BookLock.TryTake(target) ?? throw BookNotWrittenException.For(Catalogue.BookIsBusy, null, Path.GetFileName(target));
+            TemporaryFile.Sweep(target);
+            return held;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw BookNotWrittenException.For(Catalogue.BookNotWritten, e, Path.GetFileName(target), e.Message);
         }
     }
 
@@ -166,27 +179,62 @@ public static class BookFile
             Backups.Remember(temporary, backup);
         }
 
-        Move(temporary, target);
+        BookSwap.Move(temporary, target);
         return inPlace ? backup : null;
     }
 
-    /// <summary>Moves in one step; a virus scanner or an indexer may hold the target for a moment, so it is tried again.</summary>
-    private static void Move(string temporary, string target)
+    /// <summary>The backups of a workbook, the newest first.</summary>
+    /// <param name="path">The workbook; it may be gone itself.</param>
+    public static IReadOnlyList<BookBackup> BackupsOf(string path)
     {
-        foreach (var wait in Waits)
+        ArgumentNullException.ThrowIfNull(path);
+        return Backups.Of(Resolve(path));
+    }
+
+    /// <summary>Puts a backup back in the workbook's place; what stood there becomes a backup first.</summary>
+    /// <param name="path">The workbook; it may be gone itself.</param>
+    /// <param name="number">Number of the backup, 1 being the newest.</param>
+    /// <param name="clock">For the new backup's name.</param>
+    /// <returns>The backup that was put back, and that of what stood there before, if anything did.</returns>
+    /// <exception cref="BookNotWrittenException">There is no such backup, the workbook is open, or it could not be put in its place.</exception>
+    public static (BookBackup Restored, string? Backup) Restore(string path, int number, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(clock);
+        var target = Resolve(path);
+        var name = Path.GetFileName(target);
+        var backups = Backups.Of(target);
+        if (number < 1 || number > backups.Count)
         {
-            try
-            {
-                File.Move(temporary, target, overwrite: true);
-                return;
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                Thread.Sleep(wait);
-            }
+            throw BookNotWrittenException.For(Catalogue.BackupNotThere, null, name, number.ToString(CultureInfo.InvariantCulture), backups.Count.ToString(CultureInfo.InvariantCulture));
         }
 
-        File.Move(temporary, target, overwrite: true);
+        if (OwnerFile.WhoHasOpen(target) is { } who)
+        {
+            throw BookNotWrittenException.For(Catalogue.BookIsOpen, null, name, who);
+        }
+
+        using var held = Hold(target);
+        var chosen = backups[number - 1];
+        var temporary = TemporaryFile.Beside(target);
+        try
+        {
+            TemporaryFile.Copy(chosen.Path, temporary);
+            var backup = File.Exists(target) ? Backups.Add(target, clock, chosen.Path) : null;
+            BookSwap.Move(temporary, target);
+            return (chosen, backup);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw BookNotWrittenException.For(Catalogue.BookNotWritten, e, name, e.Message);
+        }
+        finally
+        {
+            if (File.Exists(temporary))
+            {
+                File.Delete(temporary);
+            }
+        }
     }
 
     private sealed record Job(string Path, string? OutPath, bool DryRun, TimeProvider Clock, Action? BeforeCommit);

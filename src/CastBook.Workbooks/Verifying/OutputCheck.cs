@@ -1,3 +1,4 @@
+using System.Xml;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Writing;
@@ -37,6 +38,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
     /// <summary>Checks the output against the book it came from.</summary>
     /// <param name="output">The book as written.</param>
     /// <returns>Whether any part differs from the source.</returns>
+    /// <exception cref="BookRefusedException">The source is damaged, which only writing met.</exception>
     /// <exception cref="BrokenOutputException">Something is wrong with the output.</exception>
     public bool Run(Stream output)
     {
@@ -44,7 +46,13 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
         using var written = BookPackage.Open(output);
         var changed = Changed(written);
         var touched = edits.TouchedParts;
-        var faults = changed.Where(p => source.Has(p) && !touched.Contains(p)).Select(p => $"{p} was altered.")
+        var altered = changed.Where(p => source.Has(p) && !touched.Contains(p)).ToList();
+        if (altered.Find(IsDamagedInTheSource) is { } damaged)
+        {
+            throw BookRefusedException.Damaged($"the part {damaged} is not what it was when it was packed");
+        }
+
+        var faults = altered.Select(p => $"{p} was altered.")
             .Concat(source.Parts.Where(p => !written.Has(p) && !edits.RemovedParts.Contains(p)).Select(p => $"{p} is missing."))
             .Concat(hashes.Where(h => written.Has(h.Key) && HashOf(written, h.Key) != h.Value).Select(h => $"{h.Key} is not what was written."))
             .ToList();
@@ -59,7 +67,19 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
         if (broken.Count > 0)
         {
             var before = PackageRules.Faults(new BookFacts(source, [.. changed, .. watched.Keys]));
-            faults.AddRange(broken.Except(before));
+            var anew = broken.Except(before).ToList();
+            if (anew.Count > 0 && before.Count > 0 && faults.Count == 0)
+            {
+                // Where the book itself breaks rules, what is put into it cannot stand right.
+                throw BookRefusedException.Damaged(before[0].TrimEnd('.'));
+            }
+
+            faults.AddRange(anew);
+        }
+
+        if (faults.Count > 0 && source.Parts.Where(touched.Contains).FirstOrDefault(p => !IsWellFormed(p)) is { } malformed)
+        {
+            throw BookRefusedException.Damaged($"the part {malformed} is not well formed");
         }
 
         return faults.Count == 0 ? changed.Count > 0 || edits.RemovedParts.Count > 0 : throw new BrokenOutputException(faults);
@@ -72,6 +92,38 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
         return written.Archive.Entries
             .Where(e => !before.Contains((e.FullName, e.Crc32, e.Length)))
             .Select(e => e.FullName).ToHashSet(StringComparer.OrdinalIgnoreCase);
+    }
+
+    private bool IsDamagedInTheSource(string part)
+    {
+        var entry = source.Archive.Entries.First(e => string.Equals(e.FullName, part, StringComparison.OrdinalIgnoreCase));
+        var sum = new System.IO.Hashing.Crc32();
+        using var content = new MemoryStream();
+        using (var packed = entry.Open())
+        {
+            packed.CopyTo(content);
+        }
+
+        sum.Append(content.GetBuffer().AsSpan(0, (int)content.Length));
+        return sum.GetCurrentHashAsUInt32() != entry.Crc32 || content.Length != entry.Length;
+    }
+
+    private bool IsWellFormed(string part)
+    {
+        try
+        {
+            using var content = source.OpenPart(part);
+            using var reader = XmlReader.Create(content, new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
+            while (reader.Read())
+            {
+            }
+
+            return true;
+        }
+        catch (XmlException)
+        {
+            return false;
+        }
     }
 
     private static UInt128 HashOf(BookPackage written, string part)

@@ -159,13 +159,14 @@ public sealed class BookFileTests : IDisposable
     }
 
     [Fact]
-    public void Fill_TwentyOneTimes_KeepsTheNewestTwentyBackupsOfThisBookOnly()
+    public void Fill_ManyDays_KeepsTheNewestAndTheFirstOfEachDayOfThisBookOnly()
     {
         var book = folder.Book();
         var backups = Path.Combine(folder.Path, ".castbook");
-        for (var number = 1; number <= 19; number++)
+        for (var number = 1; number <= 30; number++)
         {
-            folder.File(Path.Combine(".castbook", $"night 2026-11-{number:00} 200000.xlsx"), "old");
+            folder.File(Path.Combine(".castbook", $"night 2026-10-{number:00} 200000.xlsx"), "old");
+            folder.File(Path.Combine(".castbook", $"night 2026-10-{number:00} 210000.xlsx"), "old");
         }
 
         // Fills of one second are told apart by a number, and 10 comes after 9.
@@ -178,9 +179,11 @@ public sealed class BookFileTests : IDisposable
 
         Path.GetFileName(backup).ShouldBe("night 2026-12-01 195400 3.xlsx");
         var left = Directory.GetFiles(backups, "*night*").Select(Path.GetFileName).ToList();
-        left.Count.ShouldBe(20 + 3);
-        left.ShouldNotContain("night 2026-11-02 200000.xlsx");
-        left.ShouldContain("night 2026-11-03 200000.xlsx");
+        // Three of today, the 17 before them, the first of each day before those, and three that are no backups of this book.
+        left.Count.ShouldBe(3 + 17 + 22 + 3);
+        left.ShouldContain("night 2026-10-01 200000.xlsx");
+        left.ShouldNotContain("night 2026-10-01 210000.xlsx");
+        left.ShouldContain("night 2026-10-30 210000.xlsx");
         left.ShouldContain("night 2026-03-01 2026-11-01 200000.xlsx");
         left.ShouldContain("night 2026-01-01 notes.xlsx");
         left.ShouldContain("nights 2026-01-01 200000.xlsx");
@@ -188,7 +191,7 @@ public sealed class BookFileTests : IDisposable
     }
 
     [Fact]
-    public void Fill_ManyTimesInOneSecond_TheFirstBackupsGoFirst()
+    public void Fill_ManyTimesInOneSecond_TheFirstOfTheDayStaysAndThoseAfterItGo()
     {
         var book = folder.Book();
         folder.File(Path.Combine(".castbook", "night 2026-12-01 195400.xlsx"), "old");
@@ -200,7 +203,7 @@ public sealed class BookFileTests : IDisposable
         Fill(book);
 
         Directory.GetFiles(Path.Combine(folder.Path, ".castbook"), "*.xlsx").Select(Path.GetFileName)
-            .ShouldBe(Enumerable.Range(3, 20).Select(number => $"night 2026-12-01 195400 {number}.xlsx"), ignoreOrder: true);
+            .ShouldBe(Enumerable.Range(3, 20).Select(number => $"night 2026-12-01 195400 {number}.xlsx").Append("night 2026-12-01 195400.xlsx"), ignoreOrder: true);
     }
 
     [Fact]
