@@ -46,7 +46,7 @@ public static class BookReader
         var marks = OwnMarks.Of(package);
         var cells = new CellMap();
         var file = ShopFile.Read(settings);
-        var shop = new ShopReader(package, strings, values, marks, settings, cells).Read(file?.Shop.Settings);
+        var shop = new ShopReader(package, strings, values, marks, settings, cells).Read(file);
         if (file is not null)
         {
             shop = shop with { Shop = ShopFile.Under(shop, file), Findings = [.. shop.Findings, .. file.Findings] };
@@ -80,6 +80,10 @@ public static class BookReader
             ColumnsElsewhere = [.. marks.ColumnNames.Except(lists.Lists.SelectMany(l => l.Sheet.OwnColumns.Keys.Select(l.Sheet.NameOf)))],
             OwnSheets = marks.Sheets,
             ShopSheets = shop.Sheets,
+            Origins = settings.Night is { } asked
+                ? new Dictionary<string, SettingOrigin>(shop.Origins, StringComparer.OrdinalIgnoreCase) { [SettingName.Night] = new(asked, "the command line") }
+                : shop.Origins,
+            ShopFile = settings.ShopFile,
             Findings = [.. lists.Findings, .. shop.Findings, .. aboutClock, .. UnknownColumns(settings)],
         };
     }

@@ -2,6 +2,7 @@ using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Settings;
 
 namespace CastBook.Workbooks.Reading;
 
@@ -28,6 +29,12 @@ public sealed record BookReading
 
     /// <summary>The shop's sheets that were found, by their usual name (<c>Shop</c>, <c>Flasks</c>, …).</summary>
     public required IReadOnlyDictionary<string, SheetPart> ShopSheets { get; init; }
+
+    /// <summary>Who said which setting, by its name; settings that nobody has said are missing.</summary>
+    public required IReadOnlyDictionary<string, SettingOrigin> Origins { get; init; }
+
+    /// <summary>Path of the shop file; missing where there is none.</summary>
+    public string? ShopFile { get; init; }
 
     /// <summary>What reading found.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
@@ -59,6 +66,10 @@ public sealed class CellMap
     /// <summary>Where a link leads: the cell of a subject, else the heading of the sheet where it can be typed; null where there is neither.</summary>
     /// <param name="subject">The subject.</param>
     public CellRef? FindPlace(Subject subject) => Find(subject) ?? Find(new Subject(subject.Kind, ""));
+
+    /// <summary>Whether some subject stands in a cell.</summary>
+    /// <param name="cell">The cell.</param>
+    internal bool Holds(CellRef cell) => cells.ContainsValue(cell);
 
     /// <summary>Says where a list stands: its fields, rows and columns then need no entry each.</summary>
     /// <param name="list">The list.</param>

@@ -16,6 +16,10 @@ public sealed record BookSettings
     public IReadOnlyDictionary<string, string> Values { get; init; } =
         new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>Where each of <see cref="Values"/> comes from, in words, by setting.</summary>
+    public IReadOnlyDictionary<string, string> Origins { get; init; } =
+        new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The night asked for on the command line, as the shop writes it; it wins over the workbook's own.</summary>
     public string? Night { get; init; }
 

@@ -33,9 +33,10 @@ public static class SettingsFile
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(environment);
         var settings = BookSettings.None;
-        foreach (var path in new[] { userFolder, folder }.Where(f => f is not null).Select(f => Path.Combine(f!, Name)).Where(File.Exists))
+        foreach (var (path, whose) in new[] { (userFolder, "in your own folder"), (folder, "beside the book") }
+            .Where(f => f.Item1 is not null).Select(f => (Path.Combine(f.Item1!, Name), f.Item2)).Where(f => File.Exists(f.Item1)))
         {
-            settings = Over(settings, FromFile(path));
+            settings = Over(settings, FromFile(path, $"{Name} {whose}"));
         }
 
         var variables = environment
@@ -43,10 +44,16 @@ public static class SettingsFile
             .Select(v => (Spec: SpecOf(v.Key[VariablePrefix.Length..]), v.Value))
             .Where(v => v.Spec is not null)
             .ToDictionary(v => v.Spec!.Name, v => v.Value, StringComparer.OrdinalIgnoreCase);
-        return variables.Count == 0 ? settings : Over(settings, new BookSettings { Values = variables });
+        return variables.Count == 0 ? settings : Over(settings, new BookSettings
+        {
+            Values = variables,
+            Origins = variables.Keys.ToDictionary(name => name, name => $"the variable {VariableOf(name)}", StringComparer.OrdinalIgnoreCase),
+        });
     }
 
-    private static BookSettings FromFile(string path)
+    private static string VariableOf(string setting) => VariablePrefix + setting.Replace(' ', '_').ToUpperInvariant();
+
+    private static BookSettings FromFile(string path, string whose)
     {
         IConfigurationRoot root;
         try
@@ -85,7 +92,14 @@ public static class SettingsFile
             }
         }
 
-        return new BookSettings { Columns = columns, Values = values, ShopFile = shop, Sheets = sheets };
+        return new BookSettings
+        {
+            Columns = columns,
+            Values = values,
+            Origins = values.Keys.ToDictionary(name => name, _ => whose, StringComparer.OrdinalIgnoreCase),
+            ShopFile = shop,
+            Sheets = sheets,
+        };
     }
 
     // One text, or a list of them.
@@ -98,6 +112,7 @@ public static class SettingsFile
     {
         Columns = Merge(below.Columns, above.Columns),
         Values = Merge(below.Values, above.Values),
+        Origins = Merge(below.Origins, above.Origins),
         ShopFile = above.ShopFile ?? below.ShopFile,
         Sheets = above.Sheets.Count > 0 ? above.Sheets : below.Sheets,
     };

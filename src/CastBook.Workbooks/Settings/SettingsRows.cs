@@ -19,12 +19,17 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
     /// <summary>The settings taken so far.</summary>
     public Planning.Shops.Settings Settings => alloys.Count == 0 ? settings : settings with { AlloyMeanings = alloys };
 
+    /// <summary>Who said what, by setting; settings that nobody has said are missing.</summary>
+    public Dictionary<string, SettingOrigin> Origins { get; } = new(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>Takes settings given as text.</summary>
-    public void Take(IReadOnlyDictionary<string, string> given)
+    /// <param name="given">The settings by name.</param>
+    /// <param name="from">Where each comes from, in words.</param>
+    public void Take(IReadOnlyDictionary<string, string> given, IReadOnlyDictionary<string, string> from)
     {
         foreach (var (name, text) in given)
         {
-            Take(name, new GridCell(CellKind.Text, 0, text, 0, false), null);
+            Take(name, new GridCell(CellKind.Text, 0, text, 0, false), null, from.GetValueOrDefault(name, SettingsFile.Name));
         }
     }
 
@@ -45,12 +50,13 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
             if (values.Text(grid.Cell(row, nameColumn)) is { } name)
             {
                 var unit = unitColumn > 0 ? values.Text(grid.Cell(row, unitColumn)) : null;
-                Take(name, grid.Cell(row, valueColumn), unit, new CellRef(sheet.Name, row, valueColumn));
+                var cell = new CellRef(sheet.Name, row, valueColumn);
+                Take(name, grid.Cell(row, valueColumn), unit, cell.ToString(), cell);
             }
         }
     }
 
-    private void Take(string name, GridCell value, string? unit, CellRef? cell = null)
+    private void Take(string name, GridCell value, string? unit, string from, CellRef? cell = null)
     {
         if (AlloyIn(name) is { } alloy)
         {
@@ -58,6 +64,7 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
             if (values.Text(value) is { } meaning)
             {
                 alloys[alloy] = meaning;
+                Origins[SettingName.AlloyMeaning(alloy)] = new SettingOrigin(meaning, from);
             }
 
             return;
@@ -74,11 +81,11 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
         Map(spec.Name, cell);
         if (!CellValues.IsBlank(value) || CellValues.HasNoValue(value))
         {
-            Apply(spec, value, unit);
+            Apply(spec, value, unit, from);
         }
     }
 
-    private void Apply(SettingSpec spec, GridCell value, string? unit)
+    private void Apply(SettingSpec spec, GridCell value, string? unit, string from)
     {
         var changed = spec.Words is { } words
             ? values.Text(value) is { } text ? words(settings, text) : null
@@ -90,6 +97,7 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
         else
         {
             settings = changed;
+            Origins[spec.Name] = new SettingOrigin($"{values.Shown(value)} {unit}".TrimEnd(), from);
         }
     }
 

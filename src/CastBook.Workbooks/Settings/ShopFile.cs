@@ -28,7 +28,11 @@ internal static class ShopFile
             using var package = BookPackage.Open(stream);
             var values = new CellValues(NumberFormats.Read(package), package.Date1904);
             var reading = new ShopReader(package, SharedStrings.Read(package), values, OwnMarks.Of(package), BookSettings.None, new CellMap()).Read(null);
-            return reading with { Findings = [.. reading.Findings.Select(f => f with { Seen = $"In {name}: {f.Seen}" })] };
+            return reading with
+            {
+                Origins = reading.Origins.ToDictionary(o => o.Key, o => o.Value with { From = $"the shop file {name}, {o.Value.From}" }, StringComparer.OrdinalIgnoreCase),
+                Findings = [.. reading.Findings.Select(f => f with { Seen = $"In {name}: {f.Seen}" })],
+            };
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -15,11 +15,12 @@ internal sealed class ShopReader(
     private const string ShopSheetName = "Shop";
 
     private readonly Dictionary<string, SheetPart> sheets = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, SettingOrigin> origins = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<Finding> findings = [];
 
     /// <summary>Reads all there is.</summary>
-    /// <param name="below">The shop file's settings, which all others win over; missing where there is none.</param>
-    public ShopReading Read(Planning.Shops.Settings? below)
+    /// <param name="below">The shop file, whose settings all others win over; missing where there is none.</param>
+    public ShopReading Read(ShopReading? below)
     {
         var shop = new Shop
         {
@@ -32,7 +33,7 @@ internal sealed class ShopReader(
             Schedules = Schedules(),
             Settings = Settings(below),
         };
-        return new ShopReading(shop, Trees(), sheets, findings);
+        return new ShopReading(shop, Trees(), sheets, origins, findings);
     }
 
     private List<T> Rows<T>(ShopSheet sheet, Func<ShopRow, T> record)
@@ -59,14 +60,19 @@ internal sealed class ShopReader(
         return schedules;
     }
 
-    private Planning.Shops.Settings Settings(Planning.Shops.Settings? below)
+    private Planning.Shops.Settings Settings(ShopReading? below)
     {
-        var rows = new SettingsRows(values, cells, findings, below ?? new Planning.Shops.Settings());
-        rows.Take(settings.Values);
+        var rows = new SettingsRows(values, cells, findings, below?.Shop.Settings ?? new Planning.Shops.Settings());
+        rows.Take(settings.Values, settings.Origins);
         if (SheetNamed(ShopSheetName) is { } sheet)
         {
             sheets[ShopSheetName] = sheet;
             rows.Take(sheet, SheetReader.Read(package, sheet, strings));
+        }
+
+        foreach (var (name, origin) in (below?.Origins ?? origins).Concat(rows.Origins))
+        {
+            origins[name] = origin;
         }
 
         return rows.Settings;

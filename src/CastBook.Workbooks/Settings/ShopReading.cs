@@ -9,6 +9,8 @@ namespace CastBook.Workbooks.Settings;
 /// <param name="Shop">What it owns and has decided.</param>
 /// <param name="Trees">Trees in hand.</param>
 /// <param name="Sheets">The sheets found, by their usual name.</param>
+/// <param name="Origins">Who said which setting, by its name.</param>
 /// <param name="Findings">What was found.</param>
 internal sealed record ShopReading(
-    Shop Shop, IReadOnlyList<TreeInHand> Trees, IReadOnlyDictionary<string, SheetPart> Sheets, IReadOnlyList<Finding> Findings);
+    Shop Shop, IReadOnlyList<TreeInHand> Trees, IReadOnlyDictionary<string, SheetPart> Sheets,
+    IReadOnlyDictionary<string, SettingOrigin> Origins, IReadOnlyList<Finding> Findings);
