@@ -125,6 +125,9 @@ public sealed record FlaskPlan
     /// <summary>Metal to weigh out: pieces, tree and button with the melt loss, rounded up.</summary>
     public required Mass Charge { get; init; }
 
+    /// <summary>Volume of pieces, gates and trunk: of the weighed tree where there is one, else as estimated.</summary>
+    internal Volume Tree { get; init; }
+
     /// <summary>Whether the charge comes from the weighed tree and not from the estimate.</summary>
     public required bool Weighed { get; init; }
 

@@ -16,7 +16,11 @@ public static class NightPlanner
     /// <returns>The plan; what could not be planned has a finding that says why.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="night"/> is null.</exception>
     /// <exception cref="ArgumentException">A piece's id is not its index.</exception>
-    public static NightPlan Plan(Night night)
+    public static NightPlan Plan(Night night) => Run(night).Plan;
+
+    /// <summary>Plans a night and gives with the plan what it was made of.</summary>
+    /// <param name="night">The night.</param>
+    internal static PlannedNight Run(Night night)
     {
         ArgumentNullException.ThrowIfNull(night);
         for (var i = 0; i < night.Pieces.Count; i++)
@@ -34,7 +38,7 @@ public static class NightPlanner
         var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan();
         var asked = rows.NightIsOpen ? [] : MetalOfPieces.Asked(metals);
         var metal = MetalSums.Of(night, asked, flasks.Flasks, findings);
-        return new NightPlan
+        var plan = new NightPlan
         {
             Pieces = Answers(night, rows, metals, flasks),
             Flasks = flasks.Flasks,
@@ -46,6 +50,7 @@ public static class NightPlanner
             Bound = flasks.Bound,
             Findings = FindingGroups.Fold(findings.All),
         };
+        return new PlannedNight(plan, metals, flasks.Work);
     }
 
     private static PiecePlan[] Answers(Night night, RowChoice rows, IReadOnlyList<PieceMetal?> metals, PlannedFlasks flasks)
@@ -59,3 +64,9 @@ public static class NightPlanner
         return answers;
     }
 }
+
+/// <summary>A plan and what it was made of.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Metals">The metal of each row; nothing for rows that are not asked for.</param>
+/// <param name="Work">The flasks as settled, before their sums.</param>
+internal sealed record PlannedNight(NightPlan Plan, IReadOnlyList<PieceMetal?> Metals, IReadOnlyList<FlaskWork> Work);

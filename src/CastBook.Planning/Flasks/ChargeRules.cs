@@ -18,6 +18,11 @@ internal sealed class ChargeRules(Settings settings)
     private readonly Volume least = settings.ButtonAtLeast ?? Button.UsualLeast;
     private readonly Mass step = settings.ChargeStep ?? UsualStep;
 
+    /// <summary>What an alloy loses in melting.</summary>
+    /// <param name="settings">The shop's settings.</param>
+    /// <param name="alloy">The alloy.</param>
+    public static Ratio LossOf(Settings settings, KnownAlloy alloy) => alloy.Row?.Loss ?? settings.MeltLoss ?? Charge.UsualLoss;
+
     /// <summary>The button of so much metal.</summary>
     /// <param name="piecesAndTree">Volume of pieces and tree.</param>
     public Volume ButtonOf(Volume piecesAndTree) => Button.Volume(piecesAndTree, share, least);
@@ -76,5 +81,5 @@ internal sealed class ChargeRules(Settings settings)
         }
     }
 
-    private Ratio LossOf(KnownAlloy alloy) => alloy.Row?.Loss ?? settings.MeltLoss ?? Charge.UsualLoss;
+    private Ratio LossOf(KnownAlloy alloy) => LossOf(settings, alloy);
 }

@@ -63,6 +63,7 @@ internal sealed class FlaskPlanning
         var proved = assignment.AllPlaced && flasks.Count > 0 && assignment.Flasks.Count + underWay == least;
         return new PlannedFlasks(flasks, new PlanBound(least, proved), trees.Shares)
         {
+            Work = work,
             Mixes = mixes,
             SetAtLeast = flasks.Exists(f => f.State < FlaskState.InKiln) && powder.Question is null ? SetTime.Of(powder, assumed, findings) : null,
         };

@@ -59,6 +59,7 @@ internal sealed class FlaskSums(
             TreeMetal = UnitMath.Max(Mass.Zero, (tree * density) - pieces),
             Button = charges.ButtonOf(tree) * density,
             Charge = charge,
+            Tree = tree,
             Weighed = weighed is not null,
             Powder = mix?.Powder,
             Water = mix?.Water,

@@ -47,6 +47,9 @@ internal sealed class PlannedFlasks
     /// <summary>What the plan is worth.</summary>
     public PlanBound Bound { get; }
 
+    /// <summary>The flasks as settled, before their sums.</summary>
+    public IReadOnlyList<FlaskWork> Work { get; init; } = [];
+
     /// <summary>Where a row is, by letter.</summary>
     /// <param name="pieceId">The row.</param>
     public IReadOnlyList<FlaskShare> SharesOf(int pieceId) => shares.TryGetValue(pieceId, out var mine)

@@ -12,7 +12,8 @@ internal sealed class PowderChoice
 {
     private const double FarApart = 0.15;
 
-    private static readonly Mass UsualStep = Mass.FromGrams(5);
+    /// <summary>The step of a scale for powder that nobody has named: 5 g.</summary>
+    public static Mass UsualStep { get; } = Mass.FromGrams(5);
 
     private readonly Settings settings;
     private readonly Assumptions assumed;
@@ -66,7 +67,7 @@ internal sealed class PowderChoice
             return null;
         }
 
-        var displaced = UnitMath.Min(tree + (size.Size.Cup ?? Volume.Zero), size.Inside);
+        var displaced = Displaced(size, tree);
         var ratio = Row?.WaterPer100 ?? PowderAndWater.UsualWaterPer100(kind);
         var computed = PowderAndWater.Compute(FillVolume.Compute(size.Inside, displaced), ratio, Density, Step);
         if (size.Size.Powder is not { } chart)
@@ -100,6 +101,11 @@ internal sealed class PowderChoice
         var water = Volume.FromMilliliters(powder.Grams * fill.WaterPer100 / 100);
         return (powder, water, SlurryVolume.Compute(powder, water, Density));
     }
+
+    /// <summary>What takes the place of investment in a flask: the tree and the cup of its base.</summary>
+    /// <param name="size">The flask size.</param>
+    /// <param name="tree">Volume of pieces, gates and trunk.</param>
+    public static Volume Displaced(UsableSize size, Volume tree) => UnitMath.Min(tree + (size.Size.Cup ?? Volume.Zero), size.Inside);
 
     /// <summary>Says if the powder in stock is too little for the flasks still to be invested.</summary>
     /// <param name="needed">Powder of those flasks.</param>

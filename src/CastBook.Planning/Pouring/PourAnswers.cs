@@ -41,10 +41,7 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
     /// <param name="hottest">The hottest band that all of its pieces allow.</param>
     public Temperature? Flask(KnownAlloy alloy, SectionBand coldest, SectionBand hottest)
     {
-        var band = coldest == SectionBand.Fine ? SectionBand.Fine
-            : hottest == SectionBand.Heavy ? SectionBand.Heavy
-            : SectionBand.Ordinary;
-        var (value, field, work, column) = band switch
+        var (value, field, work, column) = BandOf(coldest, hottest) switch
         {
             SectionBand.Fine => (alloy.Alloy.FlaskTemperatureFine, ShopField.FlaskTemperatureFine, "fine work", "fine"),
             SectionBand.Heavy => (alloy.Alloy.FlaskTemperatureHeavy, ShopField.FlaskTemperatureHeavy, "heavy work", "heavy"),
@@ -57,6 +54,13 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
 
         return value;
     }
+
+    /// <summary>The band a flask is held for: the ordinary one where all of its pieces allow it.</summary>
+    /// <param name="coldest">The coldest band that all of its pieces allow.</param>
+    /// <param name="hottest">The hottest band that all of its pieces allow.</param>
+    public static SectionBand BandOf(SectionBand coldest, SectionBand hottest) => coldest == SectionBand.Fine ? SectionBand.Fine
+        : hottest == SectionBand.Heavy ? SectionBand.Heavy
+        : SectionBand.Ordinary;
 
     /// <summary>The wait before the quench in a flask size; nothing where it is not known, which has a finding.</summary>
     /// <param name="alloy">The alloy.</param>
