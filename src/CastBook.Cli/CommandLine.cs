@@ -16,6 +16,7 @@ internal static class CommandLine
         var root = new RootCommand("CastBook fills a casting shop's workbook: metal, flasks, powder and water, burnout, and what to check.")
         {
             FillCommand.Make(output, errors, clock),
+            ExplainCommand.Make(output, errors, clock),
             WatchCommand.Make(output, errors, clock),
             StatusCommand.Make(output, errors, clock),
             RestoreCommand.Make(output, errors, clock),
@@ -39,7 +40,7 @@ internal static class CommandLine
                 errors.WriteLine($"castbook: {error.Message}");
             }
 
-            errors.WriteLine("castbook: see castbook fill --help");
+            errors.WriteLine($"castbook: see castbook {(parsed.CommandResult.Command == root ? "fill" : parsed.CommandResult.Command.Name)} --help");
             return ExitCode.Usage;
         }
 

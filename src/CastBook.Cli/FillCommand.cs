@@ -84,7 +84,10 @@ internal static class FillCommand
         });
     }
 
-    private static int Guarded(TextWriter errors, Func<int> run)
+    /// <summary>Runs something that reads a workbook; what is wrong with it is said in one line.</summary>
+    /// <param name="errors">Where it is said.</param>
+    /// <param name="run">What to run.</param>
+    internal static int Guarded(TextWriter errors, Func<int> run)
     {
         try
         {

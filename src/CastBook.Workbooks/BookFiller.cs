@@ -1,5 +1,7 @@
 using CastBook.Planning;
+using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
@@ -26,6 +28,36 @@ public static class BookFiller
     /// <exception cref="BrokenOutputException">A fault of CastBook: the filled book does not pass its own checks.</exception>
     public static FillResult Fill(Stream book, Stream output, string bookName, BookSettings settings)
     {
+        return Run(book, output, bookName, settings, NightPlanner.Plan, (filling, written) =>
+        {
+            var places = written.Findings.Select(f => FindingPlace.Of(f, filling.Reading)).ToList();
+            return new FillResult(filling.Reading.Night, filling.Plan, written.Findings, places, new PiecePlaces(filling.Reading.Lists), written.Changed);
+        });
+    }
+
+    /// <summary>Fills a workbook to see how each of its numbers comes to be.</summary>
+    /// <param name="book">The workbook; must be able to seek. It is only read.</param>
+    /// <param name="output">Where the filled workbook goes, to be thrown away; must be able to read, write and seek.</param>
+    /// <param name="bookName">The book's file name with its extension.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <returns>What its cells come from.</returns>
+    /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
+    /// <exception cref="BrokenOutputException">A fault of CastBook: the filled book does not pass its own checks.</exception>
+    public static BookExplanation Explain(Stream book, Stream output, string bookName, BookSettings settings)
+    {
+        NightAccounts? accounts = null;
+        return Run(book, output, bookName, settings, Plan, (filling, written) => new BookExplanation(filling, accounts!, written));
+
+        NightPlan Plan(Night night)
+        {
+            accounts = NightAccounts.Of(night);
+            return accounts.Plan;
+        }
+    }
+
+    private static T Run<T>(
+        Stream book, Stream output, string bookName, BookSettings settings, Func<Night, NightPlan> planning, Func<Filling, WrittenBook, T> answer)
+    {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(bookName);
@@ -42,11 +74,9 @@ public static class BookFiller
         var typed = TypedCells.Find(reading, record);
         reading = reading with { Night = typed.Heard(reading) };
         Tidy();
-        var plan = NightPlanner.Plan(reading.Night);
+        var plan = planning(reading.Night);
         Tidy();
-        var written = BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output);
-        var places = written.Findings.Select(f => FindingPlace.Of(f, reading)).ToList();
-        return new FillResult(reading.Night, plan, written.Findings, places, new PiecePlaces(reading.Lists), written.Changed);
+        return answer(new Filling(reading, plan, typed), BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output));
     }
 
     // Between two steps little of a long list's memory is in use; left alone, the runtime would take half as much again.
@@ -62,6 +92,12 @@ public static class BookFiller
         ? SheetReader.Read(reading.Package, sheet, SharedStrings.Read(reading.Package))
         : null;
 }
+
+/// <summary>A book while it is filled.</summary>
+/// <param name="Reading">The book as read.</param>
+/// <param name="Plan">The night as answered.</param>
+/// <param name="Typed">Cells of computed columns in which a person typed.</param>
+internal sealed record Filling(BookReading Reading, NightPlan Plan, TypedCells Typed);
 
 /// <summary>What filling answered.</summary>
 /// <param name="Night">What was asked.</param>

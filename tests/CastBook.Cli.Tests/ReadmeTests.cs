@@ -32,6 +32,19 @@ public sealed partial class ReadmeTests
     }
 
     [Fact]
+    public void Explain_TellsWhatTheReadmeShows()
+    {
+        var blocks = CodeBlock().Matches(File.ReadAllText(Path.Combine(Repository, "README.md"))).Select(m => m.Groups[1].Value.Trim()).ToList();
+        var at = blocks.FindIndex(b => b.StartsWith("castbook explain ", StringComparison.Ordinal));
+        var cell = blocks[at].Split('"')[1];
+
+        var run = CastBookRun.In(Repository, ["explain", Path.Combine("templates", "wrenmoor-night", "wrenmoor-night.xlsx"), cell]);
+
+        run.ExitCode.ShouldBe(0, run.Errors);
+        run.Output.ReplaceLineEndings("\n").ShouldStartWith(blocks[at + 1].ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
     public void Options_OfTheReadme_AreThoseOfTheHelp()
     {
         var readme = Option().Matches(File.ReadAllText(Path.Combine(Repository, "README.md"))).Select(m => m.Groups[1].Value).Distinct().Order(StringComparer.Ordinal);

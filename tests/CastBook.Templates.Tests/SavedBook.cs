@@ -77,6 +77,7 @@ internal sealed class SavedBook
     private string Text(XElement cell)
     {
         var value = (string?)cell.Element(Main + "v");
-        return value is null ? "" : (string?)cell.Attribute("t") == "s" ? strings[int.Parse(value, System.Globalization.CultureInfo.InvariantCulture)] : value;
+        return (string?)cell.Attribute("t") == "inlineStr" ? string.Concat(cell.Descendants(Main + "t").Select(t => t.Value))
+            : value is null ? "" : (string?)cell.Attribute("t") == "s" ? strings[int.Parse(value, System.Globalization.CultureInfo.InvariantCulture)] : value;
     }
 }

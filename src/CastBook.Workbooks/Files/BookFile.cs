@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Undoing;
 
@@ -33,6 +34,21 @@ public static class BookFile
             var result = BookFiller.Fill(book, output, bookName, settings);
             return (result, result.Changed);
         }
+    }
+
+    /// <summary>Fills a copy of a workbook to see how each of its numbers comes to be; the workbook is only read.</summary>
+    /// <param name="path">The workbook.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <returns>What its cells come from.</returns>
+    /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
+    /// <exception cref="BookNotWrittenException">The copy could not be made.</exception>
+    /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook.</exception>
+    public static BookExplanation Explain(string path, BookSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return Write(new Job(path, null, DryRun: true, TimeProvider.System, BeforeCommit: null), Make).Result;
+
+        (BookExplanation, bool) Make(FileStream book, FileStream output, string bookName) => (BookFiller.Explain(book, output, bookName, settings), false);
     }
 
     /// <summary>Takes everything of CastBook's out of a workbook again.</summary>

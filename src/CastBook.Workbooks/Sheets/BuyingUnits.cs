@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Casting.Units;
 using CastBook.Planning.Shops;
 using UnitsNet;
@@ -22,6 +23,9 @@ internal sealed record BuyingUnits(string Name, string Format, int Decimals, Fun
         BuyingUnit.Pennyweight => new("dwt", "#,##0.0", 1, m => m.Pennyweights()),
         _ => new("g", "#,##0.0", 1, m => m.Grams),
     };
+
+    /// <summary>The least that is told apart, such as <c>0.01 troy oz</c>.</summary>
+    public string Step => string.Create(CultureInfo.InvariantCulture, $"{Math.Pow(10, -Decimals)} {Name}");
 
     /// <summary>The amount, upwards.</summary>
     /// <param name="mass">How much is missing.</param>

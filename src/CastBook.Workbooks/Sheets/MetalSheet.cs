@@ -1,5 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
+using CastBook.Planning.Explaining;
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
@@ -10,6 +12,14 @@ namespace CastBook.Workbooks.Sheets;
 internal static class MetalSheet
 {
     private const int HeadingRow = 4;
+
+    // What the columns from C on answer, of an alloy and of a flask.
+    private static readonly string[] AlloyAnswers =
+    [
+        AnswerField.Needed, AnswerField.FreshInStock, AnswerField.RemeltInStock, AnswerField.FreshAtLeast, AnswerField.Fresh, AnswerField.Remelt, AnswerField.ToBuyAsSold,
+    ];
+
+    private static readonly string[] FlaskAnswers = [AnswerField.Charge, AnswerField.Fresh, AnswerField.Remelt];
 
     private static readonly string[] FlaskHeadings = ["Flask", "Alloy", "Charge (g)", "Fresh (g)", "Re-melt (g)", "Made up from"];
 
@@ -51,6 +61,7 @@ internal static class MetalSheet
             Grams(sheet, row, 7, Sum(metal, p => p.Fresh));
             Grams(sheet, row, 8, Sum(metal, p => p.Remelt));
             sheet.Set(row, 9, CellValue.Of(metal.Buy is { Grams: > 0 } buy ? unit.Up(buy) : null), Look.Number(unit.Format) with { Bold = true });
+            Answer(sheet, row, new Subject(SubjectKind.Alloy, metal.Alloy), AlloyAnswers);
         }
 
         return row;
@@ -75,6 +86,15 @@ internal static class MetalSheet
             Big(sheet, row, 4, portion?.Fresh);
             Big(sheet, row, 5, portion?.Remelt);
             sheet.Set(row, 6, Rest(portion), Look.Text with { Wrap = false });
+            Answer(sheet, row, Subject.Flask(flask.Letter), FlaskAnswers);
+        }
+    }
+
+    private static void Answer(OwnedSheet sheet, int row, Subject subject, string[] answers)
+    {
+        for (var i = 0; i < answers.Length; i++)
+        {
+            sheet.Answer(row, i + 3, subject, answers[i]);
         }
     }
 

@@ -1,6 +1,8 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Clock;
+using CastBook.Planning.Explaining;
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
 
@@ -17,6 +19,13 @@ internal static class MixesSheet
     private static readonly string[] Headings =
     [
         KeyHeading, "Mix", "Begin at", "Powder (g)", "Water (ml)", "Slurry (ml)", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks",
+    ];
+
+    // What the columns of a mix answer.
+    private static readonly (int Column, string Answer)[] Answers =
+    [
+        (2, AnswerField.Mix), (4, AnswerField.MixPowder), (5, AnswerField.MixWater), (6, AnswerField.MixSlurry), (7, AnswerField.MixTakes),
+        (8, AnswerField.MixPourDoneBy), (9, AnswerField.MixGlossOff),
     ];
 
     /// <summary>The headings of the cells that are the shop's.</summary>
@@ -87,6 +96,11 @@ internal static class MixesSheet
         sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), Look.Number("0.0"));
         sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), Look.Big("0.0"));
         sheet.Set(row, 9, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0"));
+        foreach (var (column, answer) in Answers)
+        {
+            sheet.Answer(row, column, Subject.Flask(mix.Flasks[0]), answer);
+        }
+
         sheet.Set(row, 10, kept.Of(key, "Mixed"), Look.Box with { Horizontal = "center" });
         sheet.Set(row, 11, kept.Of(key, "Remarks"), Look.Box with { Wrap = true });
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Clock;
+using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
@@ -17,6 +18,13 @@ internal static class NightPlanSheet
     [
         "Flask", "Size", "Alloy", "Pieces", "Charge (g)", "from", "Powder (g)", "Water (ml)", "Mix", "Burnout",
         "Metal (°C)", "Flask (°C)", "Pour at", "Quench after (min)", "Quench at", "Waxed", "Invested", "Poured", "Remarks",
+    ];
+
+    // What the columns of a flask answer.
+    private static readonly (int Column, string Answer)[] Answers =
+    [
+        (4, AnswerField.Pieces), (5, AnswerField.Charge), (7, AnswerField.Powder), (8, AnswerField.Water), (9, AnswerField.Mix), (10, AnswerField.Burnout),
+        (11, AnswerField.MetalTemperature), (12, AnswerField.FlaskTemperature), (14, AnswerField.QuenchAfter),
     ];
 
     /// <summary>The headings of the cells that are the shop's.</summary>
@@ -90,6 +98,11 @@ internal static class NightPlanSheet
         sheet.Set(row, 13, ClockSheet.TimeOfDay(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
         sheet.Set(row, 15, ClockSheet.TimeOfDay(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime);
         sheet.Set(row, 14, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
+        foreach (var (column, answer) in Answers)
+        {
+            sheet.Answer(row, column, Subject.Flask(flask.Letter), answer);
+        }
+
         for (var column = FirstShopColumn; column <= Headings.Length; column++)
         {
             sheet.Set(row, column, kept.Of(flask.Letter, Headings[column - 1]), column == Headings.Length ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" });
@@ -128,6 +141,10 @@ internal static class NightPlanSheet
             sheet.Set(row, 7, CellValue.Of(CellNumbers.Grams(MetalWords.Stock(metal))), Look.Number(Look.Grams));
             sheet.Set(row, 8, CellValue.Empty, Look.Text);
             sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(metal.Buy is { Grams: > 0 } buy ? buy : null)), Look.Number(Look.Grams));
+            var alloy = new Subject(SubjectKind.Alloy, metal.Alloy);
+            sheet.Answer(row, 5, alloy, AnswerField.Charges);
+            sheet.Answer(row, 7, alloy, AnswerField.InStock);
+            sheet.Answer(row, 9, alloy, AnswerField.ToBuy);
         }
 
         return row + 1;

@@ -50,7 +50,9 @@ internal static class Places
         };
     }
 
-    private static string SheetOf(SubjectKind kind) => kind switch
+    /// <summary>The sheet on which a kind of thing is typed; empty for things that are on none.</summary>
+    /// <param name="kind">The kind.</param>
+    public static string SheetOf(SubjectKind kind) => kind switch
     {
         SubjectKind.Setting => "Shop",
         SubjectKind.FlaskSize => "Flasks",

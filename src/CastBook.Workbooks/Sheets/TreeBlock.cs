@@ -1,5 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
+using CastBook.Planning.Explaining;
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Writing;
@@ -24,6 +26,12 @@ internal sealed class TreeBlock
 
     private static readonly string[] Headings =
         ["Tree", "Alloy", "Pieces", "Charge (g)", "Powder (g)", "Metal (°C)", "Flask (°C)", "Quench after (min)", "Size"];
+
+    // What the columns from D on answer.
+    private static readonly string[] Answers =
+    [
+        AnswerField.Pieces, AnswerField.Charge, AnswerField.Powder, AnswerField.MetalTemperature, AnswerField.FlaskTemperature, AnswerField.QuenchAfter,
+    ];
 
     private readonly OwnedSheet sheet;
     private readonly FlaskPlan flask;
@@ -98,6 +106,10 @@ internal sealed class TreeBlock
         sheet.Set(row, 8, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 9, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
         sheet.Set(row, 10, flask.Size.Name, Look.Text);
+        for (var i = 0; i < Answers.Length; i++)
+        {
+            sheet.Answer(row, FirstColumn + 2 + i, Subject.Flask(flask.Letter), Answers[i]);
+        }
     }
 
     private int WriteColumns(int row, TreePicture picture)

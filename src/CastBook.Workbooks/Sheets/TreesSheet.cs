@@ -1,4 +1,5 @@
 using CastBook.Planning;
+using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
@@ -124,5 +125,7 @@ internal static class TreesSheet
         sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
         sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
         sheet.Set(row, 10, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
+        sheet.Answer(row, 4, Subject.Flask(flask.Letter), AnswerField.Pieces);
+        sheet.Answer(row, 9, Subject.Flask(flask.Letter), AnswerField.Charge);
     }
 }

@@ -51,13 +51,19 @@ internal sealed class BookWriter
         BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName, Stream output)
     {
         var writer = new BookWriter(reading, plan, before, typed, bookName);
-        var found = writer.Edit();
+        var (found, lists, lines) = writer.Edit();
         var check = new OutputCheck(reading.Package, writer.edits);
         PackageWriter.Write(reading.Package, writer.edits, output, check.Watch);
-        return new WrittenBook(found, check.Run(output));
+        return new WrittenBook(found, check.Run(output))
+        {
+            Lists = lists,
+            Lines = lines,
+            Sheets = [.. writer.sheets.Select(s => s.Sheet)],
+            Computed = writer.sheets.Find(s => s.OwnName == OwnName.ComputedSheet).Sheet,
+        };
     }
 
-    private IReadOnlyList<Finding> Edit()
+    private (IReadOnlyList<Finding> Findings, IReadOnlyList<ListColumns> Lists, PieceLines Lines) Edit()
     {
         var lists = reading.Lists.Select(ListColumns.Decide).ToList();
         foreach (var (list, column, at) in lists.SelectMany(l => l.Standing.Select(s => (l.List, s.Column, s.At))))
@@ -90,7 +96,7 @@ internal sealed class BookWriter
         var asking = WriteSheets(context.Findings);
         new MarkWriter(reading, edits, styles, lists, Grid).Write(context.Findings, asking);
         Finish();
-        return context.Findings;
+        return (context.Findings, lists, lines);
     }
 
     // What cannot be read in a row of another night, or in one that is done or left out, is nobody's question tonight.
@@ -277,4 +283,17 @@ internal sealed class BookWriter
 /// <summary>A book as written.</summary>
 /// <param name="Findings">Everything found, writing included, repeats folded.</param>
 /// <param name="Changed">Whether any part differs from the book as read.</param>
-internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, bool Changed);
+internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, bool Changed)
+{
+    /// <summary>The lists, with the places of the computed columns.</summary>
+    public required IReadOnlyList<ListColumns> Lists { get; init; }
+
+    /// <summary>The rows of all lists.</summary>
+    public required PieceLines Lines { get; init; }
+
+    /// <summary>The sheets that CastBook made.</summary>
+    public required IReadOnlyList<OwnedSheet> Sheets { get; init; }
+
+    /// <summary>The one of them that takes the computed values of lists without room.</summary>
+    public OwnedSheet? Computed { get; init; }
+}

@@ -13,6 +13,7 @@ internal sealed class OwnedSheet(string name)
     private readonly List<(int Row, int Column, Severity Severity)> marks = [];
     private readonly List<(CellRange Range, IReadOnlyList<string> Choices)> choices = [];
     private readonly Dictionary<int, double> heights = [];
+    private readonly Dictionary<(int Row, int Column), (Subject Subject, string Answer)> answers = [];
     private readonly List<int> pageStarts = [];
 
     /// <summary>The name on the tab.</summary>
@@ -44,6 +45,9 @@ internal sealed class OwnedSheet(string name)
 
     /// <summary>Cells that are marked.</summary>
     public IReadOnlyList<(int Row, int Column, Severity Severity)> Marks => marks;
+
+    /// <summary>What the cells answer that come out of the plan.</summary>
+    public IReadOnlyDictionary<(int Row, int Column), (Subject Subject, string Answer)> Answers => answers;
 
     /// <summary>Drop-down lists.</summary>
     public IReadOnlyList<(CellRange Range, IReadOnlyList<string> Choices)> Choices => choices;
@@ -84,6 +88,13 @@ internal sealed class OwnedSheet(string name)
     /// <param name="column">Column, from 1.</param>
     /// <param name="target">Where it leads.</param>
     public void Link(int row, int column, CellRef target) => links.Add((row, column, target));
+
+    /// <summary>Says what a cell answers, so that it can be explained.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    /// <param name="subject">What it is about: a flask or an alloy.</param>
+    /// <param name="answer">Which answer, a constant of <see cref="Planning.Explaining.AnswerField"/>.</param>
+    public void Answer(int row, int column, Subject subject, string answer) => answers[(row, column)] = (subject, answer);
 
     /// <summary>Marks a cell.</summary>
     /// <param name="row">Row, from 1.</param>

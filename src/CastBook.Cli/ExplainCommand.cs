@@ -1,0 +1,88 @@
+using System.CommandLine;
+using CastBook.Workbooks.Explaining;
+using CastBook.Workbooks.Files;
+
+namespace CastBook.Cli;
+
+/// <summary><c>castbook explain BOOK CELL</c>: how a number came to be.</summary>
+internal static class ExplainCommand
+{
+    private const string NotFilled = "The book is not filled like this: it was changed since, or never filled. These are the numbers that filling it now gives.";
+
+    /// <summary>The command.</summary>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="errors">Where everything else goes.</param>
+    /// <param name="clock">The clock.</param>
+    public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        var book = new Argument<string>("BOOK") { Description = "The workbook (.xlsx or .xlsm). It is only read." };
+        var cell = new Argument<string?>("CELL") { Description = "One cell; left out, every number is told in a line. Without a sheet it is a cell of the list.", Arity = ArgumentArity.ZeroOrOne };
+        var night = new Option<string?>("--night") { Description = "Plan this night, as with fill.", HelpName = "NIGHT" };
+        var json = new Option<bool>("--json") { Description = "Print the explanation as JSON." };
+        var command = new Command(
+            "explain",
+            "Tell how a number came to be: its formula, what it was worked out from and where each of that comes from.\n\nExample: castbook explain harbour-night.xlsx \"Night plan!E5\"")
+        {
+            book, cell, night, json,
+        };
+        command.SetAction(parsed => Run(
+            new Request(parsed.GetValue(book)!, parsed.GetValue(cell), parsed.GetValue(night), parsed.GetValue(json)), output, errors, clock));
+        return command;
+    }
+
+    private static int Run(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        if (MistakeIn(request) is { } mistake)
+        {
+            errors.WriteLine($"castbook: {mistake}");
+            return ExitCode.Usage;
+        }
+
+        return FillCommand.Guarded(errors, () =>
+        {
+            var settings = SettingsAround.Of(request.Book, clock) with { Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night };
+            var explained = BookFile.Explain(request.Book, settings);
+            if (request.Cell is not { } name)
+            {
+                Tell(request, explained, [.. explained.All()], output);
+                return ExitCode.Filled;
+            }
+
+            var (cell, wrong) = explained.Find(name);
+            if (wrong is not null)
+            {
+                errors.WriteLine($"castbook: {wrong}");
+                return ExitCode.Usage;
+            }
+
+            Tell(request, explained, [explained.Of(cell)], output);
+            return ExitCode.Filled;
+        });
+    }
+
+    private static string? MistakeIn(Request request) =>
+        !File.Exists(request.Book) ? $"there is no file '{request.Book}'. Type the workbook's path, in quotes if it has blanks."
+        : TextFile.Is(request.Book) ? $"'{request.Book}' is a list as text and has no cells. Fill it, then ask about {Path.GetFileName(TextFile.BookBeside(request.Book))}."
+        : null;
+
+    private static void Tell(Request request, BookExplanation explained, IReadOnlyList<CellExplanation> cells, TextWriter output)
+    {
+        if (request.Json)
+        {
+            output.WriteLine(ExplainAnswerJson.Write(explained.IsFilled, cells));
+            return;
+        }
+
+        foreach (var line in request.Cell is null ? cells.Select(ExplanationText.Line) : ExplanationText.Lines(cells[0]))
+        {
+            output.WriteLine(line);
+        }
+
+        if (!explained.IsFilled && cells.Any(c => c.Account is not null))
+        {
+            output.WriteLine(NotFilled);
+        }
+    }
+
+    private sealed record Request(string Book, string? Cell, string? Night, bool Json);
+}

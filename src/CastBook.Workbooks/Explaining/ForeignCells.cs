@@ -1,0 +1,41 @@
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Writing;
+
+namespace CastBook.Workbooks.Explaining;
+
+/// <summary>What to say of cells in which nothing is worked out.</summary>
+/// <param name="written">The book as written.</param>
+/// <param name="cells">Where the subjects of the book stand.</param>
+internal sealed class ForeignCells(WrittenBook written, CellMap cells)
+{
+    /// <summary>A cell of a sheet of the shop's.</summary>
+    /// <param name="cell">The cell.</param>
+    public CellExplanation Of(CellRef cell) => new(cell)
+    {
+        Note = IsOurHeading(cell) ? "It is the heading of a column that CastBook fills; ask for a cell below it."
+            : cells.Holds(cell) ? "It is yours: CastBook reads it and works nothing out in it."
+            : "It is yours: CastBook works nothing out in it.",
+    };
+
+    /// <summary>A cell of a sheet of ours that answers nothing.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="cell">The cell.</param>
+    public static CellExplanation OfOwn(OwnedSheet sheet, CellRef cell)
+    {
+        OwnedCell? owned = sheet.Rows.TryGetValue(cell.Row, out var row) && row.TryGetValue(cell.Column, out var found) ? found : null;
+        return new(cell)
+        {
+            Number = owned?.Value.Number,
+            Text = owned?.Value.Text ?? "",
+            Note = owned switch
+            {
+                { Look.Border: Line.Frame } => "It is yours to fill in: CastBook keeps what you type there and works nothing out in it.",
+                null or { Value.IsEmpty: true } => "It is empty: CastBook writes nothing there.",
+                _ => "CastBook wrote it: a name, a heading, a time or a sentence, which are not taken apart here.",
+            },
+        };
+    }
+
+    private bool IsOurHeading(CellRef cell) =>
+        written.Lists.Any(l => l.List.Sheet.Name == cell.Sheet && l.List.HeadingRow == cell.Row && l.Standing.Any(s => s.At == cell.Column));
+}
