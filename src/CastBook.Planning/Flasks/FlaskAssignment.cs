@@ -6,7 +6,7 @@ namespace CastBook.Planning.Flasks;
 /// <param name="Flasks">The flasks and their letters, by alloy and order of opening.</param>
 /// <param name="LeastFlasks">The fewest flasks that any plan of the same pieces needs.</param>
 /// <param name="AllPlaced">Whether every piece that fits a flask at all is in one.</param>
-internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, OpenFlask Flask)> Flasks, int LeastFlasks, bool AllPlaced)
+internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask Flask)> Flasks, int LeastFlasks, bool AllPlaced)
 {
     /// <summary>No flasks.</summary>
     public static FlaskAssignment None { get; } = new([], 0, AllPlaced: true);
@@ -23,21 +23,41 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, OpenFlask F
         IReadOnlySet<string> takenLetters, FindingList findings)
     {
         var free = sizes.Sizes.Select(s => Math.Max(0, s.Owned - built.Count(b => b.Size == s))).ToArray();
-        var wishes = KeepWishes.Of(pieces, takenLetters, findings);
-        Weigh(pieces, sizes.Sizes, room);
-        var open = new List<OpenFlask>();
+        var groups = Groups(pieces, KeepWishes.Of(pieces, takenLetters, findings)).ToList();
+        var answers = Pack([.. groups.Select(g => new GroupPacking(g, sizes.Sizes, room))], free, CancellationToken.None);
         var (least, allPlaced) = (0, true);
-        foreach (var group in Groups(pieces, wishes))
+        for (var i = 0; i < groups.Count; i++)
         {
-            var filling = GroupFilling.Best(group, sizes.Sizes, room, free);
-            free = [.. filling.Free];
-            open.AddRange(filling.Flasks);
-            least += FlaskBound.For(group, sizes.Sizes, room);
-            allPlaced &= Report(group, filling, findings);
+            least += FlaskBound.For(groups[i], sizes.Sizes, room);
+            allPlaced &= Report(groups[i], answers[i], findings);
         }
 
-        var smaller = SmallerFlasks.For(open, sizes.Sizes, room, free);
-        return new(Lettered(smaller, takenLetters), least, allPlaced);
+        return new(Lettered([.. answers.SelectMany(a => a.Flasks)], takenLetters), least, allPlaced);
+    }
+
+    // Each group is packed as if it were alone, side by side. Where they then want more flasks than there are, each in turn takes
+    // of what the ones before it left.
+    private static GroupAnswer[] Pack(GroupPacking[] groups, int[] free, CancellationToken stop)
+    {
+        var answers = new GroupAnswer[groups.Length];
+        if (groups.Length == 1)
+        {
+            answers[0] = groups[0].Pack(free, stop);
+            return answers;
+        }
+
+        Parallel.For(0, groups.Length, i => answers[i] = groups[i].Pack(free, stop));
+        if (free.Where((count, size) => answers.Sum(a => a.Used(size)) > count).Any())
+        {
+            int[] left = [.. free];
+            for (var i = 0; i < groups.Length; i++)
+            {
+                answers[i] = groups[i].Pack(left, stop);
+                left = [.. left.Select((count, size) => count - answers[i].Used(size))];
+            }
+        }
+
+        return answers;
     }
 
     private static IEnumerable<PieceGroup> Groups(IReadOnlyList<TreePiece> pieces, IReadOnlyDictionary<int, string> wishes) =>
@@ -47,26 +67,15 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, OpenFlask F
                 g.Key.Alloy, g.Key.StonesIn, [.. g],
                 g.Where(p => wishes.ContainsKey(p.Id)).ToDictionary(p => p.Id, p => wishes[p.Id])));
 
-    // What one piece takes of the flask that suits it best, of space or of metal.
-    private static void Weigh(IReadOnlyList<TreePiece> pieces, IReadOnlyList<UsableSize> sizes, FlaskRoom room)
+    private static bool Report(PieceGroup group, GroupAnswer answer, FindingList findings)
     {
-        foreach (var piece in pieces)
-        {
-            piece.Weight = sizes
-                .Where(s => s.Owned > 0 && piece.FitsIn(s) && room.Ml(s, piece.Alloy) >= piece.MetalMl)
-                .Min(s => Math.Max(piece.Share(s), piece.MetalMl / room.Ml(s, piece.Alloy)));
-        }
-    }
-
-    private static bool Report(PieceGroup group, GroupFilling filling, FindingList findings)
-    {
-        foreach (var piece in group.Pieces.Where(p => filling.WishesUnmet.ContainsKey(p.Id)))
+        foreach (var piece in group.Pieces.Where(p => answer.WishesUnmet.ContainsKey(p.Id)))
         {
             findings.Add(KeepWishes.Refused(
-                piece, filling.WishesUnmet[piece.Id], group.Wishes[piece.Id], "There is no room for them in it."));
+                piece, answer.WishesUnmet[piece.Id], group.Wishes[piece.Id], "There is no room for them in it."));
         }
 
-        var waiting = group.Pieces.Where(p => filling.Left[p.Id] > 0).ToList();
+        var waiting = group.Pieces.Where(p => answer.Left[p.Id] > 0).ToList();
         if (waiting.Count == 0)
         {
             return true;
@@ -74,16 +83,16 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, OpenFlask F
 
         findings.Add(Catalogue.NoFlaskLeft.At(
             [.. waiting.Select(p => Subject.Piece(p.Id))],
-            Say.Count(waiting.Sum(p => (long)filling.Left[p.Id]), "piece", "pieces"),
+            Say.Count(waiting.Sum(p => (long)answer.Left[p.Id]), "piece", "pieces"),
             group.Alloy.Name + (group.StonesIn ? " with stones in" : "")));
         return false;
     }
 
-    private static List<(string, OpenFlask)> Lettered(List<OpenFlask> flasks, IReadOnlySet<string> takenLetters)
+    private static List<(string, FilledFlask)> Lettered(IReadOnlyList<FilledFlask> flasks, IReadOnlySet<string> takenLetters)
     {
         var taken = takenLetters.Concat(flasks.Select(f => f.Letter).OfType<string>()).ToHashSet(StringComparer.Ordinal);
         using var next = FlaskLetters.Free(taken).GetEnumerator();
-        var lettered = new List<(string, OpenFlask)>();
+        var lettered = new List<(string, FilledFlask)>();
         foreach (var flask in flasks)
         {
             lettered.Add((flask.Letter ?? Next(), flask));

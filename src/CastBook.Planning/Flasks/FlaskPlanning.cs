@@ -137,19 +137,12 @@ internal sealed class FlaskPlanning
         Line = built.Line,
     };
 
-    private FlaskWork Work(string letter, OpenFlask flask)
+    private FlaskWork Work(string letter, FilledFlask flask) => new(
+        letter, flask.Size, flask.Alloy, FlaskState.Planned,
+        [.. flask.Content.Select(c => HungRow.Of(c.Piece.Metal, c.Count, hanging))])
     {
-        var content = flask.Tree.Content.OrderBy(c => c.Piece.Id).ToList();
-        var drawn = content.TrueForAll(c => c.Piece.Shapes is not null);
-        return new(
-            letter, flask.Tree.Size, flask.Alloy, FlaskState.Planned,
-            [.. content.Select(c => HungRow.Of(c.Piece.Metal, c.Count, hanging))])
-        {
-            Columns = drawn
-                ? TreeLayout.Of([.. flask.Tree.Sectors.Select(s => s.Pieces)], flask.Tree.Size)
-                : [],
-        };
-    }
+        Columns = flask.Content.All(c => c.Piece.Shapes is not null) ? TreeLayout.Of(flask.Sectors, flask.Size) : [],
+    };
 
     private List<FlaskPlan> Sum(List<FlaskWork> work)
     {

@@ -28,8 +28,6 @@ internal sealed class TreePiece
     /// <summary>How many fit a tree of each usable size, 0 for none; only where sizes are not known.</summary>
     public required int[] PerTree { get; init; }
 
-    /// <summary>What one piece takes of the best flask for it: the larger of its space and its metal, as a share.</summary>
-    public double Weight { get; set; }
 
     /// <summary>The row's id.</summary>
     public int Id => Metal.Piece.Id;

@@ -17,5 +17,5 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
     /// <summary>What kind of plan it is, for the titles.</summary>
     public string PlanKind => Plan.Flasks.Count == 0
         ? "no flask planned"
-        : Plan.Bound.ProvedFewest ? "first fit, proved fewest flasks" : $"first fit, no plan needs fewer than {Plan.Bound.LeastFlasks}";
+        : Plan.Bound.ProvedFewest ? "proved fewest flasks" : $"no plan needs fewer than {Plan.Bound.LeastFlasks}";
 }

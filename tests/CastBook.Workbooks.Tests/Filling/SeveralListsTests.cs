@@ -280,11 +280,12 @@ public sealed class SeveralListsTests
         var crowded = Typed.Into(Nights.TwoListsBuilder().Build().ToArray(), (First, "M4", "price list"), (Second, "K1", "price list"));
         var first = From(crowded);
 
-        var waxed = first.AfterTyping(("Trees", "H6", "waxed"));
+        var at = first.Plan.Flasks.ToList().FindIndex(f => f.Pieces.Any(p => p.PieceId == 4));
 
-        waxed.Plan.Flasks[1].State.ShouldBe(CastBook.Planning.FlaskState.Waxed);
-        waxed.Plan.Flasks[1].Pieces.ShouldBe(first.Plan.Flasks[1].Pieces, ignoreOrder: true);
-        first.Plan.Flasks[1].Pieces.ShouldContain(p => p.PieceId == 4);
+        var waxed = first.AfterTyping(("Trees", $"H{5 + at}", "waxed"));
+
+        waxed.Plan.Flasks[at].State.ShouldBe(CastBook.Planning.FlaskState.Waxed);
+        waxed.Plan.Flasks[at].Pieces.ShouldBe(first.Plan.Flasks[at].Pieces, ignoreOrder: true);
         waxed.Ids.ShouldNotContain("flask-without-pieces");
     }
 

@@ -1,0 +1,16 @@
+using CastBook.Planning.Metals;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>A planned flask and its tree.</summary>
+/// <param name="Alloy">Its metal.</param>
+/// <param name="Size">Its size.</param>
+/// <param name="Content">What hangs in it, in the order of the list.</param>
+internal sealed record FilledFlask(KnownAlloy Alloy, UsableSize Size, IReadOnlyList<(TreePiece Piece, int Count)> Content)
+{
+    /// <summary>Its sectors, each from the button up; pieces of which only a number per tree is known are in none.</summary>
+    public required IReadOnlyList<IReadOnlyList<(TreePiece Piece, int Count)>> Sectors { get; init; }
+
+    /// <summary>The letter that the shop wants for it.</summary>
+    public string? Letter { get; init; }
+}

@@ -1,0 +1,13 @@
+namespace CastBook.Planning.Flasks;
+
+/// <summary>The flasks of a group of rows.</summary>
+/// <param name="Flasks">The flasks.</param>
+/// <param name="Left">How many of each row found no flask, by row.</param>
+/// <param name="WishesUnmet">How many of each row did not get the flask the shop wants them in, by row.</param>
+internal sealed record GroupAnswer(
+    IReadOnlyList<FilledFlask> Flasks, IReadOnlyDictionary<int, int> Left, IReadOnlyDictionary<int, int> WishesUnmet)
+{
+    /// <summary>How many of a size are used.</summary>
+    /// <param name="size">The size's place.</param>
+    public int Used(int size) => Flasks.Count(f => f.Size.Index == size);
+}

@@ -1,0 +1,79 @@
+namespace CastBook.Planning.Packing;
+
+/// <summary>Pieces that may share flasks as far as metal and stones go, and the flasks there are, as whole numbers.</summary>
+/// <remarks>
+/// Nothing but whole numbers is known here: what takes room was rounded up and what gives room was rounded down, so that what fits
+/// here fits the flask.
+/// </remarks>
+internal sealed class PackProblem
+{
+    private const long Most = 1_000_000;
+
+    /// <summary>More metal than any flask takes; sums of it stay within whole numbers.</summary>
+    public const long AnyMetal = 1_000_000_000_000;
+
+    /// <summary>Prepares the problem.</summary>
+    /// <param name="items">The pieces.</param>
+    /// <param name="sizes">The flask sizes.</param>
+    public PackProblem(IReadOnlyList<PackItem> items, IReadOnlyList<PackSize> sizes)
+    {
+        Items = [.. items];
+        Sizes = [.. sizes];
+        Weights = [.. Items.Select(Weigh)];
+        ByTail = [.. Sizes.Select((_, size) => Sorted(size))];
+        Settings = [.. Items.Select(i => i.Highest).Distinct().Order()];
+        Pins = Items.Length == 0 ? 0 : Math.Max(0, Items.Max(i => i.Pin) + 1);
+    }
+
+    /// <summary>The pieces.</summary>
+    public PackItem[] Items { get; }
+
+    /// <summary>The flask sizes.</summary>
+    public PackSize[] Sizes { get; }
+
+    /// <summary>What one piece takes of the flask that suits it best, of space or of metal, in millionths; at least 1.</summary>
+    public long[] Weights { get; }
+
+    /// <summary>For each size the pieces that fit it, in the order in which they hang from the button up.</summary>
+    /// <remarks>With the longest tail lowest, a sector is possible if any order of it is; between equal tails the heavier hangs nearer the button.</remarks>
+    public int[][] ByTail { get; }
+
+    /// <summary>Flask settings worth trying: pieces with a common setting share the highest setting of one of them.</summary>
+    public int[] Settings { get; }
+
+    /// <summary>The number of flasks that pieces are pinned to.</summary>
+    public int Pins { get; }
+
+    /// <summary>Whether one piece fits a size, metal counted.</summary>
+    /// <param name="item">The piece.</param>
+    /// <param name="size">The size.</param>
+    public bool Fits(int item, int size) => Items[item].Shapes[size].Fits && Items[item].Metal <= Sizes[size].Metal;
+
+    /// <summary>What is lost when one piece finds no flask; of pieces that are alike the last of the list waits.</summary>
+    /// <param name="item">The piece.</param>
+    public Int128 Loss(int item) => ((Int128)Weights[item] << (10 + (3 * Items[item].Urgency))) + Math.Max(0, 1023 - item);
+
+    private long Weigh(PackItem item)
+    {
+        var least = Most;
+        for (var i = 0; i < Sizes.Length; i++)
+        {
+            var (shape, size) = (item.Shapes[i], Sizes[i]);
+            if (size.Free > 0 && shape.Fits && size.Metal > 0 && item.Metal <= size.Metal)
+            {
+                var space = shape.HasSector
+                    ? (long)shape.Theta * shape.Pitch * Most / ((long)PackShape.Turn * size.Rod)
+                    : shape.Share / (PackShape.Whole / Most);
+                least = Math.Min(least, Math.Max(space, item.Metal * Most / size.Metal));
+            }
+        }
+
+        return Math.Max(1, least);
+    }
+
+    private int[] Sorted(int size) =>
+    [
+        .. Enumerable.Range(0, Items.Length).Where(i => Fits(i, size))
+            .OrderByDescending(i => Items[i].Shapes[size].Tail).ThenByDescending(i => Items[i].Metal).ThenBy(i => i),
+    ];
+}

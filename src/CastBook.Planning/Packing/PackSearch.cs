@@ -1,0 +1,228 @@
+using CastBook.Planning.Floors;
+
+namespace CastBook.Planning.Packing;
+
+/// <summary>Makes a plan better: takes a few flasks apart and builds them anew, often aiming at cheaper flasks.</summary>
+internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFilling filling, ulong seed)
+{
+    private const int MostAtOnce = 4;
+
+    // Tries without anything gained, for each two flasks that might swap pieces.
+    private const int Patience = 60;
+
+    private readonly Chance chance = new(seed);
+    private readonly long[] lightest = Lightest(problem);
+
+    /// <summary>Moves each tree into the cheapest free flask that takes all of it.</summary>
+    /// <param name="plan">The plan.</param>
+    public void Shrink(PackPlan plan)
+    {
+        var values = greedy.Values(1, 0, urgent: false);
+        for (var moved = true; moved;)
+        {
+            moved = false;
+            for (var i = 0; i < plan.Flasks.Count; i++)
+            {
+                if (Cheaper(plan, plan.Flasks[i], values) is { } flask)
+                {
+                    plan.RemoveAt(i);
+                    plan.Add(flask);
+                    moved = true;
+                }
+            }
+        }
+    }
+
+    /// <summary>Searches for a better plan.</summary>
+    /// <param name="start">The plan to start from; it is not changed.</param>
+    /// <param name="enough">A cost that no plan can go under; the search ends there.</param>
+    /// <param name="work">How many steps to spend.</param>
+    /// <param name="stop">Ends the search early.</param>
+    public PackPlan Improve(PackPlan start, long enough, long work, CancellationToken stop)
+    {
+        var plan = start.Copy();
+        var end = filling.Work + work;
+
+        for (var patience = PatienceFor(plan); patience > 0 && filling.Work < end && (plan.Lost > 0 || plan.Cost > enough); patience--)
+        {
+            if (stop.IsCancellationRequested)
+            {
+                break;
+            }
+
+            if (Change(plan) is { } changed)
+            {
+                patience = changed.IsBetterThan(plan) ? PatienceFor(changed) : patience;
+                plan = changed;
+            }
+        }
+
+        return plan;
+    }
+
+    /// <summary>Packs everything that is left into flasks of given sizes, or gives up.</summary>
+    /// <param name="plan">Takes the flasks.</param>
+    /// <param name="sizes">The sizes, in the order in which they are filled.</param>
+    /// <param name="values">What each piece is worth.</param>
+    public bool Pack(PackPlan plan, IReadOnlyList<int> sizes, long[] values)
+    {
+        var pins = Enumerable.Range(0, problem.Pins).Where(plan.IsWanted).ToList();
+        for (var i = 0; i < sizes.Count && plan.Lost > 0; i++)
+        {
+            var pin = i < pins.Count ? pins[i] : -1;
+            (PackedFlask Flask, long Value)? best = null;
+            foreach (var setting in greedy.SettingsFor(plan.Left))
+            {
+                if (plan.Free[sizes[i]] > 0 && filling.Fill(sizes[i], setting, pin, plan.Left, values) is { } filled
+                    && (best is null || filled.Value > best.Value.Value))
+                {
+                    best = filled;
+                }
+            }
+
+            if (best is not { } found || found.Flask.Content.Length == 0)
+            {
+                return false;
+            }
+
+            plan.Add(found.Flask);
+        }
+
+        return plan.Lost == 0;
+    }
+
+    private static long PatienceFor(PackPlan plan) => (long)Patience * (plan.Flasks.Count + 1) * (plan.Flasks.Count + 1);
+
+    private PackPlan? Change(PackPlan plan)
+    {
+        var count = Math.Min(plan.Flasks.Count, 1 + Draw(MostAtOnce));
+        var changed = plan.Copy();
+        for (var i = 0; i < count; i++)
+        {
+            changed.RemoveAt(Draw(changed.Flasks.Count));
+        }
+
+        var values = Perturbed();
+        var spent = plan.Cost - changed.Cost;
+        if (plan.Lost == 0 && Draw(2) == 0)
+        {
+            if (Target(changed, count, spent) is not { } sizes || !Pack(changed, sizes, values))
+            {
+                return null;
+            }
+        }
+        else
+        {
+            greedy.Fill(changed, values, plan.Lost > 0 ? long.MaxValue : plan.Cost + 1);
+            if (changed.Cost <= plan.Cost && changed.Lost <= plan.Lost)
+            {
+                Shrink(changed);
+            }
+        }
+
+        return changed.IsBetterThan(plan) || (!plan.IsBetterThan(changed) && Unevenness(changed) >= Unevenness(plan)) ? changed : null;
+    }
+
+    // A random choice of flasks that together are no dearer than those that were taken apart, and could hold the pieces.
+    private List<int>? Target(PackPlan plan, int count, long spent)
+    {
+        var (metal, area, share) = (0L, 0L, 0L);
+        for (var i = 0; i < plan.Left.Length; i++)
+        {
+            metal += plan.Left[i] * problem.Items[i].Metal;
+            area += plan.Left[i] * lightest[i];
+            share += plan.Left[i] * problem.Weights[i];
+        }
+
+        var choices = new List<List<int>>();
+        Choose(0, count, spent, new List<int>(count));
+        if (choices.Count == 0)
+        {
+            return null;
+        }
+
+        var chosen = choices[Draw(choices.Count)];
+        for (var i = chosen.Count - 1; i > 0; i--)
+        {
+            var j = Draw(i + 1);
+            (chosen[i], chosen[j]) = (chosen[j], chosen[i]);
+        }
+
+        return chosen;
+
+        void Choose(int from, int more, long cost, List<int> sizes)
+        {
+            if (sizes.Count > 0 && CouldHold(sizes, metal, area, share))
+            {
+                choices.Add([.. sizes]);
+            }
+
+            for (var size = from; size < problem.Sizes.Length && more > 0; size++)
+            {
+                var used = sizes.Count(s => s == size);
+                if (used < plan.Free[size] && problem.Sizes[size].Cost <= cost)
+                {
+                    sizes.Add(size);
+                    Choose(size, more - 1, cost - problem.Sizes[size].Cost, sizes);
+                    sizes.RemoveAt(sizes.Count - 1);
+                }
+            }
+        }
+    }
+
+    private bool CouldHold(List<int> sizes, long metal, long area, long share)
+    {
+        foreach (var size in sizes)
+        {
+            metal -= problem.Sizes[size].Metal;
+            area -= (long)PackShape.Turn * problem.Sizes[size].Rod;
+        }
+
+        // Weights are rounded down, so that this never refuses what fits.
+        return metal <= 0 && area <= 0 && share <= sizes.Count * 1_000_000L;
+    }
+
+    private PackedFlask? Cheaper(PackPlan plan, PackedFlask flask, long[] values)
+    {
+        var left = new int[problem.Items.Length];
+        foreach (var (item, count) in flask.Content)
+        {
+            left[item] = count;
+        }
+
+        var setting = flask.Content.Min(c => problem.Items[c.Item].Highest);
+        var sizes = Enumerable.Range(0, problem.Sizes.Length)
+            .Where(s => plan.Free[s] > 0 && problem.Sizes[s].Cost < problem.Sizes[flask.Size].Cost)
+            .OrderBy(s => problem.Sizes[s].Cost).ThenBy(s => s);
+        foreach (var size in sizes)
+        {
+            if (filling.Fill(size, setting, flask.Pin, left, values) is { } filled && filled.Flask.Fill == flask.Fill)
+            {
+                return filled.Flask;
+            }
+        }
+
+        return null;
+    }
+
+    private long[] Perturbed()
+    {
+        var values = greedy.Values(Draw(3), Draw(3), urgent: false);
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = Math.Max(1, values[i] * (75 + Draw(51)) / 100);
+        }
+
+        return values;
+    }
+
+    private int Draw(int below) => (int)(chance.Next() * below);
+
+    // Full flasks beside near-empty ones are one step from a flask saved.
+    private static long Unevenness(PackPlan plan) => plan.Flasks.Sum(f => f.Fill / 1000 * (f.Fill / 1000));
+
+    private static long[] Lightest(PackProblem problem) =>
+    [
+        .. problem.Items.Select(i => i.Shapes.Where(s => s.Fits).Select(s => (long)s.Theta * s.Pitch).DefaultIfEmpty(0).Min()),
+    ];
+}

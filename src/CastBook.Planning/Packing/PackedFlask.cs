@@ -1,0 +1,19 @@
+namespace CastBook.Planning.Packing;
+
+/// <summary>A flask and what hangs in it.</summary>
+/// <param name="Size">Its size.</param>
+/// <param name="Content">How many of which pieces, by piece.</param>
+/// <param name="Columns">Its sectors, each from the button up; pieces of which only a share is known are in none.</param>
+internal sealed record PackedFlask(int Size, PackCount[] Content, PackCount[][] Columns)
+{
+    /// <summary>The pin it answers, or less than 0.</summary>
+    public int Pin { get; init; } = -1;
+
+    /// <summary>How full it is, as the weight of what hangs in it.</summary>
+    public long Fill { get; init; }
+}
+
+/// <summary>So many of a piece.</summary>
+/// <param name="Item">The piece.</param>
+/// <param name="Count">How many.</param>
+internal readonly record struct PackCount(int Item, int Count);

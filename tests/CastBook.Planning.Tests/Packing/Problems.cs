@@ -1,0 +1,60 @@
+using CastBook.Planning.Packing;
+
+namespace CastBook.Planning.Tests.Packing;
+
+/// <summary>Packing problems for tests: small ones by hand and invented ones.</summary>
+internal static class Problems
+{
+    /// <summary>Pieces of which only the metal matters.</summary>
+    /// <param name="room">Metal that a flask takes.</param>
+    /// <param name="free">Flasks.</param>
+    /// <param name="pieces">Metal of one, and how many.</param>
+    public static PackProblem Metal(long room, int free, params (long Metal, int Quantity)[] pieces) => new(
+        [.. pieces.Select(p => new PackItem(p.Quantity, p.Metal, [new PackShape(1, 1, 0, 0)]))],
+        [new PackSize(1000, room, 1000, free)]);
+
+    /// <summary>One piece of each shape, weightless, in flasks of one size.</summary>
+    /// <param name="rod">Length of trunk.</param>
+    /// <param name="shapes">The shapes.</param>
+    public static PackProblem Shapes(int rod, params PackShape[] shapes) => new(
+        [.. shapes.Select(s => new PackItem(1, 1, [s]))], [new PackSize(rod, PackProblem.AnyMetal, 1000, 9)]);
+
+    /// <summary>An invented night of one alloy in the shop's three sizes.</summary>
+    /// <param name="seed">What chance starts from.</param>
+    /// <param name="kinds">Rows of the list, at most.</param>
+    /// <param name="copies">Pieces of a row, at most.</param>
+    public static PackProblem Invent(int seed, int kinds, int copies)
+    {
+        var random = new Random(seed);
+        PackSize[] sizes =
+        [
+            new(90, random.Next(40, 120) * 100, 1_442, random.Next(1, 6)),
+            new(140, random.Next(60, 200) * 100, 1_785, random.Next(1, 6)),
+            new(190, random.Next(80, 300) * 100, 2_178, random.Next(0, 6)),
+        ];
+        var items = Enumerable.Range(0, random.Next(1, kinds + 1)).Select(_ => Invent(random, copies, sizes));
+        return new PackProblem([.. items], sizes);
+    }
+
+    private static PackItem Invent(Random random, int copies, PackSize[] sizes)
+    {
+        var (theta, pitch, tail) = (random.Next(8, 73), random.Next(8, 60), random.Next(0, 40));
+        var byShare = random.Next(6) == 0;
+        var (lowest, highest) = (random.Next(3), random.Next(3));
+        return new PackItem(random.Next(1, copies + 1), random.Next(50, 4000), [.. sizes.Select(Of)])
+        {
+            Lowest = Math.Min(lowest, highest),
+            Highest = Math.Max(lowest, highest),
+            Pin = random.Next(10) == 0 ? random.Next(2) : -1,
+            Urgency = random.Next(4) == 0 ? random.Next(1, PackItem.MostUrgent + 1) : 0,
+        };
+
+        PackShape Of(PackSize size)
+        {
+            var narrower = Math.Max(1, theta * 90 / size.Rod);
+            return byShare ? new PackShape(0, 0, 0, PackShape.Whole / (size.Rod / 4))
+                : pitch + tail <= size.Rod ? new PackShape(narrower, pitch, tail, 0)
+                : PackShape.None;
+        }
+    }
+}
