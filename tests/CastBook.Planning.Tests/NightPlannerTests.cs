@@ -27,7 +27,7 @@ public sealed class NightPlannerTests
         flask.MetalTemperature!.Value.DegreesCelsius.ShouldBe(960, 1e-9);
         flask.FlaskTemperature!.Value.DegreesCelsius.ShouldBe(540, 1e-9);
         flask.QuenchAfter!.Value.Minutes.ShouldBe(15, 1e-9);
-        plan.Bound.ShouldBe(new PlanBound(1, ProvedFewest: true));
+        plan.Bound.ShouldBe(new PlanBound(1, ProvedFewest: true) { ProvedLeastInvestment = true });
         var metal = plan.Metal.ShouldHaveSingleItem();
         metal.Pieces!.Value.Grams.ShouldBe(62.4, 1e-9);
         metal.Charges!.Value.Grams.ShouldBe(118, 1e-9);

@@ -8,6 +8,9 @@ namespace CastBook.Planning.Flasks;
 /// <param name="AllPlaced">Whether every piece that fits a flask at all is in one.</param>
 internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask Flask)> Flasks, int LeastFlasks, bool AllPlaced)
 {
+    /// <summary>Whether it is proved that no plan takes fewer flasks, nor less investment in as many.</summary>
+    public bool IsCheapest { get; private init; }
+
     /// <summary>No flasks.</summary>
     public static FlaskAssignment None { get; } = new([], 0, AllPlaced: true);
 
@@ -24,40 +27,45 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
     {
         var free = sizes.Sizes.Select(s => Math.Max(0, s.Owned - built.Count(b => b.Size == s))).ToArray();
         var groups = Groups(pieces, KeepWishes.Of(pieces, takenLetters, findings)).ToList();
-        var answers = Pack([.. groups.Select(g => new GroupPacking(g, sizes.Sizes, room))], free, CancellationToken.None);
-        var (least, allPlaced) = (0, true);
+        var (answers, areShort) = Pack([.. groups.Select(g => new GroupPacking(g, sizes.Sizes, room))], free, CancellationToken.None);
+        var (least, allPlaced, cheapest) = (0, true, !areShort);
         for (var i = 0; i < groups.Count; i++)
         {
-            least += FlaskBound.For(groups[i], sizes.Sizes, room);
+            least += answers[i].LeastFlasks;
+            cheapest &= answers[i].IsCheapest;
             allPlaced &= Report(groups[i], answers[i], findings);
         }
 
-        return new(Lettered([.. answers.SelectMany(a => a.Flasks)], takenLetters), least, allPlaced);
+        return new(Lettered([.. answers.SelectMany(a => a.Flasks)], takenLetters), least, allPlaced) { IsCheapest = cheapest };
     }
 
     // Each group is packed as if it were alone, side by side. Where they then want more flasks than there are, each in turn takes
     // of what the ones before it left.
-    private static GroupAnswer[] Pack(GroupPacking[] groups, int[] free, CancellationToken stop)
+    private static (GroupAnswer[] Answers, bool AreShort) Pack(GroupPacking[] groups, int[] free, CancellationToken stop)
     {
         var answers = new GroupAnswer[groups.Length];
         if (groups.Length == 1)
         {
             answers[0] = groups[0].Pack(free, stop);
-            return answers;
+            return (answers, false);
         }
 
         Parallel.For(0, groups.Length, i => answers[i] = groups[i].Pack(free, stop));
-        if (free.Where((count, size) => answers.Sum(a => a.Used(size)) > count).Any())
+        if (!free.Where((count, size) => answers.Sum(a => a.Used(size)) > count).Any())
         {
-            int[] left = [.. free];
-            for (var i = 0; i < groups.Length; i++)
-            {
-                answers[i] = groups[i].Pack(left, stop);
-                left = [.. left.Select((count, size) => count - answers[i].Used(size))];
-            }
+            return (answers, false);
         }
 
-        return answers;
+        int[] left = [.. free];
+        for (var i = 0; i < groups.Length; i++)
+        {
+            // Of all flasks there are, not of what others left, which is what the bound is about.
+            var least = answers[i].LeastFlasks;
+            answers[i] = groups[i].Pack(left, stop) with { LeastFlasks = least };
+            left = [.. left.Select((count, size) => count - answers[i].Used(size))];
+        }
+
+        return (answers, true);
     }
 
     private static IEnumerable<PieceGroup> Groups(IReadOnlyList<TreePiece> pieces, IReadOnlyDictionary<int, string> wishes) =>

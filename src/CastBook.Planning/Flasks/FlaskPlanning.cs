@@ -61,7 +61,7 @@ internal sealed class FlaskPlanning
         var underWay = built.Count(b => b.Pieces.Count > 0);
         var least = assignment.LeastFlasks + underWay;
         var proved = assignment.AllPlaced && flasks.Count > 0 && assignment.Flasks.Count + underWay == least;
-        return new PlannedFlasks(flasks, new PlanBound(least, proved), trees.Shares)
+        return new PlannedFlasks(flasks, new PlanBound(least, proved) { ProvedLeastInvestment = proved && assignment.IsCheapest }, trees.Shares)
         {
             Work = work,
             Mixes = mixes,

@@ -7,6 +7,12 @@ namespace CastBook.Planning.Flasks;
 internal sealed record GroupAnswer(
     IReadOnlyList<FilledFlask> Flasks, IReadOnlyDictionary<int, int> Left, IReadOnlyDictionary<int, int> WishesUnmet)
 {
+    /// <summary>How many flasks any plan of the same pieces takes at least.</summary>
+    public required int LeastFlasks { get; init; }
+
+    /// <summary>Whether it is proved that no plan takes fewer flasks, nor less investment in as many.</summary>
+    public required bool IsCheapest { get; init; }
+
     /// <summary>How many of a size are used.</summary>
     /// <param name="size">The size's place.</param>
     public int Used(int size) => Flasks.Count(f => f.Size.Index == size);

@@ -39,28 +39,28 @@ internal sealed class GroupPacking
             .Select(p => (Piece: p, Count: p.Quantity, Pin: group.Wishes.TryGetValue(p.Id, out var letter) ? letters.IndexOf(letter) : -1))
             .ToList();
         var unmet = new Dictionary<int, int>();
-        var plan = Solve(pieces, free, stop);
+        var answer = Solve(pieces, free, stop);
 
         // What finds no room in the flask it is wanted in goes wherever there is room.
         for (var i = pieces.Count - 1; i >= 0; i--)
         {
-            if (pieces[i].Pin >= 0 && plan.Left[i] > 0)
+            if (pieces[i].Pin >= 0 && answer.Plan.Left[i] > 0)
             {
-                unmet[pieces[i].Piece.Id] = plan.Left[i];
-                pieces.Add((pieces[i].Piece, plan.Left[i], -1));
-                pieces[i] = pieces[i] with { Count = pieces[i].Count - plan.Left[i] };
+                unmet[pieces[i].Piece.Id] = answer.Plan.Left[i];
+                pieces.Add((pieces[i].Piece, answer.Plan.Left[i], -1));
+                pieces[i] = pieces[i] with { Count = pieces[i].Count - answer.Plan.Left[i] };
             }
         }
 
         if (unmet.Count > 0)
         {
-            plan = Solve(pieces, free, stop);
+            answer = Solve(pieces, free, stop);
         }
 
-        return Answer(pieces, plan, unmet);
+        return Answer(pieces, answer, unmet);
     }
 
-    private PackPlan Solve(List<(TreePiece Piece, int Count, int Pin)> pieces, IReadOnlyList<int> free, CancellationToken stop)
+    private PackAnswer Solve(List<(TreePiece Piece, int Count, int Pin)> pieces, IReadOnlyList<int> free, CancellationToken stop)
     {
         var dates = pieces.Select(p => p.Piece.Metal.Piece.Due).OfType<DateOnly>().Distinct().Order().ToList();
         var items = pieces.Select(p => new PackItem(p.Count, MetalOf(p.Piece), [.. sizes.Select(s => Shape(p.Piece, s))])
@@ -101,8 +101,9 @@ internal sealed class GroupPacking
     private static long Cost(UsableSize size) =>
         ((CostOfFlask + (long)Math.Ceiling(size.Inside.Milliliters)) * CostOfMl) + (long)Math.Min(CostOfMl - 1, size.Trunk.Milliliters * 10);
 
-    private GroupAnswer Answer(List<(TreePiece Piece, int Count, int Pin)> pieces, PackPlan plan, Dictionary<int, int> unmet)
+    private GroupAnswer Answer(List<(TreePiece Piece, int Count, int Pin)> pieces, PackAnswer answer, Dictionary<int, int> unmet)
     {
+        var plan = answer.Plan;
         var left = new Dictionary<int, int>();
         for (var i = 0; i < pieces.Count; i++)
         {
@@ -116,7 +117,7 @@ internal sealed class GroupPacking
                 Sectors = [.. f.Columns.Select(c => Merged(pieces, c))],
                 Letter = f.Pin >= 0 ? letters[f.Pin] : null,
             });
-        return new GroupAnswer([.. flasks], left, unmet);
+        return new GroupAnswer([.. flasks], left, unmet) { LeastFlasks = answer.LeastFlasks, IsCheapest = answer.IsCheapest && unmet.Count == 0 };
     }
 
     private static List<(TreePiece Piece, int Count)> Merged(List<(TreePiece Piece, int Count, int Pin)> pieces, PackCount[] counts)

@@ -28,9 +28,6 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
     /// <summary>How it hangs: the length of its gate and its angle to the trunk.</summary>
     private (double GateMm, double Radians, bool OnEdge) Way { get; init; }
 
-    /// <summary>The least of the unrolled trunk, angle times pitch, that any way of hanging takes; for bounds.</summary>
-    public long LeastArea { get; private init; }
-
     /// <summary>The way of hanging of which a tree takes most, then that takes least of the unrolled trunk; if none fits, the one that lacks least.</summary>
     /// <param name="box">The piece's outer sizes.</param>
     /// <param name="stubsMm">The gate lengths it may hang on.</param>
@@ -39,17 +36,15 @@ internal readonly record struct PieceShape(int Theta, int Pitch, int Tail, bool 
     public static PieceShape Of(PieceBox box, IReadOnlyList<double> stubsMm, HangingRules rules, UsableSize size)
     {
         PieceShape? best = null;
-        var leastArea = long.MaxValue;
         foreach (var shape in Ways(box, stubsMm, rules, size))
         {
-            leastArea = shape.Fits ? Math.Min(leastArea, shape.Area) : leastArea;
             if (best is not { } other || shape.IsBetterThan(other, size))
             {
                 best = shape;
             }
         }
 
-        return best!.Value with { LeastArea = leastArea };
+        return best!.Value;
     }
 
     /// <summary>The piece as it hangs this way.</summary>

@@ -48,16 +48,4 @@ internal sealed class TreePiece
     /// <summary>Whether it can be cast in a band.</summary>
     /// <param name="band">The band.</param>
     public bool Allows(SectionBand band) => Coldest <= band && band <= Hottest;
-
-    /// <summary>The share of a tree of a size that one piece takes at least.</summary>
-    /// <param name="size">A size it fits.</param>
-    public double Share(UsableSize size)
-    {
-        if (Shapes is null)
-        {
-            return 1.0 / PerTree[size.Index];
-        }
-
-        return Shapes[size.Index].LeastArea / ((double)PieceShape.Turn * size.Rod);
-    }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>The most valuable sector: which pieces hang one above the other on a length of trunk.</summary>
@@ -72,6 +74,8 @@ internal sealed class ColumnKnapsack
         }
     }
 
+    // The table is where the time goes; it must not run slowly first.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Offer(int index, in ColumnPiece piece, int count, int end)
     {
         var row = rows.Count;

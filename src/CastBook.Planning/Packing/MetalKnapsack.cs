@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Which pieces make best use of the metal a tree may take, space apart.</summary>
@@ -48,6 +50,7 @@ internal sealed class MetalKnapsack(PackProblem problem)
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Offer(int item, int count, int metal, long value, int cells)
     {
         var from = rows.Count * (cells + 1);

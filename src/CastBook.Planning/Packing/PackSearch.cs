@@ -91,6 +91,24 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
         return plan.Lost == 0;
     }
 
+    /// <summary>Packs everything into so many flasks of each size, or gives up after some tries.</summary>
+    /// <param name="counts">How many of each size.</param>
+    public PackPlan? PackInto(int[] counts)
+    {
+        var sizes = Enumerable.Range(0, counts.Length).SelectMany(s => Enumerable.Repeat(s, counts[s])).ToList();
+        for (var tries = 0; tries < Patience; tries++)
+        {
+            Shuffle(sizes);
+            var plan = PackPlan.Empty(problem);
+            if (Pack(plan, sizes, Perturbed()))
+            {
+                return plan;
+            }
+        }
+
+        return null;
+    }
+
     private static long PatienceFor(PackPlan plan) => (long)Patience * (plan.Flasks.Count + 1) * (plan.Flasks.Count + 1);
 
     private PackPlan? Change(PackPlan plan)
@@ -142,12 +160,7 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
         }
 
         var chosen = choices[Draw(choices.Count)];
-        for (var i = chosen.Count - 1; i > 0; i--)
-        {
-            var j = Draw(i + 1);
-            (chosen[i], chosen[j]) = (chosen[j], chosen[i]);
-        }
-
+        Shuffle(chosen);
         return chosen;
 
         void Choose(int from, int more, long cost, List<int> sizes)
@@ -214,6 +227,15 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
         }
 
         return values;
+    }
+
+    private void Shuffle(List<int> sizes)
+    {
+        for (var i = sizes.Count - 1; i > 0; i--)
+        {
+            var j = Draw(i + 1);
+            (sizes[i], sizes[j]) = (sizes[j], sizes[i]);
+        }
     }
 
     private int Draw(int below) => (int)(chance.Next() * below);

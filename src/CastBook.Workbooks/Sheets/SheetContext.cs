@@ -17,5 +17,6 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
     /// <summary>What kind of plan it is, for the titles.</summary>
     public string PlanKind => Plan.Flasks.Count == 0
         ? "no flask planned"
+        : Plan.Bound.ProvedLeastInvestment ? "proved fewest flasks and least investment"
         : Plan.Bound.ProvedFewest ? "proved fewest flasks" : $"no plan needs fewer than {Plan.Bound.LeastFlasks}";
 }

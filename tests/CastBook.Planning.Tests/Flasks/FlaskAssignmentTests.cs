@@ -12,7 +12,7 @@ public sealed class FlaskAssignmentTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Stud(3), Wrenmoor.Stud(2) with { Alloy = "Bell bronze" }));
 
         plan.Flasks.Select(f => (f.Letter, f.Alloy)).ShouldBe([("A", "Bench silver"), ("B", "Bell bronze")]);
-        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true));
+        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true) { ProvedLeastInvestment = true });
     }
 
     // Five rows whose bands are heavy, heavy to ordinary, ordinary to fine, fine and any: heavy and fine can never share, and two
@@ -27,7 +27,7 @@ public sealed class FlaskAssignmentTests
         plan.Flasks.ShouldAllBe(f => !(f.Pieces.Any(p => p.PieceId == 0) && f.Pieces.Any(p => p.PieceId == 3)));
         plan.Flasks.Single(f => f.Count(0) > 0).FlaskTemperature!.Value.DegreesCelsius.ShouldBe(450, 1e-9);
         plan.Flasks.Single(f => f.Count(3) > 0).FlaskTemperature!.Value.DegreesCelsius.ShouldBe(590, 1e-9);
-        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true));
+        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true) { ProvedLeastInvestment = true });
     }
 
     // A large flask takes 36, a small one 10; one large and three small are owned. Fewest flasks first, then least investment.
@@ -71,7 +71,7 @@ public sealed class FlaskAssignmentTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(WithCrucible(holds), piece));
 
         plan.Flasks.Select(f => f.Count(0)).ShouldBe([2, 1]);
-        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true));
+        plan.Bound.ShouldBe(new PlanBound(2, ProvedFewest: true) { ProvedLeastInvestment = true });
     }
 
     // By hand: 2 ml + 0.05 gate + 3.18 trunk + 1.5 of the least button = 6.73 ml, × 10.4 × 1.01 = 70.7, up to 71 g or 6.8 ml;

@@ -104,12 +104,12 @@ public sealed class PackSolverTests
         using var stop = new CancellationTokenSource();
         stop.Cancel();
 
-        PackCheck.Sound(PackSolver.Solve(Problems.Invent(3, 30, 6), 1, stop.Token));
+        PackCheck.Sound(PackSolver.Solve(Problems.Invent(3, 30, 6), 1, stop.Token).Plan);
     }
 
     private static PackPlan Solved(PackProblem problem)
     {
-        var plan = PackSolver.Solve(problem, 1, CancellationToken.None);
+        var plan = PackSolver.Solve(problem, 1, CancellationToken.None).Plan;
         PackCheck.Sound(plan);
         return plan;
     }

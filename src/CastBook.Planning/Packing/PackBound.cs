@@ -1,0 +1,177 @@
+namespace CastBook.Planning.Packing;
+
+/// <summary>What any plan that places everything must cost at least: proved by column generation.</summary>
+/// <remarks>
+/// Trees are chosen in parts (<see cref="CoverMaster"/>), which is never dearer than choosing whole ones. Whatever each piece is said
+/// to be worth, pieces together cost at least their worth, less what the worth of some tree exceeds its cost by; worths that come
+/// from the master make that sharp. The last step is done in whole numbers. Wishes for a flask are not looked at; they only cost.
+/// </remarks>
+internal sealed class PackBound
+{
+    private const int RoundsOfPrices = 200;
+
+    private readonly PackProblem problem;
+    private readonly TreeFilling filling;
+    private readonly List<(TreeLimit Limit, int Setting)> kinds = [];
+    private readonly int[] free;
+    private readonly CoverMaster master;
+    private readonly double unit;
+    private readonly long[] values;
+    private readonly long[] extra;
+
+    /// <summary>Prepares the proof.</summary>
+    /// <param name="problem">The problem, without wishes for a flask.</param>
+    /// <param name="free">How many of each size there are.</param>
+    public PackBound(PackProblem problem, IReadOnlyList<int> free)
+    {
+        this.problem = problem;
+        this.free = [.. free];
+        filling = new TreeFilling(problem);
+        master = new CoverMaster([.. problem.Items.Select(i => i.Quantity)], free);
+        unit = problem.Sizes.Max(s => s.Cost);
+        (values, extra) = (new long[problem.Items.Length], new long[problem.Sizes.Length]);
+        for (var size = 0; size < problem.Sizes.Length; size++)
+        {
+            Prepare(size);
+        }
+    }
+
+    /// <summary>Steps so far.</summary>
+    public long Work => master.Work + filling.Work + kinds.Sum(k => k.Limit.Work);
+
+    /// <summary>The least cost.</summary>
+    /// <param name="known">Trees that are known already.</param>
+    /// <param name="enough">A bound over this needs no more looking.</param>
+    /// <param name="work">How many steps to spend.</param>
+    /// <param name="stop">Ends the proof early.</param>
+    public long Find(IEnumerable<PackedFlask> known, long enough, long work, CancellationToken stop)
+    {
+        foreach (var flask in known)
+        {
+            Add(flask.Content, flask.Size);
+        }
+
+        var least = 0L;
+        while (Work < work && !stop.IsCancellationRequested)
+        {
+            master.Solve();
+            Value();
+            if (FillMore())
+            {
+                continue;
+            }
+
+            var (bound, more) = Prove();
+            least = Math.Max(least, bound);
+            if (!more || least > enough)
+            {
+                break;
+            }
+        }
+
+        return least;
+    }
+
+    private void Prepare(int size)
+    {
+        if (free[size] <= 0)
+        {
+            return;
+        }
+
+        var sets = new List<(int Setting, int[] Members)>();
+        foreach (var setting in problem.Settings)
+        {
+            int[] members = [.. problem.ByTail[size].Where(i => problem.Items[i].Lowest <= setting && setting <= problem.Items[i].Highest)];
+            if (members.Length > 0)
+            {
+                sets.Add((setting, members));
+            }
+        }
+
+        // A setting that suits no piece but those that another suits too is not needed.
+        foreach (var (setting, members) in sets)
+        {
+            if (!sets.Exists(s => s.Setting != setting && members.All(s.Members.Contains) && (s.Members.Length > members.Length || s.Setting > setting)))
+            {
+                kinds.Add((new TreeLimit(problem, size, members), setting));
+            }
+        }
+    }
+
+    private void Value()
+    {
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = Math.Max(0, (long)(master.Duals[i] * unit));
+        }
+
+        for (var size = 0; size < extra.Length; size++)
+        {
+            extra[size] = Math.Max(0, (long)(master.Duals[values.Length + size] * unit));
+        }
+    }
+
+    private long Dear(int size) => problem.Sizes[size].Cost + extra[size];
+
+    private void Add(IReadOnlyList<PackCount> content, int size) => master.Add(content, size, problem.Sizes[size].Cost / unit);
+
+    // Trees that are worth more than they cost, found quickly.
+    private bool FillMore()
+    {
+        int[] all = [.. problem.Items.Select(i => i.Quantity)];
+        var added = false;
+        foreach (var (limit, setting) in kinds)
+        {
+            if (filling.Fill(limit.Size, setting, -1, all, values) is { } found && IsWorthMore(found.Value, limit.Size))
+            {
+                Add(found.Flask.Content, limit.Size);
+                added = true;
+            }
+        }
+
+        return added;
+    }
+
+    private bool IsWorthMore(long worth, int size) => worth > Dear(size) * (1 + 1e-6);
+
+    private (long Bound, bool More) Prove()
+    {
+        var (most, ofCost, more) = (1L, 1L, false);
+        foreach (var (limit, _) in kinds)
+        {
+            var dear = Dear(limit.Size);
+            var worth = limit.Of(values, dear, RoundsOfPrices, out var tree);
+            if ((Int128)worth * ofCost > (Int128)most * dear)
+            {
+                (most, ofCost) = (worth, dear);
+            }
+
+            var real = 0L;
+            foreach (var (item, count) in tree)
+            {
+                real += values[item] * count;
+            }
+
+            if (IsWorthMore(real, limit.Size))
+            {
+                Add(tree, limit.Size);
+                more = true;
+            }
+        }
+
+        Int128 total = 0;
+        for (var i = 0; i < values.Length; i++)
+        {
+            total += (Int128)values[i] * problem.Items[i].Quantity;
+        }
+
+        for (var size = 0; size < extra.Length; size++)
+        {
+            total -= (Int128)extra[size] * free[size];
+        }
+
+        // Worths are made smaller until no tree is worth more than it costs; what is left of a whole is rounded up.
+        return (total <= 0 ? 0 : (long)(((total * ofCost) + most - 1) / most), more);
+    }
+}
