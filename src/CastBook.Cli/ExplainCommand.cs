@@ -9,6 +9,8 @@ internal static class ExplainCommand
 {
     private const string NotFilled = "The book is not filled like this: it was changed since, or never filled. These are the numbers that filling it now gives.";
 
+    private const string Nothing = "No number is worked out in this book as it stands. Fill it: its sheet Checks then asks for what is missing.";
+
     /// <summary>The command.</summary>
     /// <param name="output">Where answers go.</param>
     /// <param name="errors">Where everything else goes.</param>
@@ -70,6 +72,12 @@ internal static class ExplainCommand
         if (request.Json)
         {
             output.WriteLine(ExplainAnswerJson.Write(explained.IsFilled, cells));
+            return;
+        }
+
+        if (cells.Count == 0)
+        {
+            output.WriteLine(Nothing);
             return;
         }
 

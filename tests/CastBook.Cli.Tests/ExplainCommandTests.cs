@@ -28,6 +28,10 @@ public sealed class ExplainCommandTests : IDisposable
     }
 
     [Fact]
+    public void Explain_BookOfQuestions_SaysThatNothingIsWorkedOut() => Run("explain", Book).Output.TrimEnd()
+        .ShouldBe("No number is worked out in this book as it stands. Fill it: its sheet Checks then asks for what is missing.");
+
+    [Fact]
     public void Explain_Json_IsWhatTheSchemaSays()
     {
         var run = Run("explain", Book, "--json");

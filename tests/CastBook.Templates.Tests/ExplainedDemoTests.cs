@@ -9,7 +9,7 @@ namespace CastBook.Templates.Tests;
 /// <summary>The demo night explained: every number in the book is the number that its explanation comes to.</summary>
 public sealed partial class ExplainedDemoTests
 {
-    private static readonly string[] OwnSheets = ["Night plan", "Trees", "Mixes", "Metal"];
+    private static readonly string[] OwnSheets = ["Night plan", "Trees", "Mixes", "Metal", "Clock"];
     private static readonly string[] Columns = ["V", "W", "X", "Y", "Z"];
 
     private static readonly Lazy<(SavedBook Book, IReadOnlyList<CellExplanation> Cells)> Demo = new(() =>
@@ -79,6 +79,7 @@ public sealed partial class ExplainedDemoTests
             .Where(a => !explained.Contains(a));
 
         missing.ShouldBeEmpty();
+        explained.Count(a => a.StartsWith("Clock!", StringComparison.Ordinal)).ShouldBeGreaterThan(50);
     }
 
     [Fact]
@@ -94,8 +95,13 @@ public sealed partial class ExplainedDemoTests
         }
     }
 
+    /// <summary>Cells with a number or a time of day.</summary>
     private static IEnumerable<string> Numbers(SavedBook book, string sheet) => book.Sheets[sheet].Descendants(SavedBook.Main + "c")
-        .Where(c => c.Element(SavedBook.Main + "v") is not null && (string?)c.Attribute("t") is null or "n").Select(c => (string)c.Attribute("r")!);
+        .Where(c => (c.Element(SavedBook.Main + "v") is not null && (string?)c.Attribute("t") is null or "n") || TimeOfDay().IsMatch(book.Cell(sheet, (string)c.Attribute("r")!)))
+        .Select(c => (string)c.Attribute("r")!);
+
+    [GeneratedRegex("^[0-9]{1,2}:[0-9]{2}$")]
+    private static partial Regex TimeOfDay();
 
     [GeneratedRegex("[0-9.]+")]
     private static partial Regex Step();

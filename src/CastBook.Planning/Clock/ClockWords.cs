@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
+using UnitsNet;
 
 namespace CastBook.Planning.Clock;
 
@@ -39,6 +40,21 @@ public static class ClockWords
     /// <param name="hour">The time.</param>
     public static string Hour(TimeOnly hour) => hour.ToString("HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>A time of the night: of the day where the hour is known, else hours and minutes from the first step on.</summary>
+    /// <param name="clock">The clock.</param>
+    /// <param name="after">The time, from the first step on.</param>
+    public static string Time(NightClock clock, Duration after)
+    {
+        ArgumentNullException.ThrowIfNull(clock);
+        if (clock.Shown(after) is { } shown)
+        {
+            return Hour(TimeOnly.FromDateTime(shown));
+        }
+
+        var minutes = (long)Math.Round(after.Minutes, MidpointRounding.AwayFromZero);
+        return Inv($"{minutes / 60}:{minutes % 60:00}");
+    }
+
     /// <summary>A day and an hour, <c>Thu 26 Nov, 07:05</c>.</summary>
     /// <param name="shown">What the clocks show.</param>
     public static string DayAndHour(DateTime shown) => shown.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
@@ -47,7 +63,7 @@ public static class ClockWords
     {
         var way = step.Kind == ClockStepKind.Fall ? "falls to" : "to";
         var hold = step.Arrives is { } arrives ? $"there after {Say.Plain(Math.Round(arrives.Hours, 1))} h, then held" : "held";
-        var hours = Say.Plain(Math.Round((step.Takes - (step.Arrives ?? UnitsNet.Duration.Zero)).Hours, 2));
+        var hours = Say.Plain(Math.Round((step.Takes - (step.Arrives ?? Duration.Zero)).Hours, 2));
         return Inv($"Kiln of load {step.Load} {way} {Celsius(step)}, {hold} {hours} h");
     }
 

@@ -26,6 +26,12 @@ public static class AnswerField
     public const string FreshInStock = "freshInStock";
     public const string RemeltInStock = "remeltInStock";
     public const string FreshAtLeast = "freshAtLeast";
+    public const string MadeUp = "madeUp";
+    public const string PourAt = "pourAt";
+    public const string QuenchAt = "quenchAt";
+    public const string StepBegins = "stepBegins";
+    public const string StepEnds = "stepEnds";
+    public const string MixBegins = "mixBegins";
     public const string MixPowder = "mixPowder";
     public const string MixWater = "mixWater";
     public const string MixSlurry = "mixSlurry";

@@ -73,7 +73,7 @@ internal sealed class FlaskAccounts
             Rounded = $"up to a whole step of {Figures.Grams(step)}",
             Inputs =
             [
-                .. plan.Weighed ? Weighings(work) : Estimates(plan, work),
+                .. plan.Weighed ? Weighings(plan, work) : Estimates(plan, work),
                 AccountInput.Reckoned("button", Figures.Grams(plan.Button), "the larger of its share of pieces and tree and its least volume"),
                 AlloyInputs.Density(work.Alloy),
                 AccountInput.Setting(SettingName.ButtonShare, Say.Percent(settings.ButtonShare ?? Button.UsualShare), settings.ButtonShare is not null, "common practice"),
@@ -125,7 +125,7 @@ internal sealed class FlaskAccounts
         yield return AccountInput.Reckoned("trunk and gates", Figures.Grams(plan.TreeMetal), $"estimated: a trunk of {Figures.Millilitres(work.Size.Trunk)}, the rest gates");
     }
 
-    private static IEnumerable<AccountInput> Weighings(FlaskWork work)
+    private IEnumerable<AccountInput> Weighings(FlaskPlan plan, FlaskWork work)
     {
         var line = work.Line!;
         yield return AccountInput.By("tree on base", Figures.Grams(line.TreeOnBase!.Value), Subject.Flask(work.Letter, ShopField.TreeOnBase));
@@ -133,6 +133,12 @@ internal sealed class FlaskAccounts
         if (line.OfItWax is { } wax)
         {
             yield return AccountInput.By("of it wax", Figures.Grams(wax), Subject.Flask(work.Letter, ShopField.OfItWax));
+        }
+
+        yield return AccountInput.Reckoned("tree", Figures.Millilitres(plan.Tree), "its wax by the density of sprue wax, the rest by that of its patterns");
+        if (shop.Settings.SprueWaxDensity is { } density)
+        {
+            yield return AccountInput.By(SettingName.SprueWaxDensity, Figures.Dense(density), Subject.Setting(SettingName.SprueWaxDensity));
         }
     }
 }

@@ -132,6 +132,22 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
         };
     }
 
+    /// <summary>The other metals that make up a flask's melt; nothing where there are none.</summary>
+    /// <param name="letter">The flask's letter.</param>
+    public Account? MadeUp(string letter) => Find(letter) is { Portion: { MadeUp.Count: > 0 } portion } found
+        ? new("Made up from", "metals in the drawer that together have the alloy's composition, for what re-melt and fresh metal lack", "", null, "")
+        {
+            Inputs =
+            [
+                Charge(portion),
+                AccountInput.Reckoned("re-melt", Figures.Grams(portion.Remelt!.Value), "the column Re-melt"),
+                AccountInput.Reckoned("fresh", Figures.Grams(portion.Fresh!.Value), "the column Fresh"),
+                .. portion.MadeUp.Select(p => AccountInput.By($"{p.Metal} in stock", Figures.Grams(p.Mass) + " of it", new Subject(SubjectKind.Alloy, p.Metal, ShopField.Fresh))),
+            ],
+            ValidFor = $"{found.Metal.Alloy} of the composition that is noted for it",
+        }
+        : null;
+
     private static Account? AsTyped(string name, MetalPlan metal, string field, Mass? mass) => mass is { } some
         ? new(name, "as typed", "", some.Grams, "g") { Inputs = [Stock(metal, field, some)] }
         : null;

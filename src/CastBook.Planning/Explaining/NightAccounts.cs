@@ -12,6 +12,7 @@ public sealed class NightAccounts
     private readonly PieceAccounts pieces;
     private readonly MetalAccounts metal;
     private readonly MixAccounts mixes;
+    private readonly ClockAccounts? clock;
 
     private NightAccounts(Night night, PlannedNight planned)
     {
@@ -21,6 +22,7 @@ public sealed class NightAccounts
         pieces = new PieceAccounts(night, Plan, flasks);
         metal = new MetalAccounts(night, Plan);
         mixes = new MixAccounts(night.Shop.Settings, Plan.Mixes, flasks);
+        clock = Plan.Clock is { } hours ? new ClockAccounts(night.Shop.Settings, hours) : null;
     }
 
     /// <summary>The plan.</summary>
@@ -33,13 +35,14 @@ public sealed class NightAccounts
     public static NightAccounts Of(Night night) => new(night, NightPlanner.Run(night));
 
     /// <summary>How an answer came to be; nothing where the plan has no such answer.</summary>
-    /// <param name="subject">What the answer is about: a piece, a flask or an alloy.</param>
+    /// <param name="subject">What the answer is about: a piece, a flask, an alloy or a step.</param>
     /// <param name="answer">Which answer, a constant of <see cref="AnswerField"/>.</param>
     public Account? Of(Subject subject, string answer) => subject.Kind switch
     {
         SubjectKind.Piece => OfPiece(int.Parse(subject.Key, CultureInfo.InvariantCulture), answer),
         SubjectKind.Flask => flasks.Flask(subject.Key) is null ? null : OfFlask(subject.Key, answer),
         SubjectKind.Alloy => OfAlloy(subject.Key, answer),
+        SubjectKind.Step => OfStep(int.Parse(subject.Key, CultureInfo.InvariantCulture), answer),
         _ => null,
     };
 
@@ -73,12 +76,16 @@ public sealed class NightAccounts
         AnswerField.Fresh => metal.Fresh(letter),
         AnswerField.Remelt => metal.Remelt(letter),
         AnswerField.Pieces => flasks.Pieces(letter),
+        AnswerField.MadeUp => metal.MadeUp(letter),
+        AnswerField.PourAt => clock?.PourAt(letter),
+        AnswerField.QuenchAt => clock?.QuenchAt(letter),
         _ => mixes.Of(letter) is { } mix ? OfMix(mix, answer) : null,
     };
 
     private Account? OfMix(MixPlan mix, string answer) => answer switch
     {
         AnswerField.Mix => mixes.Number(mix),
+        AnswerField.MixBegins => clock?.MixBegins(mix.Number),
         AnswerField.MixPowder => mixes.Powder(mix),
         AnswerField.MixWater => mixes.Water(mix),
         AnswerField.MixSlurry => mixes.Slurry(mix),
@@ -87,6 +94,9 @@ public sealed class NightAccounts
         AnswerField.MixGlossOff => mixes.GlossOff(mix),
         _ => null,
     };
+
+    private Account? OfStep(int place, string answer) =>
+        answer == AnswerField.StepBegins ? clock?.Begins(clock.Step(place)) : answer == AnswerField.StepEnds ? clock?.Ends(clock.Step(place)) : null;
 
     private Account? OfAlloy(string name, string answer) => Plan.Metal.FirstOrDefault(m => m.Alloy == name) is not { } alloy ? null : answer switch
     {

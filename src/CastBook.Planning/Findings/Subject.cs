@@ -41,6 +41,9 @@ public enum SubjectKind
 
     /// <summary>A setting of the Shop sheet; the key is the setting's name.</summary>
     Setting,
+
+    /// <summary>A step of the night; the key is its place in the clock.</summary>
+    Step,
 }
 
 /// <summary>What a finding is about, and which field of it. Only the workbook side turns it into a cell.</summary>

@@ -31,7 +31,7 @@ internal sealed class ForeignCells(WrittenBook written, CellMap cells)
             {
                 { Look.Border: Line.Frame } => "It is yours to fill in: CastBook keeps what you type there and works nothing out in it.",
                 null or { Value.IsEmpty: true } => "It is empty: CastBook writes nothing there.",
-                _ => "CastBook wrote it: a name, a heading, a time or a sentence, which are not taken apart here.",
+                _ => "CastBook wrote it: a name, a heading or a sentence, in which nothing is worked out.",
             },
         };
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Clock;
+using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
@@ -44,10 +45,19 @@ internal static class ClockSheet
 
         var row = HeadingRow;
         DateOnly? day = null;
-        foreach (var step in clock?.Steps.Where(IsShown) ?? [])
+        for (var place = 0; place < (clock?.Steps.Count ?? 0); place++)
         {
-            var shown = clock!.Shown(step.Begins) is { } at ? DateOnly.FromDateTime(at) : (DateOnly?)null;
+            var step = clock!.Steps[place];
+            if (!IsShown(step))
+            {
+                continue;
+            }
+
+            var shown = clock.Shown(step.Begins) is { } at ? DateOnly.FromDateTime(at) : (DateOnly?)null;
             WriteStep(sheet, ++row, clock, step, shown == day ? null : shown, kept);
+            var subject = new Subject(SubjectKind.Step, place.ToString(CultureInfo.InvariantCulture));
+            sheet.Answer(row, 2, subject, AnswerField.StepBegins);
+            sheet.Answer(row, 3, subject, AnswerField.StepEnds);
             day = shown;
         }
 
@@ -77,8 +87,8 @@ internal static class ClockSheet
     {
         var words = ClockWords.Of(step);
         sheet.Set(row, 1, day?.ToString("ddd d MMM", CultureInfo.InvariantCulture), Look.Strong);
-        sheet.Set(row, 2, Time(clock, step.Begins), step.Hands ? BigTime with { Size = 12 } : SmallTime);
-        sheet.Set(row, 3, step.Takes.Minutes < 1 ? null : Time(clock, step.Ends), SmallTime);
+        sheet.Set(row, 2, ClockWords.Time(clock, step.Begins), step.Hands ? BigTime with { Size = 12 } : SmallTime);
+        sheet.Set(row, 3, step.Takes.Minutes < 1 ? null : ClockWords.Time(clock, step.Ends), SmallTime);
         sheet.Set(row, 4, words, step.Hands ? Look.Strong : Look.Text);
         sheet.Set(row, 5, kept.Of(words, "Done"), Look.Box with { Horizontal = "center" });
         sheet.Set(row, 6, kept.Of(words, "Remarks"), Look.Box with { Wrap = true });
@@ -88,24 +98,10 @@ internal static class ClockSheet
         }
     }
 
-    /// <summary>A time as the sheets show it: of the day where the hour is known, else hours and minutes from the first step on.</summary>
-    /// <param name="clock">The clock.</param>
-    /// <param name="after">The time, from the first step on.</param>
-    public static string Time(NightClock clock, Duration after)
-    {
-        if (clock.Shown(after) is { } shown)
-        {
-            return ClockWords.Hour(TimeOnly.FromDateTime(shown));
-        }
-
-        var minutes = (long)Math.Round(after.Minutes, MidpointRounding.AwayFromZero);
-        return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}:{minutes % 60:00}");
-    }
-
     /// <summary>A time of day where the hour is known; nothing without, for a plan on paper promises no hours.</summary>
     /// <param name="clock">The clock.</param>
     /// <param name="after">The time, from the first step on.</param>
-    public static string? TimeOfDay(NightClock? clock, Duration? after) => clock?.Start is not null && after is { } known ? Time(clock, known) : null;
+    public static string? TimeOfDay(NightClock? clock, Duration? after) => clock?.Start is not null && after is { } known ? ClockWords.Time(clock, known) : null;
 
     private static IEnumerable<string> Lines(NightClock? clock)
     {

@@ -87,6 +87,10 @@ internal static class MetalSheet
             Big(sheet, row, 5, portion?.Remelt);
             sheet.Set(row, 6, Rest(portion), Look.Text with { Wrap = false });
             Answer(sheet, row, Subject.Flask(flask.Letter), FlaskAnswers);
+            if (portion is { MadeUp.Count: > 0 })
+            {
+                sheet.Answer(row, 6, Subject.Flask(flask.Letter), AnswerField.MadeUp);
+            }
         }
     }
 

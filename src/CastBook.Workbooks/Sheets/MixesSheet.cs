@@ -24,7 +24,7 @@ internal static class MixesSheet
     // What the columns of a mix answer.
     private static readonly (int Column, string Answer)[] Answers =
     [
-        (2, AnswerField.Mix), (4, AnswerField.MixPowder), (5, AnswerField.MixWater), (6, AnswerField.MixSlurry), (7, AnswerField.MixTakes),
+        (2, AnswerField.Mix), (3, AnswerField.MixBegins), (4, AnswerField.MixPowder), (5, AnswerField.MixWater), (6, AnswerField.MixSlurry), (7, AnswerField.MixTakes),
         (8, AnswerField.MixPourDoneBy), (9, AnswerField.MixGlossOff),
     ];
 

@@ -24,7 +24,7 @@ internal static class NightPlanSheet
     private static readonly (int Column, string Answer)[] Answers =
     [
         (4, AnswerField.Pieces), (5, AnswerField.Charge), (7, AnswerField.Powder), (8, AnswerField.Water), (9, AnswerField.Mix), (10, AnswerField.Burnout),
-        (11, AnswerField.MetalTemperature), (12, AnswerField.FlaskTemperature), (14, AnswerField.QuenchAfter),
+        (11, AnswerField.MetalTemperature), (12, AnswerField.FlaskTemperature), (13, AnswerField.PourAt), (14, AnswerField.QuenchAfter), (15, AnswerField.QuenchAt),
     ];
 
     /// <summary>The headings of the cells that are the shop's.</summary>

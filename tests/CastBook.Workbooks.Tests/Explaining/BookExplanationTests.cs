@@ -120,6 +120,53 @@ public sealed class BookExplanationTests
         cell.Note.ShouldBe(FormattableString.Invariant($"The cell holds \"9\", which a person typed, and keeps it; CastBook would write {ours}."));
     }
 
+    // Weighing out takes 5 min unless the shop says otherwise.
+    [Fact]
+    public void Of_HourOfTheClock_TellsTheStepBeforeIt()
+    {
+        var explained = Explained.From(Typed.Into(Nights.Whole().ToArray(), ("Shop", "A21", "Start at"), ("Shop", "B21", "2026-11-25 20:00")));
+
+        explained.Lines("Clock!B5").Take(3).ShouldBe(
+            ["Clock!B5", "Weigh out mix 1, from = 20:00: the first step, counted from the hour that was asked for", "  Start at: 2026-11-25 20:00 · Shop!B21"]);
+        explained.Lines("Clock!C5")[1].ShouldBe("Weigh out mix 1, until = 20:05: 20:00 and 5 min of it");
+        explained.Lines("Mixes!C5").Skip(1).Take(2).ShouldBe(
+            ["Powder into the water, mix 1, from = 20:05: when what comes before it is done", "  Weigh out mix 1: until 20:05 · the clock"]);
+        explained.Lines("Night plan!O5").Skip(1).First().ShouldEndWith(": after its pour, by the wait of the alloy in this size; later where hands are busy");
+        Explained.From(Nights.Whole())["Night plan!M5"].Note.ShouldStartWith("It is empty");
+    }
+
+    // By hand: 6 g ÷ 0.95 g/cm³ + 34.5 g ÷ 1.15 g/cm³ = 6.316 ml + 30 ml; × 10.36 g/cm³ = 376.23 g; × 1.2 × 1.01 = 455.99 g.
+    [Fact]
+    public void Of_ChargeOfAWeighedTree_TellsTheWeighing()
+    {
+        var book = Filled.From(Nights.Whole()).AfterTyping(("Trees", "E5", 120), ("Trees", "F5", 160.5), ("Trees", "G5", 6), ("Trees", "H5", "waxed")).Bytes;
+
+        Explained.From(book).Lines("Night plan!E5").Skip(1).Take(7).ShouldBe(
+        [
+            "Charge = (376.232 g + 75.246 g) × 1.01 = 456 g, up to a whole step of 1 g",
+            "in words: (weighed tree in metal + button) × (1 + melt loss)",
+            "  tree on base: 160.5 g · Trees!F5",
+            "  base: 120 g · Trees!E5",
+            "  of it wax: 6 g · Trees!G5",
+            "  tree: 36.316 ml · its wax by the density of sprue wax, the rest by that of its patterns",
+            "  Sprue wax density: 0.95 g/cm³ · Shop!B20",
+        ]);
+    }
+
+    [Fact]
+    public void Of_OtherMetals_TellsWhereTheyLie()
+    {
+        var book = Typed.Into(
+            Nights.Whole().ToArray(), ("Alloys", "H2", 10), ("Alloys", "I2", 0), ("Alloys", "J1", "Composition"), ("Alloys", "J2", "Ag 925 Cu 75"),
+            ("Alloys", "A3", "fine silver"), ("Alloys", "H3", 900), ("Alloys", "A4", "copper"), ("Alloys", "H4", 900), ("Alloys", "J4", "Cu 1000"));
+
+        var explained = Explained.From(book);
+
+        explained["Metal!F8"].Text.ShouldBe(Filled.From(book)["Metal", "F8"]);
+        explained.From("Metal!F8", "copper in stock").ShouldBe("Alloys!H4");
+        Explained.From(Nights.Whole())["Metal!F8"].Account.ShouldBeNull();
+    }
+
     [Fact]
     public void IsFilled_BeforeAndAfterFilling_IsSaid()
     {

@@ -15,7 +15,7 @@ public sealed class OtherCellsTests
     [InlineData("A1", "It is yours: CastBook works nothing out in it.")]
     [InlineData("Shop!B3", "It is yours: CastBook reads it and works nothing out in it.")]
     [InlineData("Night plan!P5", "It is yours to fill in: CastBook keeps what you type there and works nothing out in it.")]
-    [InlineData("Night plan!A4", "CastBook wrote it: a name, a heading, a time or a sentence, which are not taken apart here.")]
+    [InlineData("Night plan!A4", "CastBook wrote it: a name, a heading or a sentence, in which nothing is worked out.")]
     [InlineData("Metal!Z99", "It is empty: CastBook writes nothing there.")]
     public void Of_NothingWorkedOut_SaysWhoseItIs(string cell, string note)
     {

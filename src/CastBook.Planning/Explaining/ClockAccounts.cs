@@ -1,0 +1,95 @@
+using CastBook.Planning.Clock;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Explaining;
+
+/// <summary>How the hours of a night came to be.</summary>
+/// <param name="settings">The shop's settings.</param>
+/// <param name="clock">The clock.</param>
+internal sealed class ClockAccounts(Settings settings, NightClock clock)
+{
+    private const string Range = "steps that take what the shop says or what is usual; set, burnout and holds are never shortened";
+
+    // Under a minute nobody waits.
+    private static readonly Duration Dust = Duration.FromMinutes(1);
+
+    /// <summary>When a step begins; nothing where there is no such step.</summary>
+    /// <param name="step">The step.</param>
+    public Account? Begins(ClockStep? step)
+    {
+        if (step is null)
+        {
+            return null;
+        }
+
+        var name = $"{ClockWords.Of(step)}, from";
+        if (Before(step) is not { } before)
+        {
+            return new(name, Asked.Count == 0 ? "times count from the first step" : "the first step, counted from the hour that was asked for", "", null, "")
+            {
+                Inputs = Asked,
+                ValidFor = Range,
+            };
+        }
+
+        if (step.Kind == ClockStepKind.Quench && clock.PourOf(step.Flasks[0]) is { } pour)
+        {
+            return new(name, "after its pour, by the wait of the alloy in this size; later where hands are busy", "", null, "")
+            {
+                Inputs = [Done(pour), .. Asked],
+                ValidFor = Range,
+            };
+        }
+
+        var waits = step.Begins - before.Ends > Dust;
+        return new(name, waits ? "after what comes before it; it waits for a kiln, for hands or for the shop's hours" : "when what comes before it is done", "", null, "")
+        {
+            Inputs = [Done(before), .. Asked],
+            ValidFor = Range,
+        };
+    }
+
+    /// <summary>When a step ends; nothing where there is no such step.</summary>
+    /// <param name="step">The step.</param>
+    public Account? Ends(ClockStep? step) => step is null ? null : new(
+        $"{ClockWords.Of(step)}, until", $"{ClockWords.Time(clock, step.Begins)} and {Say.Plain(Math.Round(step.Takes.Minutes, 1))} min of it", "", null, "")
+    {
+        Inputs = Asked,
+        ValidFor = Range,
+    };
+
+    /// <summary>When a mix begins.</summary>
+    /// <param name="mix">The mix's number.</param>
+    public Account? MixBegins(int mix) => Begins(clock.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Mix && s.Mix == mix));
+
+    /// <summary>When a flask is poured.</summary>
+    /// <param name="letter">The flask's letter.</param>
+    public Account? PourAt(string letter) => Begins(clock.PourOf(letter));
+
+    /// <summary>When a flask is quenched.</summary>
+    /// <param name="letter">The flask's letter.</param>
+    public Account? QuenchAt(string letter) => Begins(clock.QuenchOf(letter));
+
+    /// <summary>A step of the clock; nothing where there is none of that place.</summary>
+    /// <param name="place">Its place among the steps.</param>
+    public ClockStep? Step(int place) => place < clock.Steps.Count ? clock.Steps[place] : null;
+
+    private AccountInput Done(ClockStep step) => AccountInput.Reckoned(ClockWords.Of(step), $"until {ClockWords.Time(clock, step.Ends)}", "the clock");
+
+    private IReadOnlyList<AccountInput> Asked =>
+        settings.PourAt is { } pour ? [AccountInput.By(SettingName.PourAt, pour, Subject.Setting(SettingName.PourAt))]
+        : settings.StartAt is { } start ? [AccountInput.By(SettingName.StartAt, start, Subject.Setting(SettingName.StartAt))]
+        : [];
+
+    // The last step before it that shares a flask, a mix or a load with it, else the last that took hands.
+    private ClockStep? Before(ClockStep step)
+    {
+        var earlier = clock.Steps.Where(s => s.Begins < step.Begins && s.Ends <= step.Begins + Dust).ToList();
+        return earlier.Where(s => IsOneWork(s, step)).MaxBy(s => s.Ends.Minutes) ?? earlier.Where(s => s.Hands).MaxBy(s => s.Ends.Minutes);
+    }
+
+    private static bool IsOneWork(ClockStep one, ClockStep other) => one.Flasks.Any(other.Flasks.Contains)
+        || (one.Mix is not null && one.Mix == other.Mix) || (one.Load is not null && one.Load == other.Load);
+}
