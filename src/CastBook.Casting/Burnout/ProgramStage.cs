@@ -10,6 +10,14 @@ namespace CastBook.Casting.Burnout;
 /// <param name="WayInHold">Whether the way is inside the hold, as printed schedules count.</param>
 public sealed record ProgramStage(Temperature From, Temperature Target, Duration Way, Duration Hold, bool WayInHold)
 {
+    // An electric kiln of a small shop with flasks in it: memory.
+    private const double RiseDegreesPerHour = 300;
+
+    /// <summary>How long the kiln is on its way, also where that is inside the hold: then at the usual rise, at most the hold.</summary>
+    public Duration WayUp => WayInHold
+        ? Duration.FromHours(Math.Min(Hold.Hours, Math.Abs(Target.DegreesCelsius - From.DegreesCelsius) / RiseDegreesPerHour))
+        : Way;
+
     /// <summary>The whole stage.</summary>
     public Duration Takes => WayInHold ? Hold : Way + Hold;
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace CastBook.Casting.Heat;
 
 /// <summary>The Bessel functions of the first kind that heat in a cylinder follows.</summary>
@@ -16,6 +18,8 @@ internal static class Bessel
     /// <summary>The function of order one.</summary>
     public static double J1(double x) => MeanOfCosines(1, x);
 
+    // Run a few thousand times once: waiting until it is found to be hot would cost more than the sums.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double MeanOfCosines(int order, double x)
     {
         var angles = 40 + (2 * (int)Math.Ceiling(Math.Abs(x)));

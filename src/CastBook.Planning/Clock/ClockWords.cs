@@ -62,9 +62,8 @@ public static class ClockWords
     private static string Stage(ClockStep step)
     {
         var way = step.Kind == ClockStepKind.Fall ? "falls to" : "to";
-        var hold = step.Arrives is { } arrives ? $"there after {Say.Plain(Math.Round(arrives.Hours, 1))} h, then held" : "held";
-        var hours = Say.Plain(Math.Round((step.Takes - (step.Arrives ?? Duration.Zero)).Hours, 2));
-        return Inv($"Kiln of load {step.Load} {way} {Celsius(step)}, {hold} {hours} h");
+        var hold = step.Arrives is { } arrives ? $"there after {Say.Hours(arrives)}, then held" : "held";
+        return Inv($"Kiln of load {step.Load} {way} {Celsius(step)}, {hold} {Say.Hours(step.Takes - (step.Arrives ?? Duration.Zero))}");
     }
 
     private static string Celsius(ClockStep step) => step.Target is { } target ? Say.Celsius(target) : "its temperature";

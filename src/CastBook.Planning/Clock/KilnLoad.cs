@@ -1,4 +1,5 @@
 using CastBook.Casting.Burnout;
+using CastBook.Casting.Heat;
 using CastBook.Planning.Floors;
 using UnitsNet;
 
@@ -30,6 +31,12 @@ public sealed record KilnLoad
 
     /// <summary>How fast the kiln cools, in degrees Celsius per hour.</summary>
     public required double CoolsDegreesPerHour { get; init; }
+
+    /// <summary>How the core of its slowest mould follows the kiln.</summary>
+    public required LoadHeat Heat { get; init; }
+
+    /// <summary>The core of that mould in the slow case, as it is loaded.</summary>
+    internal CoreTrace? SlowCore { get; init; }
 
     /// <summary>Whether the kiln is cold when it is loaded, so that it may wait for its timer.</summary>
     public bool IsLoadedCold => Schedule.LoadAt is not { DegreesCelsius: > MostCold };

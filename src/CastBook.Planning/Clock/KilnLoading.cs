@@ -91,7 +91,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings)
         return (together, spots);
     }
 
-    private static KilnLoad Load(int number, Kiln kiln, List<FlaskPlan> flasks, IReadOnlyList<FloorSpot> spots)
+    private KilnLoad Load(int number, Kiln kiln, List<FlaskPlan> flasks, IReadOnlyList<FloorSpot> spots)
     {
         var pours = Groups(flasks);
         var cools = kiln.CoolsDegreesPerHour is > 0 and { } own ? own : ClockRules.UsualCooling;
@@ -100,6 +100,9 @@ internal sealed class KilnLoading(Shop shop, FindingList findings)
         {
             schedule = KilnProgram.PouringAt(schedule, first, UsualLastHold);
         }
+
+        var core = new CoreLag(flasks, schedule, cools);
+        schedule = core.WithCoreReady(schedule, findings);
 
         var minutes = KilnProgram.Of(schedule, cools).Sum(s => s.Takes.Minutes);
         return new KilnLoad
@@ -111,6 +114,8 @@ internal sealed class KilnLoading(Shop shop, FindingList findings)
             Schedule = schedule,
             Pours = pours,
             CoolsDegreesPerHour = cools,
+            Heat = core.Follow(schedule),
+            SlowCore = core.Slow(schedule),
             Takes = Duration.FromMinutes(minutes),
         };
     }

@@ -1,4 +1,5 @@
 using CastBook.Casting.Burnout;
+using CastBook.Casting.Heat;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -6,18 +7,26 @@ namespace CastBook.Planning.Clock;
 /// <summary>Pours the flasks of a load one after the other with one pair of hands.</summary>
 /// <remarks>
 /// A quench that has fallen due goes before the next pour. The kiln goes on to a lower flask temperature when the last
-/// flask of the one before is out, and holds there as long as the schedule holds at its end.
+/// flask of the one before is out, and holds there as long as the schedule holds at its end, or longer where the slowest
+/// core needs it.
 /// </remarks>
 internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictionary<string, FlaskPlan> flasks)
 {
     private readonly List<ClockStep> steps = [];
     private readonly List<(Duration Due, string Flask)> waiting = [];
+    private readonly CoreTrace core = load.SlowCore!.Copy();
     private Duration now = Duration.Zero;
+    private Duration followed = Duration.Zero;
 
     /// <summary>The pours and quenches, from the end of the burnout on.</summary>
     public NightPart Run()
     {
         Temperature? before = null;
+        foreach (var stage in KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour))
+        {
+            core.Run(stage);
+        }
+
         foreach (var group in load.Pours)
         {
             if (before is { } hotter && group.Temperature is { } cooler && cooler < hotter)
@@ -71,8 +80,12 @@ internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictio
     // The kiln falls by itself; whoever poured quenches meanwhile.
     private void Lower(Temperature hotter, Temperature cooler)
     {
-        var hold = load.Schedule.Stages[^1].Hold;
         var way = Duration.FromHours((hotter.DegreesCelsius - cooler.DegreesCelsius) / load.CoolsDegreesPerHour);
+        core.Hold(now - followed);
+        core.Go(cooler, way);
+        var hold = CoreLag.HoldOf(core) is var needed && needed > load.Schedule.Stages[^1].Hold ? needed : load.Schedule.Stages[^1].Hold;
+        core.Hold(hold);
+        followed = now + way + hold;
         var fall = NightParts.Stage(new ProgramStage(hotter, cooler, way, hold, WayInHold: false), now, load, ClockStepKind.Fall);
         steps.Add(fall);
         while (waiting.Count > 0 && waiting[0].Due + rules.Quenching <= fall.Ends)

@@ -162,6 +162,19 @@ public static partial class Catalogue
         "It is in no kiln load and not on the clock.",
         "Check the inside sizes on the Kilns sheet and \"Gap in the kiln\" on the Shop sheet, or burn it out elsewhere.");
 
+    /// <summary>The last hold is longer than the schedule's.</summary>
+    public static FindingKind LastHoldLengthened { get; } = new(
+        "last-hold-lengthened", Severity.Note,
+        "The schedule \"{0}\" is held at {1} for {2} instead of {3}: by estimate the core of flask {4} may need so long to be within {5} °C of the kiln.",
+        "", "Nothing to do. If you know that your moulds follow faster, pour earlier.");
+
+    /// <summary>The core may not reach the top.</summary>
+    public static FindingKind CoreBehindAtTop { get; } = new(
+        "core-behind-at-top", Severity.Check,
+        "When the hold of the schedule \"{0}\" at {1} ends, the core of flask {2} has by estimate between {3} and {4}.",
+        "Carbon that is not burnt out of the core gives gas and rough castings; the drying of the mould comes on top of this.",
+        "Hold the top {5} longer on the Schedules sheet, or put smaller flasks into this load.");
+
     /// <summary>An hour without its day.</summary>
     public static FindingKind HourWithoutDay { get; } = new(
         "hour-without-day", Severity.Check,

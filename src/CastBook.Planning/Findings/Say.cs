@@ -36,6 +36,16 @@ internal static class Say
     /// <param name="duration">Any duration.</param>
     public static string Minutes(Duration duration) => Plain(Math.Round(duration.Minutes, 1)) + " min";
 
+    /// <summary>A duration in hours and minutes: <c>1 h</c>, <c>1 h 20</c>.</summary>
+    /// <param name="duration">Any duration.</param>
+    public static string Hours(Duration duration)
+    {
+        var minutes = (long)Math.Round(duration.Minutes, MidpointRounding.AwayFromZero);
+        return minutes % 60 == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h")
+            : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60:00}");
+    }
+
     /// <summary>A number of things: <c>1 piece</c>, <c>1,200 pieces</c>.</summary>
     /// <param name="count">How many.</param>
     /// <param name="one">The word for one.</param>

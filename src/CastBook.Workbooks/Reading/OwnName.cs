@@ -38,6 +38,9 @@ public static class OwnName
     /// <summary>First cell of the Clock sheet.</summary>
     public const string ClockSheet = "CastBook_ClockSheet";
 
+    /// <summary>First cell of the Kiln sheet.</summary>
+    public const string KilnSheet = "CastBook_KilnSheet";
+
     /// <summary>First cell of the Metal sheet.</summary>
     public const string MetalSheet = "CastBook_MetalSheet";
 

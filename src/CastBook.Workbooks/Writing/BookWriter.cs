@@ -168,6 +168,11 @@ internal sealed class BookWriter
             KeepIfTyped(OwnName.ClockSheet, Own(clock, OwnName.ClockSheet));
         }
 
+        if (plan.Clock is { Loads.Count: > 0 } || reading.OwnSheets.ContainsKey(OwnName.KilnSheet))
+        {
+            KeepIfTyped(OwnName.KilnSheet, Own(KilnSheet.Make(context), OwnName.KilnSheet));
+        }
+
         if (plan.Flasks.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.MetalSheet))
         {
             KeepIfTyped(OwnName.MetalSheet, Own(MetalSheet.Make(context), OwnName.MetalSheet));

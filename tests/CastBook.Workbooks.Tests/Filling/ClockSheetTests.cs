@@ -19,7 +19,7 @@ public sealed class ClockSheetTests
         new[] { "A5", "B5", "C5", "D5" }.Select(c => filled["Clock", c]).ShouldBe(["Wed 25 Nov", "20:00", "20:05", "Weigh out mix 1"]);
         new[] { "A8", "B8", "C8", "D8" }.Select(c => filled["Clock", c]).ShouldBe([null, "20:11", "22:11", "A set and are not moved"]);
         new[] { "B12", "C12", "D12" }.Select(c => filled["Clock", c]).ShouldBe(["00:24", "02:24", "Kiln of load 1 to 370 °C, held 2 h"]);
-        new[] { "B14", "D14" }.Select(c => filled["Clock", c]).ShouldBe(["06:24", "Kiln of load 1 falls to 538 °C, there after 1.9 h, then held 2 h"]);
+        new[] { "B14", "D14" }.Select(c => filled["Clock", c]).ShouldBe(["06:24", "Kiln of load 1 falls to 538 °C, there after 1 h 56, then held 2 h"]);
         filled["Night plan", "M5"].ShouldBe("10:20");
         filled["Night plan", "O5"].ShouldBe("10:50");
         filled["Mixes", "C5"].ShouldBe("20:05");

@@ -1,0 +1,159 @@
+using System.Globalization;
+using CastBook.Casting.Burnout;
+using CastBook.Planning.Clock;
+using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Drawing;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Writing;
+using UnitsNet;
+
+namespace CastBook.Workbooks.Sheets;
+
+/// <summary>The kiln loads: the programme to dial in, with its hours, and a chart of kiln and core.</summary>
+internal static class KilnSheet
+{
+    private const int ChartRows = 18;
+    private const double ChartWidthMm = 170;
+    private const double ChartHeightMm = 85;
+    private const string Quiet = "8A97A0";
+
+    private static readonly string[] Headings =
+        ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)"];
+
+    private static readonly string[] CourseHeadings = ["Load", "Hours", "Kiln (°C)", "Core, slow (°C)", "Core, fast (°C)"];
+
+    private static readonly Look Hold = Look.Strong with { Size = 14, Horizontal = "right" };
+    private static readonly Look Time = Look.Text with { Horizontal = "right" };
+
+    /// <summary>Makes the sheet.</summary>
+    /// <param name="context">What it is made from.</param>
+    public static OwnedSheet Make(SheetContext context)
+    {
+        var sheet = new OwnedSheet("Kiln") { Widths = [8, 11, 11, 10, 10, 12, 16, 16, 12, 12] };
+        sheet.Set(1, 1, $"Kiln: {context.BookName}", Look.Title);
+        sheet.Set(2, 1, "One schedule a load, that of its most demanding flask. Where no rate stands, the way up is inside the hold; falls take the time the kiln takes.", Look.Small);
+        if (context.Plan.Clock is not { } clock)
+        {
+            return sheet;
+        }
+
+        var row = 3;
+        var charts = new List<int>();
+        foreach (var load in clock.Loads)
+        {
+            row = WriteLoad(sheet, row + 1, clock, load);
+            charts.Add(row + 1);
+            row += ChartRows;
+        }
+
+        row = WriteLines(sheet, row);
+        for (var i = 0; i < clock.Loads.Count; i++)
+        {
+            var first = ++row;
+            row = WriteCourse(sheet, first, clock.Loads[i]);
+            sheet.Drawing.Add(ChartOf(clock.Loads[i], charts[i], first + 1));
+        }
+
+        return sheet;
+    }
+
+    private static int WriteLoad(OwnedSheet sheet, int row, NightClock clock, KilnLoad load)
+    {
+        var kiln = load.Kiln.Length == 0 ? "" : $"{load.Kiln}, ";
+        var title = $"Load {load.Number.ToString(CultureInfo.InvariantCulture)}: {kiln}flasks {string.Join(' ', load.Flasks)}, \"{load.Schedule.Name}\", {CellNumbers.HoursText(load.Takes)} to the first pour";
+        sheet.Set(row, 1, title, Look.Strong with { Wrap = false, Border = Line.None });
+        row++;
+        for (var column = 1; column <= Headings.Length; column++)
+        {
+            sheet.Set(row, column, Headings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
+        }
+
+        sheet.Height(row, 32);
+        var stages = KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour);
+        var steps = clock.Steps.Where(s => s.Load == load.Number && s.Kind is ClockStepKind.Stage or ClockStepKind.Fall).ToList();
+        for (var i = 0; i < steps.Count; i++)
+        {
+            WriteStage(sheet, ++row, i + 1, clock, steps[i]);
+            var rate = i < stages.Count && !stages[i].WayInHold && stages[i].Target > stages[i].From ? load.Schedule.Stages[i].RateDegreesPerHour : null;
+            sheet.Set(row, 4, CellValue.Of(rate), Look.Number(Look.Whole));
+            sheet.Set(row, 5, CellValue.Of(rate * 1.8), Look.Number(Look.Whole));
+            var core = i < load.Heat.StageEnds.Count ? load.Heat.StageEnds[i] : (CoreSpan?)null;
+            sheet.Set(row, 9, CellValue.Of(CellNumbers.Celsius(core?.Slow)), Look.Number(Look.Whole));
+            sheet.Set(row, 10, CellValue.Of(CellNumbers.Celsius(core?.Fast)), Look.Number(Look.Whole));
+        }
+
+        return row;
+    }
+
+    private static void WriteStage(OwnedSheet sheet, int row, int number, NightClock clock, ClockStep step)
+    {
+        sheet.Height(row, 22);
+        sheet.Set(row, 1, number.ToString(CultureInfo.InvariantCulture), Look.Strong);
+        sheet.Set(row, 2, CellValue.Of(CellNumbers.Celsius(step.Target)), Look.Big(Look.Whole));
+        sheet.Set(row, 3, CellValue.Of(step.Target is { } target ? Math.Round(target.DegreesFahrenheit, MidpointRounding.AwayFromZero) : null), Look.Big(Look.Whole));
+        sheet.Set(row, 6, HoursAndMinutes(step.Takes - (step.Arrives ?? Duration.Zero)), Hold);
+        sheet.Set(row, 7, At(clock, step.Begins), Time);
+        sheet.Set(row, 8, At(clock, step.Ends), Time);
+    }
+
+    private static string At(NightClock clock, Duration after) =>
+        clock.Shown(after) is { } shown ? shown.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture) : ClockWords.Time(clock, after);
+
+    private static string HoursAndMinutes(Duration duration)
+    {
+        var minutes = (long)Math.Round(duration.Minutes, MidpointRounding.AwayFromZero);
+        return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}:{minutes % 60:00}");
+    }
+
+    private static int WriteLines(OwnedSheet sheet, int row)
+    {
+        sheet.Set(++row, 1, "The core is an estimate for the middle of the slowest mould of the load, between a slow and a fast case. Drying is not in it: a wet mould stays", Look.Small);
+        sheet.Set(++row, 1, "near 100 °C until its water has gone, which is what the first hold is for. A hold may be lengthened for the core and is never shortened.", Look.Small);
+        return row + 1;
+    }
+
+    private static int WriteCourse(OwnedSheet sheet, int row, KilnLoad load)
+    {
+        for (var column = 1; column <= CourseHeadings.Length; column++)
+        {
+            sheet.Set(row, column, CourseHeadings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
+        }
+
+        foreach (var moment in load.Heat.Course)
+        {
+            row++;
+            sheet.Set(row, 1, load.Number.ToString(CultureInfo.InvariantCulture), Look.Text);
+            var numbers = Numbers(moment);
+            for (var i = 0; i < numbers.Length; i++)
+            {
+                sheet.Set(row, i + 2, CellValue.Of(numbers[i]), Look.Number(i == 0 ? "0.0#" : Look.Whole));
+            }
+        }
+
+        return row + 1;
+    }
+
+    private static double[] Numbers(KilnMoment moment) =>
+    [
+        CellNumbers.Hours(moment.After)!.Value, CellNumbers.Celsius(moment.Kiln)!.Value, CellNumbers.Celsius(moment.Core.Slow)!.Value, CellNumbers.Celsius(moment.Core.Fast)!.Value,
+    ];
+
+    private static Chart ChartOf(KilnLoad load, int at, int firstRow)
+    {
+        var course = load.Heat.Course.Select(Numbers).ToList();
+        var lastRow = firstRow + course.Count - 1;
+        var number = load.Number.ToString(CultureInfo.InvariantCulture);
+        return new Chart(
+            $"load{number}", $"Kiln temperature of load {number} and the core of flask {load.Heat.Flask} over the hours from loading.", new Frame(at, 1, ChartWidthMm, ChartHeightMm),
+            $"Load {number}: kiln, and the core of flask {load.Heat.Flask}", "hours from loading", "°C",
+            [LineOf("core, slow case", 4, Quiet, 1.5), LineOf("core, fast case", 5, Quiet, 1.5), LineOf("kiln", 3, Shape.Ink, 2.25)]);
+
+        ChartLine LineOf(string name, int column, string color, double thickness)
+        {
+            return new ChartLine(name, new CellRange(firstRow, 2, lastRow, 2), new CellRange(firstRow, column, lastRow, column), [.. course.Select(c => (c[0], c[column - 2]))])
+            {
+                Color = color, Thickness = thickness, Dashed = column == 4,
+            };
+        }
+    }
+}

@@ -1,0 +1,31 @@
+namespace CastBook.Workbooks.Tests.Filling;
+
+public sealed class KilnSheetTests
+{
+    [Fact]
+    public void Fill_PlannedNight_HasTheProgrammeInBothScalesAndItsChart()
+    {
+        var filled = Filled.From(Nights.Whole()).AfterTyping(("Shop", "A21", "Start at"), ("Shop", "B21", "2026-11-25 20:00"));
+
+        filled["Kiln", "A1"].ShouldBe("Kiln: night");
+        filled["Kiln", "A4"].ShouldBe("Load 1: the kiln, flasks A, \"resin by the maker\", 11 h 56 to the first pour");
+        filled.Row("Kiln", 5).ShouldBe(
+            ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)"]);
+        new[] { "B8", "C8", "D8", "F8", "G8", "H8" }.Select(c => filled["Kiln", c]).ShouldBe([732.0, 1350.0, null, "4:00", "Thu 26 Nov 02:24", "Thu 26 Nov 06:24"]);
+        new[] { "B9", "C9", "F9" }.Select(c => filled["Kiln", c]).ShouldBe([538.0, 1000.0, "2:00"]);
+        filled["Kiln", "J8"].ShouldBeOfType<double>().ShouldBeInRange(725, 732);
+        filled["Kiln", "I8"].ShouldBeOfType<double>().ShouldBeLessThanOrEqualTo((double)filled["Kiln", "J8"]!);
+        using var zip = new System.IO.Compression.ZipArchive(new MemoryStream(filled.Bytes));
+        using var chart = new StreamReader(zip.Entries.Single(e => e.FullName.StartsWith("xl/charts/", StringComparison.Ordinal)).Open());
+        var xml = chart.ReadToEnd();
+        new[] { "core, slow case", "core, fast case", "<c:v>kiln</c:v>", "Load 1: kiln, and the core of flask A" }.ShouldAllBe(w => xml.Contains(w));
+    }
+
+    [Fact]
+    public void Fill_FilledBook_LeavesTheKilnSheetAsItIs()
+    {
+        var once = Filled.From(Nights.Whole());
+
+        once.Again().Bytes.ShouldBe(once.Bytes);
+    }
+}
