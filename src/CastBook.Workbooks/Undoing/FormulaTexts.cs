@@ -23,8 +23,15 @@ internal static class FormulaTexts
             Look(name.Text);
         }
 
+        // What is drawn on a sheet goes with it, whatever it looks at.
+        var going = except.Select(s => s.PartName).ToHashSet(StringComparer.Ordinal);
+        foreach (var drawing in except.SelectMany(s => package.Relationships(s.PartName)).Where(r => r.Is("drawing") && package.Has(r.Target)))
+        {
+            going.UnionWith(package.Relationships(drawing.Target).Where(r => r.Is("chart")).Select(r => r.Target));
+        }
+
         foreach (var part in package.Parts.Where(p => package.ContentType(p).EndsWith("+xml", StringComparison.Ordinal)
-            && p != package.SharedStringsPart && except.All(s => s.PartName != p)))
+            && p != package.SharedStringsPart && !going.Contains(p)))
         {
             EachFormula(package, part, Look);
         }

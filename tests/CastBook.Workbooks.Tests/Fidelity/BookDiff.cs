@@ -86,13 +86,15 @@ internal sealed class BookDiff
         }
     }
 
-    /// <summary>The parts of sheets that were ours before already, and drawings on them in which nothing but ours is drawn.</summary>
+    /// <summary>The parts of sheets that were ours before already, and drawings on them in which nothing but ours is drawn, with their charts.</summary>
     private HashSet<string> OwnParts()
     {
         var sheets = before.DefinedNames.Where(n => n.Name.StartsWith("CastBook_", StringComparison.Ordinal) && n.Name.EndsWith("Sheet", StringComparison.Ordinal))
             .Select(n => n.TryCell(out var cell) ? cell.Sheet : "").ToHashSet(StringComparer.OrdinalIgnoreCase);
         var own = before.Sheets.Where(s => sheets.Contains(s.Name)).Select(s => s.PartName).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        own.UnionWith([.. own.SelectMany(s => before.Relationships(s)).Where(r => r.Is("drawing") && IsAllOurs(r.Target)).Select(r => r.Target)]);
+        List<string> drawings = [.. own.SelectMany(s => before.Relationships(s)).Where(r => r.Is("drawing") && IsAllOurs(r.Target)).Select(r => r.Target)];
+        own.UnionWith(drawings);
+        own.UnionWith([.. drawings.SelectMany(d => before.Relationships(d)).Where(r => r.Is("chart")).Select(r => r.Target)]);
         return own;
     }
 
