@@ -38,6 +38,13 @@ public static partial class Catalogue
         "Two at once would overwrite each other, so nothing was written.",
         "Wait a moment and fill it again.");
 
+    /// <summary>Somebody marked the book as not to be written.</summary>
+    public static FindingKind BookIsProtected { get; } = new(
+        "book-is-protected", Severity.Stop,
+        "{0} is write-protected.",
+        "Somebody wanted it left as it is, so nothing was written.",
+        "Take the protection away in the file's properties, or fill a copy with --out.");
+
     /// <summary>The filled book was made, and could not take the old one's place.</summary>
     public static FindingKind BookLiesBeside { get; } = new(
         "book-lies-beside", Severity.Stop,

@@ -133,6 +133,12 @@ public static class BookFile
     {
         try
         {
+            // Where only the folder counts for replacing a file, its own protection would be passed over.
+            if (File.Exists(target) && new FileInfo(target).IsReadOnly)
+            {
+                throw BookNotWrittenException.For(Catalogue.BookIsProtected, null, Path.GetFileName(target));
+            }
+
             var held = BookLock.TryTake(target) ?? throw BookNotWrittenException.For(Catalogue.BookIsBusy, null, Path.GetFileName(target));
             TemporaryFile.Sweep(target);
             return held;
