@@ -73,7 +73,7 @@ internal static class FillCommand
 
         return Guarded(errors, () =>
         {
-            var (result, backup) = BookFile.Undo(request.Book, request.To, request.DryRun, clock);
+            var (result, backup) = BookFile.Undo(request.Book, request.To, request.DryRun, clock, SettingsAround.Of(request.Book, clock).Caps);
             foreach (var line in UndoSummary.Lines(Path.GetFileName(request.Book), result))
             {
                 output.WriteLine(line);

@@ -65,6 +65,18 @@ public static partial class Catalogue
         "The file holds {0}.", "No casting list needs that, so it was not read any further, and nothing was written.",
         "Copy the list into a new workbook and use that.");
 
+    /// <summary>A file that asks for more than the shop lets a book ask for.</summary>
+    public static FindingKind BookOverLimit => new(
+        "book-over-limit", Severity.Stop,
+        "The file holds {0}.", "Files made to harm do that and casting lists hardly ever, so it was not read any further, and nothing was written.",
+        "Copy the list into a new workbook and use that. If you know where the file comes from and want it read, raise the limit in castbook.json beside it: {1}.");
+
+    /// <summary>A limit in castbook.json that is none.</summary>
+    public static FindingKind LimitUnreadable => new(
+        "limit-unreadable", Severity.Stop,
+        "In castbook.json the limits say \"{0}\": \"{1}\", which CastBook does not understand.", NothingWritten,
+        "The limits are parts, part megabytes, book megabytes and times packed, each a whole number above 0; or take them out.");
+
     /// <summary>A digitally signed workbook.</summary>
     public static FindingKind BookSigned => new(
         "book-signed", Severity.Stop,

@@ -71,7 +71,8 @@ internal static class Backups
 
     /// <summary>The backup that is the book before CastBook first filled it; null where somebody touched the book since it was written, or the backup is gone.</summary>
     /// <param name="book">The book; stands at its start again.</param>
-    public static string? OriginalOf(FileStream book)
+    /// <param name="caps">How much a book may ask of the machine.</param>
+    public static string? OriginalOf(FileStream book, Caps? caps)
     {
         var folder = FolderOf(book.Name);
         var lines = Lines(folder).ToLookup(l => l.Hash, l => Path.Combine(folder, l.Backup), StringComparer.Ordinal);
@@ -88,7 +89,7 @@ internal static class Backups
                     // Written by CastBook itself: what came before that?
                     open.Enqueue(before);
                 }
-                else if (IsClean(backup))
+                else if (IsClean(backup, caps))
                 {
                     return backup;
                 }
@@ -106,10 +107,10 @@ internal static class Backups
         return HashOf(stream);
     }
 
-    private static bool IsClean(string file)
+    private static bool IsClean(string file, Caps? caps)
     {
         using var stream = File.OpenRead(file);
-        return BookUndo.IsClean(stream);
+        return BookUndo.IsClean(stream, caps);
     }
 
     private static string HashOf(Stream stream) => ContentHash.Of(stream).ToString("x32", CultureInfo.InvariantCulture);

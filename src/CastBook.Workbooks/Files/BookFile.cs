@@ -60,18 +60,19 @@ public static class BookFile
     /// <param name="outPath">Where the result goes; null for in place.</param>
     /// <param name="dryRun">Whether to only say what would be done.</param>
     /// <param name="clock">For the backup's name.</param>
+    /// <param name="caps">How much the book may ask of the machine; the usual where nothing is said.</param>
     /// <returns>What was taken out, and the backup's path where one was made.</returns>
     /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
     /// <exception cref="BookNotWrittenException">The result could not be put in its place.</exception>
     /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook; nothing was written.</exception>
-    public static (UndoResult Result, string? Backup) Undo(string path, string? outPath, bool dryRun, TimeProvider clock)
+    public static (UndoResult Result, string? Backup) Undo(string path, string? outPath, bool dryRun, TimeProvider clock, Caps? caps = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         return Write(new Job(path, outPath, dryRun, clock, BeforeCommit: null), Make);
 
         (UndoResult Result, bool Changed) Make(FileStream book, FileStream output, string bookName)
         {
-            var result = Backups.OriginalOf(book) is { } original ? Restore(original, output) : BookUndo.Undo(book, output, bookName);
+            var result = Backups.OriginalOf(book, caps) is { } original ? Restore(original, output) : BookUndo.Undo(book, output, bookName, caps);
             return (result, result.Changed);
         }
     }

@@ -1,26 +1,29 @@
 namespace CastBook.Workbooks.Files;
 
 /// <summary>How much a workbook may ask of the machine. Real workbooks stay far below; a file made to harm does not.</summary>
-internal static class Caps
+public sealed record Caps
 {
-    /// <summary>Entries in the zip.</summary>
-    public const int Entries = 10_000;
-
-    /// <summary>Bytes of one part, counted while inflating because headers lie.</summary>
-    public const long PartBytes = 512L << 20;
-
-    /// <summary>Bytes of all parts together, counted while inflating.</summary>
-    public const long BookBytes = 1L << 30;
-
-    /// <summary>Below this size the compression ratio says nothing: style sheets of honest books pass 100 to 1.</summary>
-    public const long RatioFrom = 64L << 20;
-
-    /// <summary>Inflated to packed bytes, above <see cref="RatioFrom"/>.</summary>
-    public const long Ratio = 200;
-
     /// <summary>Nesting of XML elements.</summary>
-    public const int Depth = 256;
+    internal const int Depth = 256;
 
     /// <summary>Characters in a cell; the limit of the file format itself.</summary>
-    public const int TextLength = 32_767;
+    internal const int TextLength = 32_767;
+
+    /// <summary>Below this size the compression ratio says nothing: style sheets of honest books pass 100 to 1.</summary>
+    internal const long RatioFrom = 64L << 20;
+
+    /// <summary>What holds where a shop says nothing.</summary>
+    public static Caps Usual { get; } = new();
+
+    /// <summary>Entries in the zip.</summary>
+    public int Parts { get; init; } = 10_000;
+
+    /// <summary>Megabytes of one part, counted while inflating because headers lie.</summary>
+    public int PartMegabytes { get; init; } = 512;
+
+    /// <summary>Megabytes of all parts together, counted while inflating.</summary>
+    public int BookMegabytes { get; init; } = 1024;
+
+    /// <summary>Inflated to packed bytes of a part of more than 64 MB.</summary>
+    public int TimesPacked { get; init; } = 200;
 }

@@ -26,7 +26,7 @@ public static class BookReader
         ArgumentNullException.ThrowIfNull(settings);
         var bytes = Seekable(book);
         BookGate.Admit(bytes, fileName);
-        var package = BookPackage.Open(bytes);
+        var package = BookPackage.Open(bytes, settings.Caps);
         try
         {
             return Read(package, settings);

@@ -1,4 +1,5 @@
 using CastBook.Planning.Clock;
+using CastBook.Workbooks.Files;
 
 namespace CastBook.Workbooks.Settings;
 
@@ -34,6 +35,9 @@ public sealed record BookSettings
 
     /// <summary>Names of the sheets of pieces to fill, where a book has several; <c>all</c> for all of them.</summary>
     public IReadOnlyList<string> Sheets { get; init; } = [];
+
+    /// <summary>How much a workbook may ask of the machine.</summary>
+    public Caps Caps { get; init; } = Caps.Usual;
 
     /// <summary>Path of a workbook whose shop sheets fill the ones a book lacks.</summary>
     public string? ShopFile { get; init; }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
@@ -22,6 +23,7 @@ public static class SettingsFile
     private const string ColumnsKey = "columns";
     private const string ShopKey = "shop";
     private const string SheetKey = "sheet";
+    private const string LimitsKey = "limits";
 
     /// <summary>Loads the settings around a workbook.</summary>
     /// <param name="folder">The workbook's folder.</param>
@@ -68,7 +70,7 @@ public static class SettingsFile
 
         var values = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         var columns = new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
-        var (shop, sheets) = ((string?)null, (IReadOnlyList<string>)[]);
+        var (shop, sheets, caps) = ((string?)null, (IReadOnlyList<string>)[], Caps.Usual);
         foreach (var section in root.GetChildren())
         {
             if (section.Key.Equals(ColumnsKey, StringComparison.OrdinalIgnoreCase))
@@ -86,6 +88,10 @@ public static class SettingsFile
             {
                 sheets = Words(section);
             }
+            else if (section.Key.Equals(LimitsKey, StringComparison.OrdinalIgnoreCase))
+            {
+                caps = section.GetChildren().Aggregate(caps, Limit);
+            }
             else if (section.Value is { } value)
             {
                 values[SpecOf(section.Key)?.Name ?? section.Key] = value;
@@ -99,6 +105,20 @@ public static class SettingsFile
             Origins = values.Keys.ToDictionary(name => name, _ => whose, StringComparer.OrdinalIgnoreCase),
             ShopFile = shop,
             Sheets = sheets,
+            Caps = caps,
+        };
+    }
+
+    private static Caps Limit(Caps caps, IConfigurationSection limit)
+    {
+        var known = int.TryParse(limit.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var most) && most > 0;
+        return ShopWords.Key(limit.Key) switch
+        {
+            "PARTS" when known => caps with { Parts = most },
+            "PARTMEGABYTES" when known => caps with { PartMegabytes = most },
+            "BOOKMEGABYTES" when known => caps with { BookMegabytes = most },
+            "TIMESPACKED" when known => caps with { TimesPacked = most },
+            _ => throw new BookRefusedException(Catalogue.LimitUnreadable.At(Subject.Book, limit.Key, limit.Value ?? "")),
         };
     }
 
@@ -114,6 +134,7 @@ public static class SettingsFile
         Values = Merge(below.Values, above.Values),
         Origins = Merge(below.Origins, above.Origins),
         ShopFile = above.ShopFile ?? below.ShopFile,
+        Caps = above.Caps == Caps.Usual ? below.Caps : above.Caps,
         Sheets = above.Sheets.Count > 0 ? above.Sheets : below.Sheets,
     };
 

@@ -25,7 +25,7 @@ internal static class ShopFile
         {
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             BookGate.Admit(stream, path);
-            using var package = BookPackage.Open(stream);
+            using var package = BookPackage.Open(stream, settings.Caps);
             var values = new CellValues(NumberFormats.Read(package), package.Date1904);
             var reading = new ShopReader(package, SharedStrings.Read(package), values, OwnMarks.Of(package), BookSettings.None, new CellMap()).Read(null);
             return reading with

@@ -39,15 +39,16 @@ public sealed class BookUndo
     /// <param name="book">The workbook; must be able to seek. It is only read.</param>
     /// <param name="output">Where the workbook goes; must be able to read, write and seek.</param>
     /// <param name="bookName">The book's file name with its extension, for telling a wrong extension.</param>
+    /// <param name="caps">How much the book may ask of the machine; the usual where nothing is said.</param>
     /// <returns>What was taken out, and what a person should know of it.</returns>
     /// <exception cref="BookRefusedException">The workbook cannot be read. Nothing was written.</exception>
     /// <exception cref="BrokenOutputException">A fault of CastBook: the book does not pass its own checks.</exception>
-    public static UndoResult Undo(Stream book, Stream output, string bookName)
+    public static UndoResult Undo(Stream book, Stream output, string bookName, Caps? caps = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(output);
         BookGate.Admit(book, bookName);
-        using var package = BookPackage.Open(book);
+        using var package = BookPackage.Open(book, caps);
         var undo = new BookUndo(package);
         undo.Edit();
         var check = new OutputCheck(package, undo.edits);
@@ -63,10 +64,11 @@ public sealed class BookUndo
 
     /// <summary>Whether a book bears any marker of CastBook's.</summary>
     /// <param name="book">The workbook; must be able to seek.</param>
-    internal static bool IsClean(Stream book)
+    /// <param name="caps">How much it may ask of the machine.</param>
+    internal static bool IsClean(Stream book, Caps? caps)
     {
         book.Position = 0;
-        using var package = BookPackage.Open(book);
+        using var package = BookPackage.Open(book, caps);
         return !package.DefinedNames.Any(n => n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal));
     }
 

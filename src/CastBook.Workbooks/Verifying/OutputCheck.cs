@@ -43,7 +43,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
     public bool Run(Stream output)
     {
         output.Position = 0;
-        using var written = BookPackage.Open(output);
+        using var written = BookPackage.Open(output, source.Caps);
         var changed = Changed(written);
         var touched = edits.TouchedParts;
         var altered = changed.Where(p => source.Has(p) && !touched.Contains(p)).ToList();

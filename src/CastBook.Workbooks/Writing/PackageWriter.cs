@@ -62,7 +62,7 @@ internal static class PackageWriter
         // An entry whose name would leave the package is no part, but it stays what it was: not ours.
         using var part = package.Has(source.FullName)
             ? package.OpenPart(source.FullName)
-            : new CappedStream(source.Open(), source.FullName, source.CompressedLength, new InflatedBytes());
+            : new CappedStream(source.Open(), source.FullName, source.CompressedLength, new InflatedBytes(), package.Caps);
         if (edits is null or { IsEmpty: true })
         {
             part.CopyTo(target);

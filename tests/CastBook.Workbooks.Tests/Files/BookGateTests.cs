@@ -77,7 +77,31 @@ public sealed class BookGateTests
     {
         using var zip = BookBuilder.Zip([("[Content_Types].xml", "<Types/>"), .. Enumerable.Range(0, 10_001).Select(i => ($"a{i}", ""))]);
 
-        Should.Throw<BookRefusedException>(() => TestBooks.Read(zip)).Finding.Id.ShouldBe("book-too-much");
+        var finding = Should.Throw<BookRefusedException>(() => TestBooks.Read(zip)).Finding;
+
+        (finding.Id, finding.Seen).ShouldBe(("book-over-limit", "The file holds 10002 parts."));
+        finding.Remedy.ShouldBe(
+            "Copy the list into a new workbook and use that. If you know where the file comes from and want it read, "
+            + "raise the limit in castbook.json beside it: \"limits\": { \"parts\": 20000 }.");
+    }
+
+    [Theory]
+    [InlineData(2, 512, 1024, 200, "The file holds 8 parts.")]
+    [InlineData(100, 1, 1024, 200, "The file holds a part of more than 1 MB.")]
+    [InlineData(100, 512, 3, 200, "The file holds more than 3 MB in all.")]
+    [InlineData(100, 512, 1024, 1, "The file holds a part that swells to more than 1 times what it takes in the file.")]
+    public void Read_EachLimit_IsTheOneTheShopGives(int parts, int partMegabytes, int bookMegabytes, int timesPacked, string seen)
+    {
+        var many = timesPacked == 1 ? 70 : 2;
+        using var book = new BookBuilder().Sheet("S", s => s.Row("Piece", "Qty", "Weight (g)").Row("Otter ring", 1, 2.5))
+            .Part("xl/media/a.bin", new string('a', many << 20)).Part("xl/media/b.bin", new string('b', many << 20)).Build();
+        var caps = new Caps { Parts = parts, PartMegabytes = partMegabytes, BookMegabytes = bookMegabytes, TimesPacked = timesPacked };
+        using var output = new MemoryStream();
+
+        Should.Throw<BookRefusedException>(() => BookFiller.Fill(book, output, "night.xlsx", new BookSettings { Caps = caps })).Finding.Seen.ShouldBe(seen);
+
+        book.Position = 0;
+        BookFiller.Fill(book, output, "night.xlsx", new BookSettings { Caps = new Caps { TimesPacked = 2_000 } }).Changed.ShouldBeTrue();
     }
 
     [Fact]

@@ -55,6 +55,28 @@ public sealed class SettingsFileTests : IDisposable
     }
 
     [Fact]
+    public void Load_Limits_AreThoseOfTheShop()
+    {
+        File.WriteAllText(Path.Combine(folder, SettingsFile.Name), """{ "limits": { "part megabytes": 600, "Times_packed": 400 } }""");
+
+        SettingsFile.Load(folder, null, NoVariables).Caps.ShouldBe(new Caps { PartMegabytes = 600, TimesPacked = 400 });
+    }
+
+    [Theory]
+    [InlineData("parts", "many")]
+    [InlineData("parts", "0")]
+    [InlineData("pages", "7")]
+    public void Load_LimitThatIsNone_IsRefused(string name, string value)
+    {
+        File.WriteAllText(Path.Combine(folder, SettingsFile.Name), $$"""{ "limits": { "{{name}}": "{{value}}" } }""");
+
+        var finding = Should.Throw<BookRefusedException>(() => SettingsFile.Load(folder, null, NoVariables)).Finding;
+
+        finding.Seen.ShouldBe($"In castbook.json the limits say \"{name}\": \"{value}\", which CastBook does not understand.");
+        finding.Remedy.ShouldBe("The limits are parts, part megabytes, book megabytes and times packed, each a whole number above 0; or take them out.");
+    }
+
+    [Fact]
     public void Load_BrokenFile_IsRefused()
     {
         File.WriteAllText(Path.Combine(folder, SettingsFile.Name), "{ not json");

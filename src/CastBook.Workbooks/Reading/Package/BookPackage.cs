@@ -17,13 +17,14 @@ public sealed class BookPackage : IDisposable
     private readonly InflatedBytes inflated = new();
     private readonly ContentTypes contentTypes;
 
-    private BookPackage(ZipArchive archive)
+    private BookPackage(ZipArchive archive, Caps caps)
     {
         Archive = archive;
+        Caps = caps;
         Parts = [.. archive.Entries.Select(e => e.FullName).Where(PartNames.IsPart)];
-        if (archive.Entries.Count > Caps.Entries)
+        if (archive.Entries.Count > caps.Parts)
         {
-            throw BookRefusedException.For(Catalogue.BookTooMuch, $"{archive.Entries.Count} entries");
+            throw CappedStream.Refused($"{archive.Entries.Count} parts", "parts", caps.Parts);
         }
 
         foreach (var entry in archive.Entries.Where(e => PartNames.IsPart(e.FullName)))
@@ -61,6 +62,9 @@ public sealed class BookPackage : IDisposable
     /// <summary>Names of the parts in the order of the zip, as the zip writes them.</summary>
     public IReadOnlyList<string> Parts { get; }
 
+    /// <summary>How much the book may ask of the machine.</summary>
+    public Caps Caps { get; }
+
     /// <summary>The part that is the workbook.</summary>
     public string WorkbookPart { get; }
 
@@ -90,14 +94,16 @@ public sealed class BookPackage : IDisposable
 
     /// <summary>Opens a package.</summary>
     /// <param name="book">The bytes of the workbook; must be able to seek. The caller keeps it open as long as the package, and closes it.</param>
+    /// <param name="caps">How much it may ask of the machine; the usual where nothing is said.</param>
     /// <exception cref="BookRefusedException">It is no workbook, is damaged, or is over the caps.</exception>
-    public static BookPackage Open(Stream book)
+    public static BookPackage Open(Stream book, Caps? caps = null)
     {
+        caps ??= Caps.Usual;
         ZipArchive? archive = null;
         try
         {
             archive = new ZipArchive(book, ZipArchiveMode.Read, leaveOpen: true);
-            return new BookPackage(archive);
+            return new BookPackage(archive, caps);
         }
         catch (Exception e)
         {
@@ -133,7 +139,7 @@ public sealed class BookPackage : IDisposable
 
         try
         {
-            return new CappedStream(entry.Open(), entry.FullName, entry.CompressedLength, inflated);
+            return new CappedStream(entry.Open(), entry.FullName, entry.CompressedLength, inflated, Caps);
         }
         catch (InvalidDataException e)
         {

@@ -5,7 +5,7 @@ using CastBook.Workbooks.Files;
 namespace CastBook.Workbooks.Reading.Package;
 
 /// <summary>A part while it inflates, counted. The book is refused as soon as it passes a cap, whatever its headers say.</summary>
-internal sealed class CappedStream(Stream inner, string part, long packed, InflatedBytes book) : ForwardStream(inner)
+internal sealed class CappedStream(Stream inner, string part, long packed, InflatedBytes book, Caps caps) : ForwardStream(inner)
 {
     private long count;
 
@@ -22,14 +22,28 @@ internal sealed class CappedStream(Stream inner, string part, long packed, Infla
         }
 
         count += read;
-        if (count > Caps.PartBytes || (count > Caps.RatioFrom && count / Caps.Ratio > packed) || book.Raise(part, count) > Caps.BookBytes)
+        if (count >> 20 >= caps.PartMegabytes)
         {
-            var size = (count >> 20).ToString(CultureInfo.InvariantCulture);
-            throw BookRefusedException.For(Catalogue.BookTooMuch, $"a part that swells to more than {size} MB");
+            throw Refused($"a part of more than {Number(caps.PartMegabytes)} MB", "part megabytes", caps.PartMegabytes);
+        }
+
+        if (count > Caps.RatioFrom && count / caps.TimesPacked > packed)
+        {
+            throw Refused($"a part that swells to more than {Number(caps.TimesPacked)} times what it takes in the file", "times packed", caps.TimesPacked);
+        }
+
+        if (book.Raise(part, count) >> 20 >= caps.BookMegabytes)
+        {
+            throw Refused($"more than {Number(caps.BookMegabytes)} MB in all", "book megabytes", caps.BookMegabytes);
         }
 
         return read;
     }
+
+    internal static BookRefusedException Refused(string what, string name, int limit) =>
+        BookRefusedException.For(Catalogue.BookOverLimit, what, $"\"limits\": {{ \"{name}\": {Number(2 * limit)} }}");
+
+    private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
 }
 
 /// <summary>How far each part has been inflated; reading a part twice counts once.</summary>

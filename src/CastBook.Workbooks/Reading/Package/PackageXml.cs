@@ -14,7 +14,6 @@ internal static class PackageXml
         IgnoreComments = true,
         IgnoreProcessingInstructions = true,
         CloseInput = true,
-        MaxCharactersInDocument = Caps.PartBytes,
         MaxCharactersFromEntities = 1,
     };
 
