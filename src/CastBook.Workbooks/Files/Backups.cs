@@ -64,9 +64,8 @@ internal static class Backups
     /// <param name="backup">The book as it was.</param>
     public static void Remember(string written, string backup)
     {
-        var folder = Path.GetDirectoryName(backup)!;
-        var lines = Lines(folder).Where(l => File.Exists(Path.Combine(folder, l.Backup))).Append((Hash: HashOf(written), Backup: Path.GetFileName(backup)));
-        TemporaryFile.WriteLines(Path.Combine(folder, WrittenFile), lines.Select(l => $"{l.Hash} {l.Backup}"));
+        // Added at the end, as a folder may hold thousands of books; a line that was cut off is no hash of anything.
+        File.AppendAllLines(Path.Combine(Path.GetDirectoryName(backup)!, WrittenFile), [$"{HashOf(written)} {Path.GetFileName(backup)}"]);
     }
 
     /// <summary>The backup that is the book before CastBook first filled it; null where somebody touched the book since it was written, or the backup is gone.</summary>
@@ -130,9 +129,12 @@ internal static class Backups
         var days = backups.GroupBy(b => b.Made.Date).TakeLast(DaysKept).Select(day => day.First().Path);
         // The first of all is the book as it was before CastBook came: it stays for good.
         var kept = backups.TakeLast(Kept).Select(b => b.Path).Concat(days).Append(backups[0].Path).Append(needed).ToHashSet(StringComparer.Ordinal);
-        foreach (var old in backups.Where(b => !kept.Contains(b.Path)))
+        var gone = backups.Where(b => !kept.Contains(b.Path)).Select(b => b.Path).ToList();
+        gone.ForEach(File.Delete);
+        if (gone.Count > 0)
         {
-            File.Delete(old.Path);
+            var left = Lines(folder).Where(l => File.Exists(Path.Combine(folder, l.Backup))).ToList();
+            TemporaryFile.WriteLines(Path.Combine(folder, WrittenFile), left.Select(l => $"{l.Hash} {l.Backup}"));
         }
     }
 
