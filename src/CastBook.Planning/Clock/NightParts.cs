@@ -54,7 +54,12 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
             steps = steps.ConvertAll(s => s.Later(wait));
             steps.Insert(0, new ClockStep
             {
-                Kind = ClockStepKind.KilnOn, Begins = Duration.Zero, Takes = Duration.Zero, Hands = true, Load = load.Number, Target = hot,
+                Kind = ClockStepKind.KilnOn,
+                Begins = Duration.Zero,
+                Takes = Duration.Zero,
+                Hands = true,
+                Load = load.Number,
+                Target = hot,
             });
         }
 

@@ -51,8 +51,11 @@ internal sealed class TimedNight(double setMinutes)
         {
             steps.Add(new ClockStep
             {
-                Kind = ClockStepKind.Set, Begins = Duration.FromMinutes(filled), Takes = Duration.FromMinutes(before - filled),
-                Load = load.Load.Number, Flasks = load.Load.Flasks,
+                Kind = ClockStepKind.Set,
+                Begins = Duration.FromMinutes(filled),
+                Takes = Duration.FromMinutes(before - filled),
+                Load = load.Load.Number,
+                Flasks = load.Load.Flasks,
             });
         }
 

@@ -152,7 +152,9 @@ internal static class KilnSheet
         {
             return new ChartLine(name, new CellRange(firstRow, 2, lastRow, 2), new CellRange(firstRow, column, lastRow, column), [.. course.Select(c => (c[0], c[column - 2]))])
             {
-                Color = color, Thickness = thickness, Dashed = column == 4,
+                Color = color,
+                Thickness = thickness,
+                Dashed = column == 4,
             };
         }
     }

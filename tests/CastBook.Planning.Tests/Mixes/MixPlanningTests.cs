@@ -143,8 +143,14 @@ public sealed class MixPlanningTests
     {
         var shop = Shop(Wrenmoor.Answered with
         {
-            BowlFill = null, MixingTakes = null, BowlVacuum = null, FlaskFilling = null, FlaskVacuum = null, GlossOffMargin = null,
-        }) with { Investments = [Wrenmoor.Shop.Investments[0] with { WorkingTime = null }] };
+            BowlFill = null,
+            MixingTakes = null,
+            BowlVacuum = null,
+            FlaskFilling = null,
+            FlaskVacuum = null,
+            GlossOffMargin = null,
+        }) with
+        { Investments = [Wrenmoor.Shop.Investments[0] with { WorkingTime = null }] };
 
         var notes = Plan(shop, 1).Findings.Where(f => f.Severity == Severity.Note).Select(f => f.Seen).ToList();
 
