@@ -14,6 +14,7 @@ namespace CastBook.Workbooks.Sheets;
 /// </summary>
 internal sealed class TreeBlock
 {
+    private const int LineLength = 84;
     private const int PictureRows = 15;
     private const double RowPoints = 15;
     private const double LetterPoints = 60;
@@ -120,10 +121,33 @@ internal sealed class TreeBlock
             var column = flask.Columns[i];
             var drawn = i == right ? " (drawn at the right)" : i == left ? " (drawn at the left)" : "";
             sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"column {i + 1}"), Look.Text with { Border = Line.None });
-            sheet.Set(row, 3, string.Join("; ", Runs(column)) + drawn, Look.Text with { Wrap = false, Border = Line.None });
+            foreach (var (line, isFirst) in Lines([.. Runs(column)], drawn).Select((l, at) => (l, at == 0)))
+            {
+                sheet.Set(isFirst ? row : ++row, 3, line, Look.Text with { Wrap = false, Border = Line.None });
+            }
         }
 
         return row + 1;
+    }
+
+    // What stands in one line, as wide as the printed page.
+    private static IEnumerable<string> Lines(List<string> runs, string end)
+    {
+        var line = runs[0];
+        foreach (var run in runs.Skip(1))
+        {
+            if (line.Length + run.Length > LineLength)
+            {
+                yield return line + ";";
+                line = run;
+            }
+            else
+            {
+                line = $"{line}; {run}";
+            }
+        }
+
+        yield return line + end;
     }
 
     /// <summary>From the button up, one piece's row after the other, with the height of each gate above the base.</summary>
