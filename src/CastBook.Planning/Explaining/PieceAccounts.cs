@@ -105,7 +105,7 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
 
         inputs.AddRange(shares.Select(s => flasks.Flask(s.Flask)).OfType<FlaskPlan>()
             .Select(f => AccountInput.By("flask " + f.Letter, f.Size.Name, new Subject(SubjectKind.FlaskSize, f.Size.Name))));
-        return new("Flask", "one alloy and one range of flask temperature to a flask, stones apart; trees under way and wishes first, then the largest pieces into the first flask with room", "", null, "")
+        return new("Flask", "one alloy and one range of flask temperature to a flask, stones apart; trees under way and wishes first, then the fewest flasks and the least powder that the search found", "", null, "")
         {
             Inputs = inputs,
             ValidFor = "what fits on the tree with the shop's clearances, its crucible and its cup",
