@@ -219,8 +219,8 @@ public sealed record MeltPortion(string Flask, Mass Charge, Mass? Fresh, Mass? R
 public sealed record StockPart(string Metal, Mass Mass);
 
 /// <summary>What the plan is worth.</summary>
-/// <param name="LeastFlasks">The fewest flasks any plan of the same pieces could need, certified.</param>
-/// <param name="ProvedFewest">Whether this plan needs no more than that and places everything that can be placed.</param>
+/// <param name="LeastFlasks">The fewest flasks any plan of the same pieces could need, certified for trees of columns and the way each piece hangs in each size.</param>
+/// <param name="ProvedFewest">Whether this plan needs no more than that and places everything that can be placed; within the same bounds.</param>
 public sealed record PlanBound(int LeastFlasks, bool ProvedFewest)
 {
     /// <summary>Whether, besides, no plan of as few flasks fills less investment; the way each piece hangs in each size taken as given.</summary>

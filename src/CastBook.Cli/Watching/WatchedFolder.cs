@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reports;
 using CastBook.Workbooks.Verifying;
@@ -24,14 +25,18 @@ internal sealed class WatchedFolder
     private readonly TimeProvider clock;
     private readonly WatchLog log;
     private readonly Ledger ledger;
+    private readonly Func<string, (FillResult Result, string? Backup)> fill;
     private readonly Dictionary<string, (SeenBook Book, DateTimeOffset Since)> seen = new(StringComparer.Ordinal);
+    private string trouble = "";
 
     /// <param name="folder">The folder.</param>
     /// <param name="subFolders">Whether folders in it are watched too.</param>
     /// <param name="output">Where the log's lines go too.</param>
     /// <param name="clock">The clock.</param>
-    public WatchedFolder(string folder, bool subFolders, TextWriter output, TimeProvider clock)
+    /// <param name="fill">What fills a book; CastBook's own where nothing is said.</param>
+    public WatchedFolder(string folder, bool subFolders, TextWriter output, TimeProvider clock, Func<string, (FillResult Result, string? Backup)>? fill = null)
     {
+        this.fill = fill ?? (book => BookFile.Fill(book, outPath: null, dryRun: false, SettingsAround.Of(book, clock), clock));
         (this.folder, this.subFolders, this.clock) = (Path.GetFullPath(folder), subFolders, clock);
         log = new WatchLog(this.folder, output, clock);
         ledger = Ledger.Of(this.folder);
@@ -45,6 +50,27 @@ internal sealed class WatchedFolder
     /// <param name="stop">Ends the look between two books; a book is never left half done.</param>
     /// <returns>How many books are to be looked at again soon: they were still moving.</returns>
     public int Look(CancellationToken stop)
+    {
+        try
+        {
+            var moving = LookOnce(stop);
+            trouble = "";
+            return moving;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // A share that is away for a while, or a full disk: whoever watches does not give up.
+            if (trouble != e.Message)
+            {
+                log.Say($"this folder cannot be looked at: {e.Message.TrimEnd('.')}. It is tried again");
+                trouble = e.Message;
+            }
+
+            return 0;
+        }
+    }
+
+    private int LookOnce(CancellationToken stop)
     {
         var (books, conflicts) = FolderLook.At(folder, subFolders);
         ledger.KeepOnly(books.Concat(conflicts.SelectMany(c => new[] { c.Copy, c.Of }).OfType<SeenBook>()).Select(b => b.Path).ToHashSet(StringComparer.Ordinal));
@@ -67,8 +93,15 @@ internal sealed class WatchedFolder
     public void Beat()
     {
         var file = Path.Combine(folder, ".castbook", "watching.txt");
-        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
-        File.WriteAllText(file, string.Create(CultureInfo.InvariantCulture, $"{clock.GetUtcNow():O} {Environment.MachineName} {Environment.ProcessId}"));
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+            File.WriteAllText(file, string.Create(CultureInfo.InvariantCulture, $"{clock.GetUtcNow():O} {Environment.MachineName} {Environment.ProcessId}"));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // A sign of life that cannot be left says by itself that something is wrong.
+        }
     }
 
     // False while the book does not lie still yet.
@@ -165,7 +198,7 @@ internal sealed class WatchedFolder
     {
         try
         {
-            var (result, backup) = BookFile.Fill(book.Path, outPath: null, dryRun: false, SettingsAround.Of(book.Path, clock), clock);
+            var (result, backup) = fill(book.Path);
             var words = Summary.Lines(book.Name, result)[0];
             return backup is null ? (Outcome.Unchanged, words + "; it was filled already") : (Outcome.Filled, words);
         }
@@ -182,9 +215,11 @@ internal sealed class WatchedFolder
             var waits = e.Finding.Id == Catalogue.BookIsOpen.Id || e.Finding.Id == Catalogue.BookChangedMeanwhile.Id;
             return (waits ? Outcome.Waiting : Outcome.NotWritten, $"{book.Name}: {e.Message}");
         }
-        catch (BrokenOutputException e)
+#pragma warning disable CA1031 // Do not catch general exception types: one book that meets a fault must not keep all others from being filled.
+        catch (Exception e)
+#pragma warning restore CA1031
         {
-            return (Outcome.NotRead, $"{book.Name}: {e.Message}");
+            return (Outcome.NotRead, $"{book.Name}: {(e is BrokenOutputException ? e.Message : $"Bug in CastBook, please report it: {e.GetType().Name}, {e.Message}")}");
         }
     }
 

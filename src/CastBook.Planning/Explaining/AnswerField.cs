@@ -31,6 +31,15 @@ public static class AnswerField
     public const string QuenchAt = "quenchAt";
     public const string StepBegins = "stepBegins";
     public const string StepEnds = "stepEnds";
+    public const string StageTarget = "stageTarget";
+    public const string StageTargetFahrenheit = "stageTargetFahrenheit";
+    public const string StageRate = "stageRate";
+    public const string StageRateFahrenheit = "stageRateFahrenheit";
+    public const string StageHold = "stageHold";
+    public const string CoreSlow = "coreSlow";
+    public const string CoreFast = "coreFast";
+    public const string CourseHours = "courseHours";
+    public const string CourseKiln = "courseKiln";
     public const string MixBegins = "mixBegins";
     public const string MixPowder = "mixPowder";
     public const string MixWater = "mixWater";

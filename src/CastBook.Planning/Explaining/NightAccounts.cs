@@ -13,6 +13,7 @@ public sealed class NightAccounts
     private readonly MetalAccounts metal;
     private readonly MixAccounts mixes;
     private readonly ClockAccounts? clock;
+    private readonly KilnAccounts? kiln;
 
     private NightAccounts(Night night, PlannedNight planned)
     {
@@ -23,6 +24,7 @@ public sealed class NightAccounts
         metal = new MetalAccounts(night, Plan);
         mixes = new MixAccounts(night.Shop.Settings, Plan.Mixes, flasks);
         clock = Plan.Clock is { } hours ? new ClockAccounts(night.Shop.Settings, hours) : null;
+        kiln = Plan.Clock is { } loads ? new KilnAccounts(loads) : null;
     }
 
     /// <summary>The plan.</summary>
@@ -35,7 +37,7 @@ public sealed class NightAccounts
     public static NightAccounts Of(Night night) => new(night, NightPlanner.Run(night));
 
     /// <summary>How an answer came to be; nothing where the plan has no such answer.</summary>
-    /// <param name="subject">What the answer is about: a piece, a flask, an alloy or a step.</param>
+    /// <param name="subject">What the answer is about: a piece, a flask, an alloy, a step or a moment of a load.</param>
     /// <param name="answer">Which answer, a constant of <see cref="AnswerField"/>.</param>
     public Account? Of(Subject subject, string answer) => subject.Kind switch
     {
@@ -43,6 +45,8 @@ public sealed class NightAccounts
         SubjectKind.Flask => flasks.Flask(subject.Key) is null ? null : OfFlask(subject.Key, answer),
         SubjectKind.Alloy => OfAlloy(subject.Key, answer),
         SubjectKind.Step => OfStep(int.Parse(subject.Key, CultureInfo.InvariantCulture), answer),
+        SubjectKind.Moment when subject.Key.Split('.') is [var load, var place] =>
+            kiln?.Course(int.Parse(load, CultureInfo.InvariantCulture), int.Parse(place, CultureInfo.InvariantCulture), answer),
         _ => null,
     };
 
@@ -95,8 +99,19 @@ public sealed class NightAccounts
         _ => null,
     };
 
-    private Account? OfStep(int place, string answer) =>
-        answer == AnswerField.StepBegins ? clock?.Begins(clock.Step(place)) : answer == AnswerField.StepEnds ? clock?.Ends(clock.Step(place)) : null;
+    private Account? OfStep(int place, string answer) => clock?.Step(place) is not { } step ? null : answer switch
+    {
+        AnswerField.StepBegins => clock.Begins(step),
+        AnswerField.StepEnds => clock.Ends(step),
+        AnswerField.StageTarget => kiln?.Target(step, fahrenheit: false),
+        AnswerField.StageTargetFahrenheit => kiln?.Target(step, fahrenheit: true),
+        AnswerField.StageRate => kiln?.Rate(step, fahrenheit: false),
+        AnswerField.StageRateFahrenheit => kiln?.Rate(step, fahrenheit: true),
+        AnswerField.StageHold => kiln?.Hold(step),
+        AnswerField.CoreSlow => kiln?.Core(step, slow: true),
+        AnswerField.CoreFast => kiln?.Core(step, slow: false),
+        _ => null,
+    };
 
     private Account? OfAlloy(string name, string answer) => Plan.Metal.FirstOrDefault(m => m.Alloy == name) is not { } alloy ? null : answer switch
     {

@@ -248,54 +248,6 @@ public static partial class Catalogue
         "Its melt destroys the mould; none of its pieces was put into a flask.",
         "Cast it in a high-temperature investment and give that Kind on the Investments sheet, or leave the pieces out.");
 
-    /// <summary>Several powders and none chosen.</summary>
-    public static FindingKind InvestmentNotChosen { get; } = new(
-        "investment-not-chosen", Severity.Stop,
-        "The Investments sheet has {0}.",
-        "Powder and water are worked out once one of them is chosen.",
-        "Type its name as \"Investment\" on the Shop sheet.");
-
-    /// <summary>The chosen powder is not on the sheet.</summary>
-    public static FindingKind InvestmentUnknown { get; } = new(
-        "investment-unknown", Severity.Stop,
-        "The Shop sheet names the investment \"{0}\", but the Investments sheet has {1}.",
-        "Powder and water are worked out once the two agree.",
-        "Type one of those names as \"Investment\" on the Shop sheet.");
-
-    /// <summary>Chart and computed powder far apart.</summary>
-    public static FindingKind PowderChartDiffers { get; } = new(
-        "powder-chart-differs", Severity.Check,
-        "The chart gives {1} of powder for flask size \"{0}\", {2} are worked out.",
-        "More than 15 % apart. The chart was used; too little leaves the tree uncovered.",
-        "Check \"Powder\" on the Flasks sheet, and that its diameter is the inside one.");
-
-    /// <summary>Too little powder.</summary>
-    public static FindingKind PowderShort { get; } = new(
-        "powder-short", Severity.Stop,
-        "{0}: {1} of powder needed, {2} in stock.",
-        "A mix cannot wait for powder.",
-        "Buy {3}, or correct \"In stock\" on the Investments sheet.");
-
-    /// <summary>A set shorter than anybody publishes.</summary>
-    public static FindingKind SetTooShort { get; } = new(
-        "set-too-short", Severity.Check,
-        "{0} is to set for {1}.",
-        "Published times start at an hour; a green mould cracks and its skin comes off with the wax.",
-        "Correct \"Set at least\" on the Investments sheet, or check it against the maker's data sheet.");
-
-    /// <summary>No mixing bowl is known.</summary>
-    public static FindingKind MixingBowlNotKnown { get; } = new(
-        "mixing-bowl-not-known", Severity.Note,
-        "Nothing says what the mixing bowl holds, so powder and water are given flask by flask and not put together to mixes.",
-        "", "Type its volume to the brim in ml as \"Mixing bowl\" on the Shop sheet.");
-
-    /// <summary>Not even one flask can be filled in the working time.</summary>
-    public static FindingKind WorkingTimeTooShort { get; } = new(
-        "working-time-too-short", Severity.Stop,
-        "{0} loses its gloss after {1}; mixing, filling one flask and both vacuums take {2} and must be over {3} before that.",
-        "A mould that is moved while it sets cracks, so no mix is planned.",
-        "Shorten a step on the Shop sheet, or correct \"Working time\" on the Investments sheet.");
-
     /// <summary>No kiln is known.</summary>
     public static FindingKind KilnNotKnown { get; } = new(
         "kiln-not-known", Severity.Note,

@@ -44,6 +44,9 @@ public enum SubjectKind
 
     /// <summary>A step of the night; the key is its place in the clock.</summary>
     Step,
+
+    /// <summary>A moment of a kiln load's course; the key is the load's number, a point, and the moment's place.</summary>
+    Moment,
 }
 
 /// <summary>What a finding is about, and which field of it. Only the workbook side turns it into a cell.</summary>

@@ -68,7 +68,7 @@ public sealed class BookExplanation
 
     private CellExplanation OfAnswer(CellRef cell, CellValue value, Subject subject, string answer)
     {
-        var about = subject.Kind switch { SubjectKind.Flask => $"flask {subject.Key}", SubjectKind.Step => "", _ => subject.Key };
+        var about = subject.Kind switch { SubjectKind.Flask => $"flask {subject.Key}", SubjectKind.Step or SubjectKind.Moment => "", _ => subject.Key };
         var account = value.IsEmpty ? null : accounts.Of(subject, answer);
         if (account is { Result: { } grams } && answer == AnswerField.ToBuyAsSold)
         {

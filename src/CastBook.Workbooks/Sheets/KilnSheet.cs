@@ -1,6 +1,8 @@
 using System.Globalization;
 using CastBook.Casting.Burnout;
 using CastBook.Planning.Clock;
+using CastBook.Planning.Explaining;
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Reading;
@@ -21,6 +23,14 @@ internal static class KilnSheet
         ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)"];
 
     private static readonly string[] CourseHeadings = ["Load", "Hours", "Kiln (°C)", "Core, slow (°C)", "Core, fast (°C)"];
+
+    private static readonly string[] StageAnswers =
+    [
+        AnswerField.StageTarget, AnswerField.StageTargetFahrenheit, AnswerField.StageRate, AnswerField.StageRateFahrenheit, AnswerField.StageHold,
+        AnswerField.StepBegins, AnswerField.StepEnds, AnswerField.CoreSlow, AnswerField.CoreFast,
+    ];
+
+    private static readonly string[] CourseAnswers = [AnswerField.CourseHours, AnswerField.CourseKiln, AnswerField.CoreSlow, AnswerField.CoreFast];
 
     private static readonly Look Hold = Look.Strong with { Size = 14, Horizontal = "right" };
     private static readonly Look Time = Look.Text with { Horizontal = "right" };
@@ -70,10 +80,15 @@ internal static class KilnSheet
 
         sheet.Height(row, 32);
         var stages = KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour);
-        var steps = clock.Steps.Where(s => s.Load == load.Number && s.Kind is ClockStepKind.Stage or ClockStepKind.Fall).ToList();
+        var steps = clock.Steps.Index().Where(s => s.Item.Load == load.Number && s.Item.Kind is ClockStepKind.Stage or ClockStepKind.Fall).ToList();
         for (var i = 0; i < steps.Count; i++)
         {
-            WriteStage(sheet, ++row, i + 1, clock, steps[i]);
+            WriteStage(sheet, ++row, i + 1, clock, steps[i].Item);
+            for (var answer = 0; answer < StageAnswers.Length; answer++)
+            {
+                sheet.Answer(row, answer + 2, new Subject(SubjectKind.Step, steps[i].Index.ToString(CultureInfo.InvariantCulture)), StageAnswers[answer]);
+            }
+
             var rate = i < stages.Count && !stages[i].WayInHold && stages[i].Target > stages[i].From ? load.Schedule.Stages[i].RateDegreesPerHour : null;
             sheet.Set(row, 4, CellValue.Of(rate), Look.Number(Look.Whole));
             sheet.Set(row, 5, CellValue.Of(rate * 1.8), Look.Number(Look.Whole));
@@ -119,7 +134,7 @@ internal static class KilnSheet
             sheet.Set(row, column, CourseHeadings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
         }
 
-        foreach (var moment in load.Heat.Course)
+        foreach (var (place, moment) in load.Heat.Course.Index())
         {
             row++;
             sheet.Set(row, 1, load.Number.ToString(CultureInfo.InvariantCulture), Look.Text);
@@ -127,6 +142,7 @@ internal static class KilnSheet
             for (var i = 0; i < numbers.Length; i++)
             {
                 sheet.Set(row, i + 2, CellValue.Of(numbers[i]), Look.Number(i == 0 ? "0.0#" : Look.Whole));
+                sheet.Answer(row, i + 2, new Subject(SubjectKind.Moment, string.Create(CultureInfo.InvariantCulture, $"{load.Number}.{place}")), CourseAnswers[i]);
             }
         }
 

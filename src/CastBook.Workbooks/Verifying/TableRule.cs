@@ -52,7 +52,7 @@ internal sealed class TableRule : PackageRule
         for (var i = 0; i < Math.Min(width, names.Count); i++)
         {
             var heading = grid.Cell(range.FirstRow, range.FirstColumn + i);
-            if (heading.Kind == CellKind.Text && WithoutBreaks(heading.Text!) != WithoutBreaks(names[i].Replace("_x000a_", "\n", StringComparison.OrdinalIgnoreCase)))
+            if (heading.Kind == CellKind.Text && WithoutBreaks(heading.Text ?? "") != WithoutBreaks(names[i].Replace("_x000a_", "\n", StringComparison.OrdinalIgnoreCase)))
             {
                 yield return $"The table {name} calls its column {i + 1} \"{names[i]}\" and its heading cell says \"{heading.Text}\".";
             }

@@ -8,18 +8,16 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Everything CastBook wants changed in a package: sheets to splice, parts to replace, add or remove, and how they hang together.</summary>
 internal sealed class BookEdits
 {
-    private const string ContentTypesPart = "[Content_Types].xml";
     private const string RelationshipsNamespace = "http://schemas.openxmlformats.org/package/2006/relationships";
 
     private readonly BookPackage package;
     private readonly Dictionary<string, SheetEdits> sheets = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, byte[]> parts = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<(string Source, string Id, string Type, string Target)> relations = [];
-    private readonly List<(string Part, string Type)> overrides = [];
+    private readonly ContentTypeEdits contentTypes = new();
     private readonly HashSet<(string Source, string Id)> cut = [];
     private readonly HashSet<string> handedOver = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> removed = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, string> defaults = new(StringComparer.OrdinalIgnoreCase);
 
     /// <param name="package">The package as read.</param>
     public BookEdits(BookPackage package)
@@ -82,7 +80,7 @@ internal sealed class BookEdits
         parts[name] = content;
         if (contentType is not null)
         {
-            overrides.Add((name, contentType));
+            contentTypes.Override(name, contentType);
         }
 
         return name;
@@ -109,7 +107,7 @@ internal sealed class BookEdits
     /// <summary>Makes sure an extension has a content type.</summary>
     /// <param name="extension">The extension, without a dot.</param>
     /// <param name="contentType">The content type.</param>
-    public void DefaultType(string extension, string contentType) => defaults[extension] = contentType;
+    public void DefaultType(string extension, string contentType) => contentTypes.Default(extension, contentType);
 
     /// <summary>Adds a relationship from one part to another.</summary>
     /// <param name="source">The part it belongs to.</param>
@@ -169,7 +167,16 @@ internal sealed class BookEdits
             parts[name] = spliced.ToArray();
         }
 
-        FinishContentTypes();
+        if (parts.Keys.Any(p => p.EndsWith(".rels", StringComparison.OrdinalIgnoreCase)))
+        {
+            contentTypes.Default("rels", "application/vnd.openxmlformats-package.relationships+xml");
+        }
+
+        if (contentTypes.Of(package, removed) is { } types)
+        {
+            parts[ContentTypeEdits.Part] = types;
+        }
+
         return parts;
     }
 
@@ -244,59 +251,4 @@ internal sealed class BookEdits
 
         return up + target[folder.Length..];
     }
-
-    private void FinishContentTypes()
-    {
-        var part = new XmlPart(package.Read(ContentTypesPart));
-        var children = part.Children(part.Root);
-        foreach (var (extension, type) in defaults)
-        {
-            if (!children.Any(c => c.LocalName == "Default" && string.Equals(part.Attribute(c, "Extension"), extension, StringComparison.OrdinalIgnoreCase)))
-            {
-                var xml = part.Own(DefaultXml(extension, type));
-                if (children.Count > 0)
-                {
-                    part.InsertBefore(children[0], xml);
-                }
-                else
-                {
-                    part.Append(part.Root, xml);
-                }
-            }
-        }
-
-        foreach (var (name, type) in overrides)
-        {
-            part.Append(part.Root, part.Own($"<~Override PartName=\"/{XmlText.EscapeAttribute(name)}\" ContentType=\"{type}\"/>"));
-        }
-
-        bool IsGone(string part) => removed.Contains(part.TrimStart('/'));
-        foreach (var child in children.Where(c => c.LocalName == "Override" && IsGone(part.Attribute(c, "PartName") ?? "")))
-        {
-            part.Replace(child, "");
-        }
-
-        RemoveDefault(part, children);
-        if (part.IsEdited)
-        {
-            parts[ContentTypesPart] = part.ToBytes();
-        }
-    }
-
-    /// <summary>The type we once gave note drawings goes with the last of them that needs it; it stands first, where we put it.</summary>
-    private void RemoveDefault(XmlPart part, IReadOnlyList<XmlElement> children)
-    {
-        if (removed.Count == 0 || children.Count == 0 || part.Text(children[0]) != part.Own(DefaultXml(NoteDrawing.Extension, NoteDrawing.ContentType)))
-        {
-            return;
-        }
-
-        var named = children.Select(c => (part.Attribute(c, "PartName") ?? "").TrimStart('/')).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        if (package.Parts.All(p => removed.Contains(p) || named.Contains(p) || !p.EndsWith($".{NoteDrawing.Extension}", StringComparison.OrdinalIgnoreCase)))
-        {
-            part.Replace(children[0], "");
-        }
-    }
-
-    private static string DefaultXml(string extension, string contentType) => $"<~Default Extension=\"{extension}\" ContentType=\"{contentType}\"/>";
 }

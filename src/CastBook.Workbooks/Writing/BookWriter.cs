@@ -147,42 +147,45 @@ internal sealed class BookWriter
 
     private void MakeSheets(SheetContext context, IReadOnlyList<ListColumns> lists, PieceLines lines)
     {
-        var night = Own(NightPlanSheet.Make(context, Kept(OwnName.NightPlanSheet, NightPlanSheet.ShopHeadings)), OwnName.NightPlanSheet);
-        KeepIfTyped(OwnName.NightPlanSheet, night);
-        if (plan.Flasks.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.TreesSheet))
+        Add(NightPlanSheet.Make(context, Kept(OwnName.NightPlanSheet, NightPlanSheet.ShopHeadings)), OwnName.NightPlanSheet);
+        if (Stands(OwnName.TreesSheet) || plan.Flasks.Count > 0)
         {
-            var trees = Own(TreesSheet.Make(context, Kept(OwnName.TreesSheet, TreesSheet.ShopHeadings)), OwnName.TreesSheet);
-            TreesSheet.Map(trees, context);
-            KeepIfTyped(OwnName.TreesSheet, trees);
+            TreesSheet.Map(Add(TreesSheet.Make(context, Kept(OwnName.TreesSheet, TreesSheet.ShopHeadings)), OwnName.TreesSheet), context);
         }
 
-        if (plan.Mixes.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.MixesSheet))
+        if (Stands(OwnName.MixesSheet) || plan.Mixes.Count > 0)
         {
-            var mixes = Own(MixesSheet.Make(context, Kept(OwnName.MixesSheet, MixesSheet.ShopHeadings, MixesSheet.KeyHeading)), OwnName.MixesSheet);
-            KeepIfTyped(OwnName.MixesSheet, mixes);
+            Add(MixesSheet.Make(context, Kept(OwnName.MixesSheet, MixesSheet.ShopHeadings, MixesSheet.KeyHeading)), OwnName.MixesSheet);
         }
 
-        if (plan.Clock is not null || reading.OwnSheets.ContainsKey(OwnName.ClockSheet))
+        if (Stands(OwnName.ClockSheet) || plan.Clock is not null)
         {
-            var clock = ClockSheet.Make(context, Kept(OwnName.ClockSheet, ClockSheet.ShopHeadings, ClockSheet.KeyHeading, ClockSheet.KeyColumn));
-            KeepIfTyped(OwnName.ClockSheet, Own(clock, OwnName.ClockSheet));
+            Add(ClockSheet.Make(context, Kept(OwnName.ClockSheet, ClockSheet.ShopHeadings, ClockSheet.KeyHeading, ClockSheet.KeyColumn)), OwnName.ClockSheet);
         }
 
-        if (plan.Clock is { Loads.Count: > 0 } || reading.OwnSheets.ContainsKey(OwnName.KilnSheet))
+        if (Stands(OwnName.KilnSheet) || plan.Clock is { Loads.Count: > 0 })
         {
-            KeepIfTyped(OwnName.KilnSheet, Own(KilnSheet.Make(context), OwnName.KilnSheet));
+            Add(KilnSheet.Make(context), OwnName.KilnSheet);
         }
 
-        if (plan.Flasks.Count > 0 || reading.OwnSheets.ContainsKey(OwnName.MetalSheet))
+        if (Stands(OwnName.MetalSheet) || plan.Flasks.Count > 0)
         {
-            KeepIfTyped(OwnName.MetalSheet, Own(MetalSheet.Make(context), OwnName.MetalSheet));
+            Add(MetalSheet.Make(context), OwnName.MetalSheet);
         }
 
         if (lists.Any(l => l.Elsewhere.Count > 0))
         {
-            var computed = Own(ComputedSheet.Make(lists, lines), OwnName.ComputedSheet);
-            KeepIfTyped(OwnName.ComputedSheet, computed);
+            Add(ComputedSheet.Make(lists, lines), OwnName.ComputedSheet);
         }
+    }
+
+    private bool Stands(string ownName) => reading.OwnSheets.ContainsKey(ownName);
+
+    private OwnedSheet Add(OwnedSheet sheet, string ownName)
+    {
+        Own(sheet, ownName);
+        KeepIfTyped(ownName, sheet);
+        return sheet;
     }
 
     private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings, string keyHeading = "Flask", int keyColumn = 1) =>
@@ -283,22 +286,4 @@ internal sealed class BookWriter
     }
 
     private SheetGrid Grid(SheetPart sheet) => SheetReader.Read(reading.Package, sheet, strings.Value);
-}
-
-/// <summary>A book as written.</summary>
-/// <param name="Findings">Everything found, writing included, repeats folded.</param>
-/// <param name="Changed">Whether any part differs from the book as read.</param>
-internal sealed record WrittenBook(IReadOnlyList<Finding> Findings, bool Changed)
-{
-    /// <summary>The lists, with the places of the computed columns.</summary>
-    public required IReadOnlyList<ListColumns> Lists { get; init; }
-
-    /// <summary>The rows of all lists.</summary>
-    public required PieceLines Lines { get; init; }
-
-    /// <summary>The sheets that CastBook made.</summary>
-    public required IReadOnlyList<OwnedSheet> Sheets { get; init; }
-
-    /// <summary>The one of them that takes the computed values of lists without room.</summary>
-    public OwnedSheet? Computed { get; init; }
 }

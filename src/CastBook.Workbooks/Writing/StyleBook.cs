@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
@@ -204,7 +205,11 @@ internal sealed class StyleBook
         foreach (var child in formats.Children)
         {
             var format = new XmlPart(Encoding.UTF8.GetBytes(child));
-            var id = int.Parse(format.Attribute(format.Root, "numFmtId") ?? "0", CultureInfo.InvariantCulture);
+            if (!int.TryParse(format.Attribute(format.Root, "numFmtId"), NumberStyles.None, CultureInfo.InvariantCulture, out var id))
+            {
+                throw BookRefusedException.Damaged("the styles: a number format without a number");
+            }
+
             if (format.Attribute(format.Root, "formatCode") == code)
             {
                 return id;

@@ -235,6 +235,42 @@ public sealed class WatchedFolderTests : IDisposable
     }
 
     [Fact]
+    public void Look_FolderAwayForAWhile_IsSaidOnceAndFilledWhenItIsBack()
+    {
+        watched.Book();
+        var away = watched.Path + "-away";
+        Directory.Move(watched.Path, away);
+        watched.LookTwice().ShouldBe(0);
+        watched.LookTwice().ShouldBe(0);
+        watched.Said.ShouldHaveSingleItem().ShouldStartWith("this folder cannot be looked at: ");
+
+        Directory.Move(away, watched.Path);
+        watched.LookTwice().ShouldBe(0);
+        watched.Said.ShouldHaveSingleItem().ShouldStartWith("night.xlsx: 4 rows read, ");
+    }
+
+    [Fact]
+    public void Look_FaultOfOursWithOneBook_IsSaidOnceAndTheOthersAreFilled()
+    {
+        watched.Book("a.xlsx");
+        watched.Book("b.xlsx");
+        using var said = new StringWriter();
+        var folder = new WatchedFolder(watched.Path, subFolders: false, said, watched.Clock, book => Path.GetFileName(book) == "a.xlsx"
+            ? throw new InvalidOperationException("what nobody thought of")
+            : Workbooks.Files.BookFile.Fill(book, null, dryRun: false, Workbooks.Settings.BookSettings.None, watched.Clock));
+        for (var look = 0; look < 4; look++)
+        {
+            folder.Look(CancellationToken.None);
+            watched.Clock.Now += WatchedFolder.Still;
+        }
+
+        var lines = said.ToString().Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
+        lines.Length.ShouldBe(2);
+        lines[0].ShouldEndWith("  a.xlsx: Bug in CastBook, please report it: InvalidOperationException, what nobody thought of");
+        lines[1].ShouldContain("  b.xlsx: 4 rows read, ");
+    }
+
+    [Fact]
     public void Look_SubFolders_OnlyByChoice()
     {
         using var deep = new Watched(subFolders: true);
