@@ -138,14 +138,14 @@ internal sealed class WatchedFolder
     private bool IsDue(LedgerEntry known) => known.Outcome switch
     {
         Outcome.Waiting or Outcome.Conflict => true,
-        Outcome.NotWritten => clock.GetUtcNow() - known.At >= TryAgain,
+        Outcome.NotWritten => (clock.GetUtcNow() - known.At).Duration() >= TryAgain,
         _ => false,
     };
 
     private bool LiesStill(SeenBook book)
     {
         var now = clock.GetUtcNow();
-        if (!seen.TryGetValue(book.Path, out var before) || before.Book != book)
+        if (!seen.TryGetValue(book.Path, out var before) || before.Book != book || before.Since > now)
         {
             seen[book.Path] = (book, now);
             return false;

@@ -11,37 +11,27 @@ internal sealed class BookLock : IDisposable
     private static readonly TimeSpan LongestFill = TimeSpan.FromMinutes(10);
 
     private readonly string file;
+    private readonly string holder;
 
-    private BookLock(string file) => this.file = file;
+    private BookLock(string file, string holder) => (this.file, this.holder) = (file, holder);
 
     /// <summary>Takes the lock of a book; null while somebody else has it.</summary>
     /// <param name="book">Full path of the book.</param>
     public static BookLock? TryTake(string book)
     {
         var file = Path.Combine(Path.GetDirectoryName(book)!, $".{Path.GetFileName(book)}.busy");
+        var holder = string.Create(CultureInfo.InvariantCulture, $"{Environment.MachineName} {Environment.ProcessId} {Guid.NewGuid():N}");
         for (var tries = 0; tries < 2; tries++)
         {
             try
             {
                 using var made = new StreamWriter(new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.Read));
-                made.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Environment.MachineName} {Environment.ProcessId}"));
-                return new BookLock(file);
+                made.Write(holder);
+                return new BookLock(file, holder);
             }
             catch (IOException) when (File.Exists(file))
             {
-                if (!IsLeftBehind(file))
-                {
-                    return null;
-                }
-
-                // Renamed first: of two that find it left behind only one can.
-                var aside = $"{file}.{Guid.NewGuid():N}.tmp";
-                try
-                {
-                    File.Move(file, aside);
-                    File.Delete(aside);
-                }
-                catch (IOException)
+                if (HolderOf(file) is not { } other || !IsLeftBehind(file, other) || !SetAside(file, other))
                 {
                     return null;
                 }
@@ -51,16 +41,59 @@ internal sealed class BookLock : IDisposable
         return null;
     }
 
+    /// <summary>Takes a lock that was left behind out of the way; one that somebody else has taken meanwhile is put back.</summary>
+    /// <param name="file">The lock's file.</param>
+    /// <param name="leftBy">Who left it behind, as it says.</param>
+    internal static bool SetAside(string file, string leftBy)
+    {
+        var aside = $"{file}.{Guid.NewGuid():N}.tmp";
+        try
+        {
+            // Of two that find it left behind, the slower one would take the lock of the faster one away.
+            File.Move(file, aside);
+            if (HolderOf(aside) != leftBy)
+            {
+                File.Move(aside, file);
+                return false;
+            }
+
+            File.Delete(aside);
+            return true;
+        }
+        catch (IOException)
+        {
+            return false;
+        }
+    }
+
     /// <inheritdoc/>
-    public void Dispose() => File.Delete(file);
+    public void Dispose()
+    {
+        if (HolderOf(file) == holder)
+        {
+            File.Delete(file);
+        }
+    }
+
+    private static string? HolderOf(string file)
+    {
+        try
+        {
+            return File.ReadAllText(file).Trim();
+        }
+        catch (IOException)
+        {
+            return null;
+        }
+    }
 
     // By the file system's clock on both sides, so that two computers need not agree on the time.
-    private static bool IsLeftBehind(string file)
+    private static bool IsLeftBehind(string file, string holder)
     {
         var probe = $"{file}.{Guid.NewGuid():N}.tmp";
         try
         {
-            if (IsOfADeadProcessHere(file))
+            if (IsOfADeadProcessHere(holder))
             {
                 return true;
             }
@@ -78,9 +111,9 @@ internal sealed class BookLock : IDisposable
         }
     }
 
-    private static bool IsOfADeadProcessHere(string file)
+    private static bool IsOfADeadProcessHere(string holder)
     {
-        if (File.ReadAllText(file).Trim().Split(' ') is not [var machine, var id] || machine != Environment.MachineName
+        if (holder.Split(' ') is not [var machine, var id, ..] || machine != Environment.MachineName
             || !int.TryParse(id, NumberStyles.None, CultureInfo.InvariantCulture, out var process))
         {
             return false;

@@ -291,8 +291,9 @@ public sealed class WatchedFolderTests : IDisposable
     {
         watched.Book();
         watched.LookTwice();
-        watched.Clock.Now -= TimeSpan.FromDays(400);
         watched.Book();
+        watched.Look();
+        watched.Clock.Now -= TimeSpan.FromDays(400);
         watched.LookTwice();
 
         watched.Said.Length.ShouldBe(2);

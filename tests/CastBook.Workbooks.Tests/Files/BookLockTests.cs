@@ -54,6 +54,33 @@ public sealed class BookLockTests : IDisposable
     }
 
     [Fact]
+    public void SetAside_TakenBySomebodyMeanwhile_IsPutBack()
+    {
+        var book = folder.Book();
+        using var faster = BookLock.TryTake(book);
+        var file = Path.Combine(folder.Path, ".night.xlsx.busy");
+        var held = File.ReadAllText(file);
+
+        BookLock.SetAside(file, "another-computer 17").ShouldBeFalse();
+
+        File.ReadAllText(file).ShouldBe(held);
+        BookLock.TryTake(book).ShouldBeNull();
+    }
+
+    [Fact]
+    public void Dispose_LockThatIsSomebodyElsesNow_IsLeftToThem()
+    {
+        var book = folder.Book();
+        BookLock.TryTake(book)!.ShouldSatisfyAllConditions(held =>
+        {
+            folder.File(".night.xlsx.busy", "another-computer 17");
+            held.Dispose();
+        });
+
+        folder.Names.ShouldContain(".night.xlsx.busy");
+    }
+
+    [Fact]
     public async Task TryTake_ManyAtOnce_OneHasIt()
     {
         var book = folder.Book();
