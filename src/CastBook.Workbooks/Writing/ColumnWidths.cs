@@ -19,8 +19,7 @@ internal static class ColumnWidths
         var xml = new StringBuilder();
         foreach (var col in part.Children(part.Root))
         {
-            var first = int.Parse(part.Attribute(col, "min") ?? "1", CultureInfo.InvariantCulture);
-            var last = Math.Min(int.Parse(part.Attribute(col, "max") ?? "1", CultureInfo.InvariantCulture), CellRef.MaxColumn);
+            var (first, last) = RangeOf(part, col);
             var ours = widths.Keys.Where(c => c >= first && c <= last).Order().ToList();
             if (ours.Count == 0)
             {
@@ -38,10 +37,7 @@ internal static class ColumnWidths
             xml.Clear();
         }
 
-        var covered = part.Children(part.Root).SelectMany(c => Enumerable.Range(
-            int.Parse(part.Attribute(c, "min") ?? "1", CultureInfo.InvariantCulture),
-            Math.Min(int.Parse(part.Attribute(c, "max") ?? "1", CultureInfo.InvariantCulture), CellRef.MaxColumn)
-                - int.Parse(part.Attribute(c, "min") ?? "1", CultureInfo.InvariantCulture) + 1)).ToHashSet();
+        var covered = part.Children(part.Root).Select(c => RangeOf(part, c)).SelectMany(r => Enumerable.Range(r.First, r.Last - r.First + 1)).ToHashSet();
         PlaceUncovered(part, widths.Where(w => !covered.Contains(w.Key)).OrderBy(w => w.Key));
         return part.ToBytes();
     }
@@ -72,8 +68,7 @@ internal static class ColumnWidths
         var left = 0;
         foreach (var col in part.Children(part.Root))
         {
-            var first = int.Parse(part.Attribute(col, "min") ?? "1", CultureInfo.InvariantCulture);
-            var last = Math.Min(int.Parse(part.Attribute(col, "max") ?? "1", CultureInfo.InvariantCulture), CellRef.MaxColumn);
+            var (first, last) = RangeOf(part, col);
             var kept = Runs(first, last, columns);
             left += kept.Count;
             if (kept is not [var whole] || whole != (first, last))
@@ -84,6 +79,12 @@ internal static class ColumnWidths
         }
 
         return left == 0 ? null : part.ToBytes();
+    }
+
+    private static (int First, int Last) RangeOf(XmlPart part, XmlElement col)
+    {
+        var (first, last) = (part.Whole(col, "min", 1), Math.Min(part.Whole(col, "max", 1), CellRef.MaxColumn));
+        return first >= 1 && first <= last ? (first, last) : throw new InvalidDataException($"columns {first} to {last}, which is no range");
     }
 
     /// <summary>The stretches of a range of columns that are not ours.</summary>
@@ -114,7 +115,7 @@ internal static class ColumnWidths
         {
             var xml = part.Own(New(column, width));
             var next = part.Children(part.Root)
-                .Where(c => int.Parse(part.Attribute(c, "min") ?? "1", CultureInfo.InvariantCulture) > column)
+                .Where(c => RangeOf(part, c).First > column)
                 .Select(c => (XmlElement?)c).FirstOrDefault();
             if (next is { } follower)
             {

@@ -33,7 +33,7 @@ internal static partial class NoteDrawing
         string drawing, IReadOnlyCollection<(int Row, int Column)> remove, IReadOnlyList<(int Row, int Column)> add)
     {
         var kept = Shape().Replace(drawing, m => remove.Any(cell => IsNoteOf(m.Value, cell)) ? "" : m.Value);
-        var block = IdMap().Match(kept) is { Success: true } map ? int.Parse(map.Groups[1].Value, CultureInfo.InvariantCulture) : 1;
+        var block = IdMap().Match(kept) is { Success: true } map && int.TryParse(map.Groups[1].Value, out var some) && some < 1_000_000 ? some : 1;
         var id = ShapeId().Matches(kept).Select(m => int.TryParse(m.Groups[1].Value, out var n) ? n : 0).Append(block * 1024).Max();
         var xml = new StringBuilder();
         if (add.Count > 0 && !kept.Contains("id=\"_x0000_t202\"", StringComparison.Ordinal))

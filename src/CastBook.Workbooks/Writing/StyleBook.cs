@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
-using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
@@ -62,7 +61,7 @@ internal sealed class StyleBook
         }
 
         var format = new XmlPart(Encoding.UTF8.GetBytes(formats.Children[Math.Min(cellFormat, formats.Children.Count - 1)]));
-        var border = format.Attribute(format.Root, "borderId") is { } id ? int.Parse(id, CultureInfo.InvariantCulture) : 0;
+        var border = format.Whole(format.Root, "borderId", 0);
         format.SetAttribute(format.Root, "borderId", Number(Add("borders", WithLeftLine(border))));
         format.SetAttribute(format.Root, "applyBorder", "1");
         if (numberFormat is not null)
@@ -205,11 +204,7 @@ internal sealed class StyleBook
         foreach (var child in formats.Children)
         {
             var format = new XmlPart(Encoding.UTF8.GetBytes(child));
-            if (!int.TryParse(format.Attribute(format.Root, "numFmtId"), NumberStyles.None, CultureInfo.InvariantCulture, out var id))
-            {
-                throw BookRefusedException.Damaged("the styles: a number format without a number");
-            }
-
+            var id = format.Whole(format.Root, "numFmtId", 0);
             if (format.Attribute(format.Root, "formatCode") == code)
             {
                 return id;

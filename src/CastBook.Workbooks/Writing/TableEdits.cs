@@ -25,7 +25,7 @@ internal static class TableEdits
         if (part.Child(part.Root, "tableColumns") is { } columns)
         {
             var known = part.Children(columns);
-            var id = known.Select(c => int.Parse(part.Attribute(c, "id") ?? "0", CultureInfo.InvariantCulture)).DefaultIfEmpty().Max();
+            var id = known.Select(c => part.Whole(c, "id", 0)).DefaultIfEmpty().Max();
             part.SetAttribute(columns, "count", (known.Count + headings.Count).ToString(CultureInfo.InvariantCulture));
             part.Append(columns, string.Concat(headings.Select(heading =>
                 part.Own($"<~tableColumn id=\"{(++id).ToString(CultureInfo.InvariantCulture)}\" name=\"{XmlText.EscapeAttribute(heading)}\"/>"))));

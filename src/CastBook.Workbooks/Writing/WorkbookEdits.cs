@@ -35,7 +35,7 @@ internal sealed partial class WorkbookEdits
         var sheets = part.Children(Sheets);
         sheetNames = [.. sheets.Select(s => part.Attribute(s, "name") ?? "")];
         relationshipId = RelationshipId(sheets);
-        highestSheetId = sheets.Select(s => int.Parse(part.Attribute(s, "sheetId") ?? "0", CultureInfo.InvariantCulture)).DefaultIfEmpty().Max();
+        highestSheetId = sheets.Select(s => part.Whole(s, "sheetId", 0)).DefaultIfEmpty().Max();
     }
 
     /// <summary>Whether sheets can be neither added nor moved in an office program.</summary>

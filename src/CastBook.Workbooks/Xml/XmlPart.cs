@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace CastBook.Workbooks.Xml;
@@ -105,7 +106,20 @@ internal sealed class XmlPart
         }
 
         var all = Encoding.UTF8.GetString(bytes, element.TagEnd, element.End - element.TagEnd);
-        return all[..all.LastIndexOf("</", StringComparison.Ordinal)];
+        return all.LastIndexOf("</", StringComparison.Ordinal) is >= 0 and var end ? all[..end] : throw new InvalidDataException("an element that is not closed");
+    }
+
+    /// <summary>A whole number in an attribute.</summary>
+    /// <param name="element">The element.</param>
+    /// <param name="name">The attribute's local name.</param>
+    /// <param name="otherwise">What counts where the attribute is missing.</param>
+    /// <exception cref="InvalidDataException">It is none, or larger than any that workbooks have.</exception>
+    public int Whole(XmlElement element, string name, int otherwise)
+    {
+        const int Most = 1_000_000_000;
+        return Attribute(element, name) is not { } text ? otherwise
+            : int.TryParse(text, NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var number) && number <= Most ? number
+            : throw new InvalidDataException($"{name} of {element.LocalName}, which is no number");
     }
 
     /// <summary>Our element written with the part's own prefix.</summary>
