@@ -21,6 +21,7 @@ internal static class FillCommand
         var night = new Option<string?>("--night") { Description = "Plan this night, written as in the Night column, such as 2026-12-03.", HelpName = "NIGHT" };
         var start = new Option<string?>("--start") { Description = "Begin to weigh powder then, and give every step its hour, such as \"2026-11-25 20:00\".", HelpName = "HOUR" };
         var pourAt = new Option<string?>("--pour-at") { Description = "Have the first flask ready to pour then, and count every step back from it.", HelpName = "HOUR" };
+        var calendar = new Option<string?>("--calendar") { Description = "Also write the steps that need a person as calendar events with alarms, for a telephone.", HelpName = "PATH" };
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
@@ -28,10 +29,10 @@ internal static class FillCommand
         var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
         var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
         {
-            book, to, night, start, pourAt, dryRun, json, strict, brief, undo,
+            book, to, night, start, pourAt, calendar, dryRun, json, strict, brief, undo,
         };
         command.SetAction(parsed => (parsed.GetValue(undo) ? (Func<Request, TextWriter, TextWriter, TimeProvider, int>)Undo : Run)(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
+            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(calendar), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
             output,
             errors,
             clock));
@@ -40,7 +41,7 @@ internal static class FillCommand
 
     private static int Run(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        if ((MistakeIn(request) ?? ClockOption.Mistake(request.Start, request.PourAt, clock.LocalTimeZone)) is { } mistake)
+        if ((MistakeIn(request) ?? ClockOption.Mistake(request.Start, request.PourAt, clock.LocalTimeZone) ?? CalendarFile.Mistake(request.Calendar)) is { } mistake)
         {
             errors.WriteLine($"castbook: {mistake}");
             return ExitCode.Usage;
@@ -58,8 +59,28 @@ internal static class FillCommand
                 ? (TextFile.Fill(request.Book, request.To, request.DryRun, settings, clock), null)
                 : BookFile.Fill(request.Book, request.To, request.DryRun, settings, clock);
             Tell(isText ? request with { To = request.To ?? TextFile.BookBeside(request.Book) } : request, result, backup, output);
+            if (request is { Calendar: { } calendar, DryRun: false } && !WroteCalendar(calendar, request, result, clock, request.Json ? errors : output, errors))
+            {
+                return ExitCode.NotWritten;
+            }
+
             return request.Strict && result.Findings.Any(f => f.Severity == Severity.Stop) ? ExitCode.Stops : ExitCode.Filled;
         });
+    }
+
+    // The book is filled already, and stays so.
+    private static bool WroteCalendar(string calendar, Request request, FillResult result, TimeProvider clock, TextWriter notes, TextWriter errors)
+    {
+        try
+        {
+            notes.WriteLine(CalendarFile.Write(calendar, result.Plan, Path.GetFileName(request.Book), result.Night.Shop.Settings.Night ?? "", clock.GetUtcNow()));
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            errors.WriteLine($"castbook: the workbook is filled, but the calendar '{calendar}' could not be written: {e.Message}");
+            return false;
+        }
     }
 
     private static int Undo(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
@@ -165,5 +186,5 @@ internal static class FillCommand
         _ => "nothing had changed, so the file was left as it is",
     };
 
-    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, bool DryRun, bool Json, bool Strict, bool Brief);
+    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, bool DryRun, bool Json, bool Strict, bool Brief);
 }

@@ -5,7 +5,7 @@ namespace CastBook.Cli.Tests;
 /// <summary>What the README shows is what the program does.</summary>
 public sealed partial class ReadmeTests
 {
-    private static readonly string Repository = Up(AppContext.BaseDirectory);
+    internal static readonly string Repository = Up(AppContext.BaseDirectory);
 
     [Fact]
     public void MainCommand_FillsACopyOfTheDemoAndPrintsWhatTheReadmeShows()

@@ -37,13 +37,14 @@ public static class TemporaryFile
     /// <summary>Writes a small file of text so that it is the old one or the new one, whole, whatever happens.</summary>
     /// <param name="target">Full path.</param>
     /// <param name="lines">Its lines.</param>
-    public static void WriteLines(string target, IEnumerable<string> lines)
+    /// <param name="newLine">What ends a line; the system's own where it is null.</param>
+    public static void WriteLines(string target, IEnumerable<string> lines, string? newLine = null)
     {
         ArgumentNullException.ThrowIfNull(lines);
         var temporary = Beside(target);
         using (var file = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
         {
-            using (var writer = new StreamWriter(file, leaveOpen: true))
+            using (var writer = new StreamWriter(file, leaveOpen: true) { NewLine = newLine ?? Environment.NewLine })
             {
                 foreach (var line in lines)
                 {
