@@ -18,6 +18,9 @@ internal sealed record SettingSpec(
     Func<Planning.Shops.Settings, double, Planning.Shops.Settings?>? Number = null,
     Func<Planning.Shops.Settings, string, Planning.Shops.Settings?>? Words = null)
 {
+    /// <summary>Whether a date in it keeps its hour.</summary>
+    public bool HasHour { get; private init; }
+
     public static IReadOnlyList<SettingSpec> All { get; } =
     [
         Said(SettingName.WeightsAreOf, ShopWords.Meanings, (s, w) => ShopWords.Meaning(w) is { } m ? s with { WeightsAreOf = m } : null),
@@ -50,8 +53,8 @@ internal sealed record SettingSpec(
         Measured(SettingName.LoadingTakes, Dimension.Time, "minutes", (s, v) => s with { LoadingTakes = Duration.FromMinutes(v) }),
         Measured(SettingName.PouringTakes, Dimension.Time, "minutes", (s, v) => s with { PouringTakes = Duration.FromMinutes(v) }),
         Measured(SettingName.QuenchingTakes, Dimension.Time, "minutes", (s, v) => s with { QuenchingTakes = Duration.FromMinutes(v) }),
-        Said(SettingName.StartAt, "a day and an hour", (s, w) => s with { StartAt = w }),
-        Said(SettingName.PourAt, "a day and an hour", (s, w) => s with { PourAt = w }),
+        Said(SettingName.StartAt, "a day and an hour", (s, w) => s with { StartAt = w }) with { HasHour = true },
+        Said(SettingName.PourAt, "a day and an hour", (s, w) => s with { PourAt = w }) with { HasHour = true },
         Said(SettingName.AtWorkFrom, "an hour, such as 07:00", (s, w) => HourText.Read(w) is { } hour ? s with { AtWorkFrom = hour } : null),
         Said(SettingName.AtWorkUntil, "an hour, such as 23:00", (s, w) => HourText.Read(w) is { } hour ? s with { AtWorkUntil = hour } : null),
         Measured(SettingName.GapInKiln, Dimension.Length, "mm", (s, v) => s with { GapInKiln = Length.FromMillimeters(v) }),

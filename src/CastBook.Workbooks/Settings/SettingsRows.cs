@@ -88,7 +88,7 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
     private void Apply(SettingSpec spec, GridCell value, string? unit, string from)
     {
         var changed = spec.Words is { } words
-            ? values.Text(value) is { } text ? words(settings, text) : null
+            ? (spec.HasHour ? values.TextWithHour(value) : values.Text(value)) is { } text ? words(settings, text) : null
             : Measured(spec, value, unit);
         if (changed is null)
         {

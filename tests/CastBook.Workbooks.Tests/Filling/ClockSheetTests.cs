@@ -57,6 +57,22 @@ public sealed class ClockSheetTests
         filled["Clock", "B5"].ShouldBe("0:00");
     }
 
+    // 46351 is 25 November 2026, and half an hour before the next day is 23.5 / 24 of it. A date without an hour is not midnight.
+    [Theory]
+    [InlineData(46351 + (23.5 / 24), "2026-11-25 23:30")]
+    [InlineData(46351 + (20.0 / 24), "2026-11-25 20:00")]
+    [InlineData(46351.0, null)]
+    public void Fill_StartIsADateOfTheSpreadsheet_KeepsItsHour(double serial, string? start)
+    {
+        var filled = Filled.From(new BookBuilder()
+            .Sheet("Sheet1", s => s.Row("Piece", "Qty", "Weight", "Metal").Row("Otter ring", 6, 2.1, "sterling"))
+            .Sheet("Shop", s => s.Row("Setting", "Value").Row("Start at", new Cell(serial, BookBuilder.Style.Date)))
+            .Build());
+
+        filled.Result.Night.Clock?.At.ToString("yyyy-MM-dd HH:mm", null).ShouldBe(start);
+        filled.Ids.Contains("hour-without-day").ShouldBe(start is null);
+    }
+
     [Theory]
     [InlineData("7", "07:00")]
     [InlineData("07:05", "07:05")]

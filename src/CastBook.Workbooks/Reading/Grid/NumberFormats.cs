@@ -13,7 +13,7 @@ public sealed class NumberFormats
     private readonly List<int> formatOf = [];
     private readonly List<int> fontOf = [];
     private readonly HashSet<int> struckFonts = [];
-    private readonly Dictionary<int, (bool Date, bool Percent)> shown = [];
+    private readonly Dictionary<int, (bool Date, bool Hour, bool Percent)> shown = [];
 
     private NumberFormats()
     {
@@ -78,6 +78,14 @@ public sealed class NumberFormats
         return shown.TryGetValue(format, out var code) ? code.Date : format is (>= 14 and <= 22) or (>= 27 and <= 36) or (>= 45 and <= 47) or (>= 50 and <= 58);
     }
 
+    /// <summary>Whether a cell of this format shows a time of day.</summary>
+    /// <param name="style">Index of the cell format.</param>
+    public bool ShowsHour(int style)
+    {
+        var format = FormatOf(style);
+        return shown.TryGetValue(format, out var code) ? code.Hour : format is (>= 18 and <= 22) or 32 or 33 or 46;
+    }
+
     /// <summary>Whether a cell of this format shows a percentage, so that 0.02 in it reads 2 %.</summary>
     /// <param name="style">Index of the cell format.</param>
     public bool IsPercent(int style)
@@ -86,8 +94,8 @@ public sealed class NumberFormats
         return shown.TryGetValue(format, out var code) ? code.Percent : format is 9 or 10;
     }
 
-    private static (bool Date, bool Percent) Shown(string plainCode) =>
-        (plainCode.AsSpan().ContainsAny(DateLetters), plainCode.Contains('%', StringComparison.Ordinal));
+    private static (bool Date, bool Hour, bool Percent) Shown(string plainCode) =>
+        (plainCode.AsSpan().ContainsAny(DateLetters), plainCode.AsSpan().ContainsAny('h', 'H'), plainCode.Contains('%', StringComparison.Ordinal));
 
     private int FormatOf(int style) => style >= 0 && style < formatOf.Count ? formatOf[style] : 0;
 

@@ -41,6 +41,22 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
     public string? Text(GridCell cell) =>
         IsBlank(cell) || cell.Kind is CellKind.Error or CellKind.Empty ? null : Shown(cell);
 
+    /// <summary>Reads a cell as text, with the hour of a date that has one.</summary>
+    /// <param name="cell">The cell.</param>
+    public string? TextWithHour(GridCell cell)
+    {
+        if (!IsDate(cell) || cell.Number < 1 || IsoDate.Day(cell.Number, date1904) is not { } day)
+        {
+            return Text(cell);
+        }
+
+        // A date without an hour does not mean midnight.
+        var minutes = Math.Round((cell.Number - Math.Floor(cell.Number)) * MinutesPerDay, MidpointRounding.AwayFromZero);
+        return minutes > 0 || (cell.Kind == CellKind.Number && formats.ShowsHour(cell.Style))
+            ? day.ToDateTime(TimeOnly.MinValue).AddMinutes(minutes).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
+            : Text(cell);
+    }
+
     /// <summary>Reads a cell as a day.</summary>
     /// <param name="cell">The cell.</param>
     /// <param name="column">What its column settles about day and month.</param>

@@ -22,6 +22,18 @@ public sealed class NumberFormatsTests
         (formats.IsDate(0), formats.IsPercent(0)).ShouldBe((false, false));
     }
 
+    [Theory]
+    [InlineData("yyyy-mm-dd hh:mm", true)]
+    [InlineData("[h]:mm", true)]
+    [InlineData("d mmm yy", false)]
+    [InlineData("0 \"hours\"", false)]
+    public void Read_FormatCode_TellsHours(string code, bool hour)
+    {
+        var formats = Read($"<numFmts><numFmt numFmtId=\"164\" formatCode=\"{System.Security.SecurityElement.Escape(code)}\"/></numFmts><cellXfs><xf numFmtId=\"164\"/><xf numFmtId=\"14\"/><xf numFmtId=\"22\"/></cellXfs>");
+
+        (formats.ShowsHour(0), formats.ShowsHour(1), formats.ShowsHour(2)).ShouldBe((hour, false, true));
+    }
+
     [Fact]
     public void Read_BuiltInFormats_AreKnown()
     {
