@@ -27,45 +27,20 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
     {
         var free = sizes.Sizes.Select(s => Math.Max(0, s.Owned - built.Count(b => b.Size == s))).ToArray();
         var groups = Groups(pieces, KeepWishes.Of(pieces, takenLetters, findings)).ToList();
-        var (answers, areShort) = Pack([.. groups.Select(g => new GroupPacking(g, sizes.Sizes, room))], free, CancellationToken.None);
-        var (least, allPlaced, cheapest) = (0, true, !areShort);
+        if (groups.Count == 0)
+        {
+            return None;
+        }
+
+        var dates = pieces.Select(p => p.Metal.Piece.Due).OfType<DateOnly>().Distinct().Order().ToList();
+        var shared = new FlaskSharing([.. groups.Select(g => new GroupPacking(g, sizes.Sizes, room, dates))], free, CancellationToken.None).Share();
+        var allPlaced = true;
         for (var i = 0; i < groups.Count; i++)
         {
-            least += answers[i].LeastFlasks;
-            cheapest &= answers[i].IsCheapest;
-            allPlaced &= Report(groups[i], answers[i], findings);
+            allPlaced &= Report(groups[i], shared.Answers[i], findings);
         }
 
-        return new(Lettered([.. answers.SelectMany(a => a.Flasks)], takenLetters), least, allPlaced) { IsCheapest = cheapest };
-    }
-
-    // Each group is packed as if it were alone, side by side. Where they then want more flasks than there are, each in turn takes
-    // of what the ones before it left.
-    private static (GroupAnswer[] Answers, bool AreShort) Pack(GroupPacking[] groups, int[] free, CancellationToken stop)
-    {
-        var answers = new GroupAnswer[groups.Length];
-        if (groups.Length == 1)
-        {
-            answers[0] = groups[0].Pack(free, stop);
-            return (answers, false);
-        }
-
-        Parallel.For(0, groups.Length, i => answers[i] = groups[i].Pack(free, stop));
-        if (!free.Where((count, size) => answers.Sum(a => a.Used(size)) > count).Any())
-        {
-            return (answers, false);
-        }
-
-        int[] left = [.. free];
-        for (var i = 0; i < groups.Length; i++)
-        {
-            // Of all flasks there are, not of what others left, which is what the bound is about.
-            var least = answers[i].LeastFlasks;
-            answers[i] = groups[i].Pack(left, stop) with { LeastFlasks = least };
-            left = [.. left.Select((count, size) => count - answers[i].Used(size))];
-        }
-
-        return (answers, true);
+        return new(Lettered([.. shared.Answers.SelectMany(a => a.Flasks)], takenLetters), shared.LeastFlasks, allPlaced) { IsCheapest = shared.IsCheapest };
     }
 
     private static IEnumerable<PieceGroup> Groups(IReadOnlyList<TreePiece> pieces, IReadOnlyDictionary<int, string> wishes) =>

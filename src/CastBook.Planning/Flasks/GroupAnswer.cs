@@ -10,8 +10,14 @@ internal sealed record GroupAnswer(
     /// <summary>How many flasks any plan of the same pieces takes at least.</summary>
     public required int LeastFlasks { get; init; }
 
-    /// <summary>Whether it is proved that no plan takes fewer flasks, nor less investment in as many.</summary>
-    public required bool IsCheapest { get; init; }
+    /// <summary>What any such plan costs at least.</summary>
+    public required long LeastCost { get; init; }
+
+    /// <summary>What the flasks cost.</summary>
+    public required long Cost { get; init; }
+
+    /// <summary>What the pieces without a flask are worth.</summary>
+    public required Int128 Lost { get; init; }
 
     /// <summary>How many of a size are used.</summary>
     /// <param name="size">The size's place.</param>

@@ -14,6 +14,7 @@ internal sealed class GroupPacking
 
     private readonly PieceGroup group;
     private readonly IReadOnlyList<UsableSize> sizes;
+    private readonly List<DateOnly> dates;
     private readonly List<string> letters;
     private readonly long[] roomUnits;
 
@@ -21,14 +22,18 @@ internal sealed class GroupPacking
     /// <param name="group">The rows; each fits some size alone.</param>
     /// <param name="sizes">The sizes.</param>
     /// <param name="room">What a tree may take.</param>
-    public GroupPacking(PieceGroup group, IReadOnlyList<UsableSize> sizes, FlaskRoom room)
+    /// <param name="dates">The days on which anything of the night is due, soonest first.</param>
+    public GroupPacking(PieceGroup group, IReadOnlyList<UsableSize> sizes, FlaskRoom room, List<DateOnly> dates)
     {
-        (this.group, this.sizes) = (group, sizes);
+        (this.group, this.sizes, this.dates) = (group, sizes, dates);
         letters = [.. group.Wishes.Values.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
         // Looked up once, so that groups can be packed side by side.
         roomUnits = [.. sizes.Select(s => Units(room.Ml(s, group.Alloy)))];
     }
+
+    /// <summary>How many pieces it has.</summary>
+    public long Pieces => group.Pieces.Sum(p => (long)p.Quantity);
 
     /// <summary>Packs the rows.</summary>
     /// <param name="free">How many of each size are free.</param>
@@ -62,7 +67,6 @@ internal sealed class GroupPacking
 
     private PackAnswer Solve(List<(TreePiece Piece, int Count, int Pin)> pieces, IReadOnlyList<int> free, CancellationToken stop)
     {
-        var dates = pieces.Select(p => p.Piece.Metal.Piece.Due).OfType<DateOnly>().Distinct().Order().ToList();
         var items = pieces.Select(p => new PackItem(p.Count, MetalOf(p.Piece), [.. sizes.Select(s => Shape(p.Piece, s))])
         {
             Lowest = (int)p.Piece.Coldest,
@@ -117,7 +121,13 @@ internal sealed class GroupPacking
                 Sectors = [.. f.Columns.Select(c => Merged(pieces, c))],
                 Letter = f.Pin >= 0 ? letters[f.Pin] : null,
             });
-        return new GroupAnswer([.. flasks], left, unmet) { LeastFlasks = answer.LeastFlasks, IsCheapest = answer.IsCheapest && unmet.Count == 0 };
+        return new GroupAnswer([.. flasks], left, unmet)
+        {
+            LeastFlasks = answer.LeastFlasks,
+            LeastCost = answer.LeastCost,
+            Cost = plan.Cost,
+            Lost = plan.Lost,
+        };
     }
 
     private static List<(TreePiece Piece, int Count)> Merged(List<(TreePiece Piece, int Count, int Pin)> pieces, PackCount[] counts)

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 
 namespace CastBook.Planning.Packing;
@@ -10,8 +11,7 @@ namespace CastBook.Planning.Packing;
 internal sealed class ColumnKnapsack
 {
     private readonly List<(int Piece, int Count, int Length, int Limit)> rows = [];
-    private long[] best = [];
-    private bool[] taken = [];
+    private long[] table = [];
     private int stride;
 
     /// <summary>Steps of the table so far; what search is bounded by.</summary>
@@ -20,16 +20,12 @@ internal sealed class ColumnKnapsack
     /// <summary>Finds the value of the best sector.</summary>
     /// <param name="pieces">The pieces, longest tail first.</param>
     /// <param name="rod">Length of trunk.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public long Solve(ReadOnlySpan<ColumnPiece> pieces, int rod)
     {
         rows.Clear();
         stride = rod + 1;
-        if (best.Length < stride)
-        {
-            best = new long[stride];
-        }
-
-        Array.Clear(best);
+        Room(1).Clear();
         var limit = -1;
         for (var i = 0; i < pieces.Length; i++)
         {
@@ -40,24 +36,29 @@ internal sealed class ColumnKnapsack
                 continue;
             }
 
-            for (var h = Math.Max(0, limit + 1); h <= end && limit >= 0; h++)
+            if (limit >= 0)
             {
-                best[h] = best[limit];
+                var row = table.AsSpan(rows.Count * stride, stride);
+                row[(limit + 1)..(end + 1)].Fill(row[limit]);
             }
 
             limit = end;
             var copies = Math.Min(piece.Copies, end / piece.Pitch);
             for (var count = 1; copies > 0; copies -= count, count = Math.Min(count * 2, copies))
             {
-                Offer(i, piece, count, end);
+                Room(rows.Count + 2);
+                rows.Add((i, count, piece.Pitch * count, end));
+                Work += end;
+                Offer(table.AsSpan((rows.Count - 1) * stride, end + 1), table.AsSpan(rows.Count * stride, end + 1), piece.Pitch * count, piece.Value * count);
             }
         }
 
-        return limit < 0 ? 0 : best[limit];
+        return limit < 0 ? 0 : table[(rows.Count * stride) + limit];
     }
 
     /// <summary>How many of each piece the best sector takes.</summary>
     /// <param name="counts">Takes the counts, one for each piece that was offered.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Take(Span<int> counts)
     {
         counts.Clear();
@@ -66,7 +67,7 @@ internal sealed class ColumnKnapsack
         {
             var (piece, count, length, limit) = rows[r];
             h = Math.Min(h, limit);
-            if (taken[(r * stride) + h])
+            if (table[((r + 1) * stride) + h] != table[(r * stride) + h])
             {
                 counts[piece] += count;
                 h -= length;
@@ -74,31 +75,31 @@ internal sealed class ColumnKnapsack
         }
     }
 
-    // The table is where the time goes; it must not run slowly first.
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Offer(int index, in ColumnPiece piece, int count, int end)
+    private Span<long> Room(int rowCount)
     {
-        var row = rows.Count;
-        var (length, value) = (piece.Pitch * count, piece.Value * count);
-        rows.Add((index, count, length, end));
-        var needed = (row + 1) * stride;
-        if (taken.Length < needed)
+        if (table.Length < rowCount * stride)
         {
-            Array.Resize(ref taken, needed * 2);
+            Array.Resize(ref table, rowCount * stride * 2);
         }
 
-        var marks = taken.AsSpan(row * stride, stride);
-        marks.Clear();
-        Work += end;
-        var at = best.AsSpan(0, end + 1);
-        for (var h = end; h >= length; h--)
+        return table.AsSpan(0, stride);
+    }
+
+    // The table is where the time goes; it must not run slowly first.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void Offer(ReadOnlySpan<long> without, Span<long> with, int length, long value)
+    {
+        without[..length].CopyTo(with);
+        var h = length;
+        var more = new Vector<long>(value);
+        for (; h <= without.Length - Vector<long>.Count; h += Vector<long>.Count)
         {
-            var with = at[h - length] + value;
-            if (with > at[h])
-            {
-                at[h] = with;
-                marks[h] = true;
-            }
+            Vector.Max(new Vector<long>(without[h..]), new Vector<long>(without[(h - length)..]) + more).CopyTo(with[h..]);
+        }
+
+        for (; h < without.Length; h++)
+        {
+            with[h] = Math.Max(without[h], without[h - length] + value);
         }
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Chooses among trees at least cost, in parts of trees, so that every piece is hung: the simplex method.</summary>
@@ -100,6 +102,7 @@ internal sealed class CoverMaster
 
     private const int Outside = -1;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Price()
     {
         Array.Clear(Duals);
@@ -121,6 +124,7 @@ internal sealed class CoverMaster
         Work += (long)rows * rows;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int? Entering()
     {
         int? best = null;
@@ -151,6 +155,7 @@ internal sealed class CoverMaster
         return best;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Direct(int entering)
     {
         for (var i = 0; i < rows; i++)
@@ -194,6 +199,7 @@ internal sealed class CoverMaster
         return best;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Pivot(int leaving, int entering)
     {
         var pivot = inverse[leaving];

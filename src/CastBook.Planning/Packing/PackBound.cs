@@ -13,21 +13,23 @@ internal sealed class PackBound
     private readonly PackProblem problem;
     private readonly TreeFilling filling;
     private readonly List<(TreeLimit Limit, int Setting)> kinds = [];
-    private readonly int[] free;
-    private readonly CoverMaster master;
+    private readonly List<(PackCount[] Content, int Size)> trees = [];
+    private readonly List<PackCut> cuts = [];
     private readonly double unit;
     private readonly long[] values;
     private readonly long[] extra;
+    private CoverMaster master;
+    private long workOfMasters;
+    private int[] free;
 
     /// <summary>Prepares the proof.</summary>
     /// <param name="problem">The problem, without wishes for a flask.</param>
-    /// <param name="free">How many of each size there are.</param>
-    public PackBound(PackProblem problem, IReadOnlyList<int> free)
+    public PackBound(PackProblem problem)
     {
         this.problem = problem;
-        this.free = [.. free];
+        free = [.. problem.Sizes.Select(s => s.Free)];
         filling = new TreeFilling(problem);
-        master = new CoverMaster([.. problem.Items.Select(i => i.Quantity)], free);
+        master = Master();
         unit = problem.Sizes.Max(s => s.Cost);
         (values, extra) = (new long[problem.Items.Length], new long[problem.Sizes.Length]);
         for (var size = 0; size < problem.Sizes.Length; size++)
@@ -37,22 +39,26 @@ internal sealed class PackBound
     }
 
     /// <summary>Steps so far.</summary>
-    public long Work => master.Work + filling.Work + kinds.Sum(k => k.Limit.Work);
+    public long Work => workOfMasters + master.Work + filling.Work + kinds.Sum(k => k.Limit.Work);
 
-    /// <summary>The least cost.</summary>
-    /// <param name="known">Trees that are known already.</param>
+    /// <summary>Tells of a tree that can be hung.</summary>
+    /// <param name="flask">The tree.</param>
+    public void Know(PackedFlask flask) => Add(flask.Content, flask.Size);
+
+    /// <summary>Whether it is known already that so many flasks of each size cannot take everything.</summary>
+    /// <param name="counts">How many of each size.</param>
+    public bool IsRefuted(int[] counts) => cuts.Exists(c => c.Refutes(counts));
+
+    /// <summary>The least cost with so many flasks of each size.</summary>
+    /// <param name="counts">How many of each size there are.</param>
     /// <param name="enough">A bound over this needs no more looking.</param>
     /// <param name="work">How many steps to spend.</param>
     /// <param name="stop">Ends the proof early.</param>
-    public long Find(IEnumerable<PackedFlask> known, long enough, long work, CancellationToken stop)
+    public long Find(int[] counts, long enough, long work, CancellationToken stop)
     {
-        foreach (var flask in known)
-        {
-            Add(flask.Content, flask.Size);
-        }
-
-        var least = 0L;
-        while (Work < work && !stop.IsCancellationRequested)
+        Restart(counts);
+        var (least, end) = (0L, Work + work);
+        while (Work < end && !stop.IsCancellationRequested)
         {
             master.Solve();
             Value();
@@ -72,13 +78,21 @@ internal sealed class PackBound
         return least;
     }
 
+    private CoverMaster Master() => new([.. problem.Items.Select(i => i.Quantity)], free);
+
+    private void Restart(int[] counts)
+    {
+        workOfMasters += master.Work;
+        free = counts;
+        master = Master();
+        foreach (var (content, size) in trees)
+        {
+            master.Add(content, size, problem.Sizes[size].Cost / unit);
+        }
+    }
+
     private void Prepare(int size)
     {
-        if (free[size] <= 0)
-        {
-            return;
-        }
-
         var sets = new List<(int Setting, int[] Members)>();
         foreach (var setting in problem.Settings)
         {
@@ -114,14 +128,18 @@ internal sealed class PackBound
 
     private long Dear(int size) => problem.Sizes[size].Cost + extra[size];
 
-    private void Add(IReadOnlyList<PackCount> content, int size) => master.Add(content, size, problem.Sizes[size].Cost / unit);
+    private void Add(PackCount[] content, int size)
+    {
+        trees.Add((content, size));
+        master.Add(content, size, problem.Sizes[size].Cost / unit);
+    }
 
     // Trees that are worth more than they cost, found quickly.
     private bool FillMore()
     {
         int[] all = [.. problem.Items.Select(i => i.Quantity)];
         var added = false;
-        foreach (var (limit, setting) in kinds)
+        foreach (var (limit, setting) in kinds.Where(k => free[k.Limit.Size] > 0))
         {
             if (filling.Fill(limit.Size, setting, -1, all, values) is { } found && IsWorthMore(found.Value, limit.Size))
             {
@@ -138,10 +156,12 @@ internal sealed class PackBound
     private (long Bound, bool More) Prove()
     {
         var (most, ofCost, more) = (1L, 1L, false);
-        foreach (var (limit, _) in kinds)
+        var worths = new long[free.Length];
+        foreach (var (limit, _) in kinds.Where(k => free[k.Limit.Size] > 0))
         {
             var dear = Dear(limit.Size);
             var worth = limit.Of(values, dear, RoundsOfPrices, out var tree);
+            worths[limit.Size] = Math.Max(worths[limit.Size], worth);
             if ((Int128)worth * ofCost > (Int128)most * dear)
             {
                 (most, ofCost) = (worth, dear);
@@ -166,6 +186,7 @@ internal sealed class PackBound
             total += (Int128)values[i] * problem.Items[i].Quantity;
         }
 
+        cuts.Add(new PackCut(total, [.. worths.Select((w, size) => free[size] > 0 ? w : -1)]));
         for (var size = 0; size < extra.Length; size++)
         {
             total -= (Int128)extra[size] * free[size];

@@ -13,6 +13,9 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
     private readonly Chance chance = new(seed);
     private readonly long[] lightest = Lightest(problem);
 
+    /// <summary>Steps so far.</summary>
+    public long Work => filling.Work;
+
     /// <summary>Moves each tree into the cheapest free flask that takes all of it.</summary>
     /// <param name="plan">The plan.</param>
     public void Shrink(PackPlan plan)
@@ -41,9 +44,9 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
     public PackPlan Improve(PackPlan start, long enough, long work, CancellationToken stop)
     {
         var plan = start.Copy();
-        var end = filling.Work + work;
+        var end = Work + work;
 
-        for (var patience = PatienceFor(plan); patience > 0 && filling.Work < end && (plan.Lost > 0 || plan.Cost > enough); patience--)
+        for (var patience = PatienceFor(plan); patience > 0 && Work < end && (plan.Lost > 0 || plan.Cost > enough); patience--)
         {
             if (stop.IsCancellationRequested)
             {
@@ -93,10 +96,11 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
 
     /// <summary>Packs everything into so many flasks of each size, or gives up after some tries.</summary>
     /// <param name="counts">How many of each size.</param>
-    public PackPlan? PackInto(int[] counts)
+    /// <param name="end">The <see cref="Work"/> at which it gives up.</param>
+    public PackPlan? PackInto(int[] counts, long end)
     {
         var sizes = Enumerable.Range(0, counts.Length).SelectMany(s => Enumerable.Repeat(s, counts[s])).ToList();
-        for (var tries = 0; tries < Patience; tries++)
+        for (var tries = 0; tries < Patience && Work < end; tries++)
         {
             Shuffle(sizes);
             var plan = PackPlan.Empty(problem);

@@ -12,20 +12,26 @@ internal sealed class PackSolver
     private const long PiecesOfOne = 60;
 
     // A proof takes longer than the search on small nights, and never ends on large ones.
-    private const long WorkOfProof = 100_000_000;
+    private const long WorkOfBound = 100_000_000;
+    private const long LeastProof = 30_000_000;
+    private const long MostProof = 100_000_000;
+    private const long ProofOfOne = 3_000_000_000;
     private const int MostChoices = 300;
+    private const int MostFailed = 4;
 
     private readonly PackProblem problem;
-    private readonly PackProblem unpinned;
+    private readonly PackBound bound;
     private readonly PackSearch search;
     private readonly CancellationToken stop;
+    private readonly long pieces;
     private PackPlan plan;
     private long least;
 
     private PackSolver(PackProblem problem, ulong seed, CancellationToken stop)
     {
         (this.problem, this.stop) = (problem, stop);
-        unpinned = problem.WithoutPins();
+        pieces = Math.Min(problem.Items.Sum(i => (long)i.Quantity), problem.Sizes.Sum(s => (long)s.Free) * PiecesOfOne);
+        bound = new PackBound(problem.WithoutPins());
         var filling = new TreeFilling(problem);
         var greedy = new PackGreedy(problem, filling);
         search = new PackSearch(problem, greedy, filling, seed);
@@ -41,18 +47,21 @@ internal sealed class PackSolver
     public static PackAnswer Solve(PackProblem problem, ulong seed, CancellationToken stop)
     {
         var solver = new PackSolver(problem, seed, stop);
-        var pieces = Math.Min(problem.Items.Sum(i => (long)i.Quantity), problem.Sizes.Sum(s => (long)s.Free) * PiecesOfOne);
-        solver.Solve(Math.Min(MostWork, LeastWork + (pieces * WorkForEach)));
+        solver.Solve(Math.Min(MostWork, LeastWork + (solver.pieces * WorkForEach)));
         var flasks = Math.Max(PackFloor.Flasks(problem), PackSizes.Fewest(problem, solver.least));
         return new PackAnswer(solver.plan, solver.least, solver.plan.Lost > 0 ? PackFloor.Flasks(problem) : Math.Min(flasks, solver.plan.Flasks.Count));
     }
+
+    // Few pieces are soon proved; of many a proof would not end.
+    private long WorkOfProof => Math.Clamp(ProofOfOne / Math.Max(1, pieces), LeastProof, MostProof);
 
     private void Solve(long work)
     {
         plan = search.Improve(plan, least, work / 4, stop);
         if (plan.Lost == 0 && plan.Cost > least)
         {
-            least = Math.Max(least, new PackBound(unpinned, [.. problem.Sizes.Select(s => s.Free)]).Find(plan.Flasks, plan.Cost, WorkOfProof, stop));
+            plan.Flasks.ForEach(bound.Know);
+            least = Math.Max(least, bound.Find([.. problem.Sizes.Select(s => s.Free)], plan.Cost, WorkOfBound, stop));
             RoundUp();
         }
 
@@ -68,40 +77,59 @@ internal sealed class PackSolver
     {
         if (PackSizes.Between(problem, least, plan.Cost, int.MaxValue) is { } choices)
         {
-            least = choices.Count == 0 ? plan.Cost : choices[0].Cost;
+            var open = choices.FirstOrDefault(c => !bound.IsRefuted(c.Counts));
+            least = open.Counts is null ? plan.Cost : open.Cost;
         }
     }
 
-    // The few choices of flasks between bound and plan are looked at one by one: either one takes all, or it is proved that it cannot.
+    // The few choices of flasks between bound and plan: from below each is refuted in turn while there is work left for proofs. Of
+    // what is left open the fewest flasks are tried first, and of as many the largest, where everything is likeliest to find room.
     private void Settle()
     {
-        if (PackSizes.Between(problem, least, plan.Cost, MostChoices) is not { } choices)
+        var (choices, beyond) = Choices();
+        var (refuted, end) = (0, bound.Work + WorkOfProof);
+        while (refuted < choices.Count && Refutes(choices[refuted].Counts, choices[refuted].Cost, end))
         {
-            return;
+            refuted++;
         }
 
-        var (refuted, spent) = (0, 0L);
-        for (var i = 0; i < choices.Count; i++)
+        least = refuted < choices.Count ? choices[refuted].Cost : Math.Max(least, beyond);
+        var until = search.Work + WorkOfProof;
+        foreach (var fewest in choices.Skip(refuted).Where(c => !bound.IsRefuted(c.Counts)).GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
         {
-            if (refuted == i && spent < WorkOfProof && Refutes(choices[i].Cost, choices[i].Counts, ref spent))
+            if (Try([.. fewest.Reverse()], until))
             {
-                refuted++;
-            }
-            else if (search.PackInto(choices[i].Counts) is { } better)
-            {
-                plan = better;
                 break;
             }
         }
-
-        least = refuted == choices.Count ? plan.Cost : Math.Min(plan.Cost, choices[refuted].Cost);
     }
 
-    private bool Refutes(long cost, int[] counts, ref long spent)
+    private bool Try(IReadOnlyList<(long Cost, int[] Counts)> choices, long end)
     {
-        var bound = new PackBound(unpinned, counts);
-        var isRefuted = bound.Find(plan.Flasks, cost, WorkOfProof / 4, stop) > cost;
-        spent += bound.Work;
-        return isRefuted && !stop.IsCancellationRequested;
+        var (failed, found) = (0, false);
+        for (var i = 0; i < choices.Count && failed < MostFailed && search.Work < end && !stop.IsCancellationRequested; i++)
+        {
+            var better = search.PackInto(choices[i].Counts, end);
+            failed = better is null ? failed + 1 : 0;
+            found |= better is not null;
+            plan = better ?? plan;
+        }
+
+        return found;
     }
+
+    // The cheapest choices, as many as are worth a look, and the cost up to which there are no others.
+    private (IReadOnlyList<(long Cost, int[] Counts)> Choices, long Beyond) Choices()
+    {
+        for (var below = plan.Cost; ; below = least + ((below - least) / 2))
+        {
+            if (PackSizes.Between(problem, least, below, MostChoices) is { } choices)
+            {
+                return (choices, below);
+            }
+        }
+    }
+
+    private bool Refutes(int[] counts, long cost, long end) => bound.IsRefuted(counts)
+        || (bound.Work < end && bound.Find(counts, cost, end - bound.Work, stop) > cost && !stop.IsCancellationRequested);
 }

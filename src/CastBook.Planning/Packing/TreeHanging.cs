@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Hangs one tree, sector by sector: each time the sector that is worth most for the angle it takes.</summary>
@@ -115,6 +117,7 @@ internal sealed class TreeHanging(PackProblem problem)
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private long Solve(List<int> candidates, int[] left, long[] values, int width)
     {
         if (pieces.Length < candidates.Count)

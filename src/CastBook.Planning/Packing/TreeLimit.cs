@@ -90,6 +90,7 @@ internal sealed class TreeLimit
         return best;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private long Limit(long[] values)
     {
         var limit = ((metalPrice * problem.Sizes[size].Metal) >> MetalBits) + (metalPrice > 0 ? 1 : 0);
@@ -127,6 +128,7 @@ internal sealed class TreeLimit
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FillColumn(int width, int widest)
     {
         var found = 0;
@@ -254,6 +256,7 @@ internal sealed class TreeLimit
         return theta == 0 || columns.Exists(c => c.Width == theta);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Reprice(long gap, double pace)
     {
         var (norm, metal) = (0.0, (double)problem.Sizes[size].Metal);

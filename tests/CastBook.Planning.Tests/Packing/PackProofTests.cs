@@ -72,6 +72,15 @@ public sealed class PackProofTests
         }
     }
 
+    // Pieces worth 10 together; a large tree is worth 4 at most, a small one 3, of a third size nothing is known.
+    [Theory]
+    [InlineData(2, 0, 0, true)]
+    [InlineData(1, 2, 0, false)]
+    [InlineData(0, 3, 0, true)]
+    [InlineData(2, 0, 1, false)]
+    public void Refutes_FlasksThatAreWorthLess_AreTooFew(int large, int small, int third, bool refuted) =>
+        new PackCut(10, [4, 3, -1]).Refutes([large, small, third]).ShouldBe(refuted);
+
     // 2x + y at least 3 for the first piece and x + 2y for the second: x = y = 1.
     [Fact]
     public void Master_TwoTrees_AreSharedAtLeastCost()
