@@ -192,7 +192,12 @@ public static class BookFile
 
         if (!OperatingSystem.IsWindows())
         {
-            // A new file may be read by whoever may read the book it was made of.
+            // A book keeps its owner; a new one belongs to whoever made it, and may be read by whoever may read what it was made of.
+            if (File.Exists(target))
+            {
+                FileOwner.Keep(target, temporary);
+            }
+
             File.SetUnixFileMode(temporary, File.GetUnixFileMode(File.Exists(target) ? target : source));
         }
 

@@ -105,10 +105,39 @@ public sealed class DiskTests : IDisposable
         folder.Names.ShouldBe(["night.xlsx"]);
     }
 
-    private (int Exit, string Errors) AsNobody(params string[] words)
+    [RootFact]
+    public void Fill_BookOfAnotherPerson_StaysTheirs()
+    {
+        var book = folder.Of("night.xlsx");
+        folder.Book();
+        File.SetUnixFileMode(book, (UnixFileMode)0b110_100_000);
+        Root("chown", "1234:5678", book);
+
+        CastBookRun.In(folder.Path, ["fill", "night.xlsx"]).ExitCode.ShouldBe(0);
+
+        Told("stat", "-c", "%u:%g %a", book).ShouldBe("1234:5678 640");
+    }
+
+    [RootFact]
+    public void Fill_BookOfAColleague_KeepsTheGroupBothAreIn()
+    {
+        var book = folder.Of("night.xlsx");
+        folder.Book();
+        File.SetUnixFileMode(folder.Path, (UnixFileMode)0b111_111_111);
+        File.SetUnixFileMode(book, (UnixFileMode)0b110_110_000);
+        Root("chown", "1234:5678", book);
+
+        AsNobody(["--groups=5678"], "fill", book).Exit.ShouldBe(0);
+
+        Told("stat", "-c", "%u:%g %a", book).ShouldBe("65534:5678 660");
+    }
+
+    private (int Exit, string Errors) AsNobody(params string[] words) => AsNobody(["--clear-groups"], words);
+
+    private (int Exit, string Errors) AsNobody(string[] groups, params string[] words)
     {
         var start = new ProcessStartInfo("setpriv") { RedirectStandardError = true, RedirectStandardOutput = true, WorkingDirectory = "/" };
-        string[] all = ["--reuid=65534", "--regid=65534", "--clear-groups", CastBookRun.Host, CastBookRun.Program, .. words];
+        string[] all = ["--reuid=65534", "--regid=65534", .. groups, CastBookRun.Host, CastBookRun.Program, .. words];
         Array.ForEach(all, start.ArgumentList.Add);
         start.Environment["HOME"] = "/tmp";
         start.Environment["XDG_CONFIG_HOME"] = folder.Path;
@@ -117,6 +146,14 @@ public sealed class DiskTests : IDisposable
         run.StandardOutput.ReadToEnd();
         run.WaitForExit();
         return (run.ExitCode, errors.GetAwaiter().GetResult());
+    }
+
+    private static string Told(params string[] words)
+    {
+        using var run = Process.Start(new ProcessStartInfo(words[0], words[1..]) { RedirectStandardOutput = true })!;
+        var told = run.StandardOutput.ReadToEnd().Trim();
+        run.WaitForExit();
+        return told;
     }
 
     private static void Root(params string[] words)

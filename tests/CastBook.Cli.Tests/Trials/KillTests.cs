@@ -57,6 +57,7 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
         Array.ForEach(names, name => File.WriteAllBytes(folder.Of(name), before));
         CastBookRun.In(folder.Path, ["watch", ".", "--once"]).ExitCode.ShouldBe(0);
         var after = names.ToDictionary(name => name, name => File.ReadAllBytes(folder.Of(name)), StringComparer.Ordinal);
+        var (wasOld, wasNew) = (0, 0);
         for (var kill = 0; kill < (Kills + 4) / 5; kill++)
         {
             Clear();
@@ -68,6 +69,7 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
             {
                 var left = File.ReadAllBytes(folder.Of(name));
                 (Same(left, before) || Same(left, after[name])).ShouldBeTrue();
+                (wasOld, wasNew) = Same(left, before) ? (wasOld + 1, wasNew) : (wasOld, wasNew + 1);
             }
 
             CastBookRun.In(folder.Path, ["watch", ".", "--once"]).ExitCode.ShouldBe(0);
@@ -75,6 +77,8 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
             folder.Names.ShouldBe(names);
             AllBackupsAre(before, 3);
         }
+
+        output.WriteLine($"{(Kills + 4) / 5} kills of a watcher with three books: {wasOld} were the old one, {wasNew} the new one");
     }
 
     private (byte[] Before, byte[] After, TimeSpan Whole) WholeRun()
