@@ -22,6 +22,7 @@ internal static class FillCommand
         var start = new Option<string?>("--start") { Description = "Begin to weigh powder then, and give every step its hour, such as \"2026-11-25 20:00\".", HelpName = "HOUR" };
         var pourAt = new Option<string?>("--pour-at") { Description = "Have the first flask ready to pour then, and count every step back from it.", HelpName = "HOUR" };
         var calendar = new Option<string?>("--calendar") { Description = "Also write the steps that need a person as calendar events with alarms, for a telephone.", HelpName = "PATH" };
+        var inHand = new Option<bool>("--metal-in-hand") { Description = "Plan no more than the metal in stock allows: what is due first, then in the order of the list." };
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
@@ -29,10 +30,10 @@ internal static class FillCommand
         var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
         var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
         {
-            book, to, night, start, pourAt, calendar, dryRun, json, strict, brief, undo,
+            book, to, night, start, pourAt, calendar, inHand, dryRun, json, strict, brief, undo,
         };
         command.SetAction(parsed => (parsed.GetValue(undo) ? (Func<Request, TextWriter, TextWriter, TimeProvider, int>)Undo : Run)(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(calendar), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
+            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(calendar), parsed.GetValue(inHand), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
             output,
             errors,
             clock));
@@ -52,6 +53,7 @@ internal static class FillCommand
             var settings = SettingsAround.Of(request.Book, clock) with
             {
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
+                MetalInHandOnly = request.MetalInHand,
                 Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),
             };
             var isText = TextFile.Is(request.Book);
@@ -186,5 +188,5 @@ internal static class FillCommand
         _ => "nothing had changed, so the file was left as it is",
     };
 
-    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, bool DryRun, bool Json, bool Strict, bool Brief);
+    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, bool MetalInHand, bool DryRun, bool Json, bool Strict, bool Brief);
 }

@@ -22,6 +22,12 @@ public sealed record Night
     /// <summary>The hour from which the night is counted; missing where nobody has said one.</summary>
     public ClockQuestion? Clock { get; init; }
 
+    /// <summary>Whether only what the metal in stock allows is planned; else what is short is bought.</summary>
+    public bool MetalInHandOnly { get; init; }
+
+    /// <summary>How many of a row's pieces wait for another night, by row.</summary>
+    internal IReadOnlyDictionary<int, int> Waiting { get; init; } = new Dictionary<int, int>();
+
     /// <summary>Trees that stand in the book with a weighing or a state beyond planned.</summary>
     public IReadOnlyList<TreeInHand> Trees { get; init; } = [];
 }

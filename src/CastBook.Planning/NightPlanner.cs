@@ -31,6 +31,11 @@ public static class NightPlanner
             }
         }
 
+        return night.MetalInHandOnly ? MetalInHand.Plan(night, Once) : Once(night);
+    }
+
+    private static PlannedNight Once(Night night)
+    {
         var findings = new FindingList();
         var rows = RowChoice.Of(night, findings);
         var alloys = new AlloyBook(night.Shop, findings);

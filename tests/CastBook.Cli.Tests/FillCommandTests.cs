@@ -55,6 +55,20 @@ public sealed class FillCommandTests : IDisposable
         Files.ShouldBe([Book, "filled.xlsx"], ignoreOrder: true);
     }
 
+    [Fact]
+    public void Fill_MetalInHand_AsksForNoMetalAndMarksWhatWaits()
+    {
+        File.Copy(ReadmeTests.DemoNight, Path.Combine(folder, "night.xlsx"));
+        var all = Run("fill", "night.xlsx", "--dry-run");
+
+        var run = Run("fill", "night.xlsx", "--dry-run", "--metal-in-hand");
+
+        all.Output.ShouldContain("14k yellow 174 g (have 38.0 g: buy 136 g)");
+        run.Output.ShouldContain("14k yellow pieces 49.7 g (have 38.0 g), ");
+        run.Output.ShouldNotContain(" in stock. Buy ");
+        Run("fill", "night.xlsx", "--dry-run", "--metal-in-hand", "--json").Output.ShouldContain("10 pieces wait for 14k yellow: 38.0 g in stock, and what is planned takes 0.0 g.");
+    }
+
     [Theory]
     [InlineData("castbook: 'tonight' is no day and hour; type it like \"2026-11-25 20:00\".", "fill", Book, "--start", "tonight")]
     [InlineData("castbook: --start and --pour-at are two ways to say the same; give one of them.", "fill", Book, "--start", "2026-11-25 20:00", "--pour-at", "2026-11-26 09:00")]

@@ -7,6 +7,9 @@ public sealed partial class ReadmeTests
 {
     internal static readonly string Repository = Up(AppContext.BaseDirectory);
 
+    /// <summary>The demo night that the README fills.</summary>
+    internal static string DemoNight => Path.Combine(Repository, "templates", "wrenmoor-night", "wrenmoor-night.xlsx");
+
     [Fact]
     public void MainCommand_FillsACopyOfTheDemoAndPrintsWhatTheReadmeShows()
     {
@@ -38,7 +41,7 @@ public sealed partial class ReadmeTests
         var at = blocks.FindIndex(b => b.StartsWith("castbook explain ", StringComparison.Ordinal));
         var cell = blocks[at].Split('"')[1];
 
-        var run = CastBookRun.In(Repository, ["explain", Path.Combine("templates", "wrenmoor-night", "wrenmoor-night.xlsx"), cell]);
+        var run = CastBookRun.In(Repository, ["explain", DemoNight, cell]);
 
         run.ExitCode.ShouldBe(0, run.Errors);
         run.Output.ReplaceLineEndings("\n").ShouldStartWith(blocks[at + 1].ReplaceLineEndings("\n"));

@@ -194,6 +194,13 @@ public static partial class Catalogue
         "Trees that are under way come first, then pieces that are due; {2} must wait for metal.",
         "Have the metal in hand before you burn out {2}.");
 
+    /// <summary>Pieces left for another night, as was asked.</summary>
+    public static FindingKind WaitsForMetal { get; } = new(
+        "waits-for-metal", Severity.Check,
+        "{0} for {1}: {2} in stock, and what is planned takes {3}.",
+        "What is due goes first, then what stands higher in the list, then what still fits.",
+        "Buy metal and fill again, or type a day under \"Due\" for what cannot wait.");
+
     /// <summary>An alloy has no metal temperature.</summary>
     public static FindingKind MetalTemperatureMissing { get; } = new(
         "metal-temperature-missing", Severity.Stop,

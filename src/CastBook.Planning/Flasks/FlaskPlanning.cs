@@ -94,7 +94,7 @@ internal sealed class FlaskPlanning
         foreach (var metal in plannable)
         {
             var onTrees = built.TryGetValue(metal.Piece.Id, out var shares) ? shares.Sum(s => s.Quantity) : 0;
-            var left = metal.Piece.Quantity!.Value - onTrees;
+            var left = metal.Piece.Quantity!.Value - onTrees - night.Waiting.GetValueOrDefault(metal.Piece.Id);
 
             // Said of built trees too: their moulds may not be poured yet.
             if (!IsCastable(metal.Piece, metal.Alloy.Known) || left <= 0)

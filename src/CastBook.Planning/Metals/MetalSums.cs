@@ -33,7 +33,10 @@ internal static class MetalSums
             }
 
             plans.Add(plan);
-            Compare(plan, findings);
+            if (plan.Charges is not null || !group.Any(m => night.Waiting.ContainsKey(m.Piece.Id)))
+            {
+                Compare(plan, findings);
+            }
         }
 
         return plans;

@@ -30,6 +30,9 @@ public sealed record BookSettings
     /// <summary>The hour asked for, from which the night is counted; it wins over the workbook's own.</summary>
     public ClockQuestion? Clock { get; init; }
 
+    /// <summary>Whether only what the metal in stock allows is planned.</summary>
+    public bool MetalInHandOnly { get; init; }
+
     /// <summary>The zone in which the shop's clocks run; missing counts as UTC.</summary>
     public TimeZoneInfo? Zone { get; init; }
 
