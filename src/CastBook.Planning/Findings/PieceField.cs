@@ -17,6 +17,7 @@ public static class PieceField
     public const string Length = "length";
     public const string Width = "width";
     public const string Thickness = "thickness";
+    public const string Sizes = "sizes";
     public const string FinestSection = "finestSection";
     public const string HeaviestSection = "heaviestSection";
     public const string Gates = "gates";

@@ -10,7 +10,7 @@ namespace CastBook.Planning.Flasks;
 /// <summary>Turns rows into pieces that can be hung, and says why a row cannot.</summary>
 internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList findings)
 {
-    private static readonly string[] SizeFields = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Shape, PieceField.PerTree];
+    private static readonly string[] SizeFields = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Sizes, PieceField.Shape, PieceField.PerTree];
 
     /// <summary>The row as something to hang, or nothing where a number it needs is not known; that has a finding.</summary>
     /// <param name="metal">The row's metal.</param>

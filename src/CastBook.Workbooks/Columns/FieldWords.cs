@@ -19,6 +19,7 @@ internal static class FieldWords
         PieceField.Length => "length",
         PieceField.Width => "width",
         PieceField.Thickness => "thickness",
+        PieceField.Sizes => "sizes",
         PieceField.FinestSection => "finest section",
         PieceField.HeaviestSection => "heaviest section",
         PieceField.Gates => "gates",

@@ -25,6 +25,9 @@ internal sealed class SheetCells
 
     public HashSet<int> HiddenRows { get; } = [];
 
+    /// <summary>Texts of the sheet's own of which every run is struck out, as the objects they are.</summary>
+    public HashSet<string> Struck { get; } = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>Whether a formula stands behind any cell.</summary>
     public bool HasFormulas { get; private set; }
 

@@ -67,6 +67,13 @@ public sealed class SheetGrid
     /// <param name="row">Row, from 1.</param>
     public int LastColumnOf(int row) => cells.LastColumnOf(row);
 
+    /// <summary>Whether any text of the book is struck out run by run.</summary>
+    internal bool AnyStruckText => cells.Struck.Count + strings.Struck.Count > 0;
+
+    /// <summary>Whether every run of a cell's text is struck out.</summary>
+    /// <param name="cell">A cell of this sheet.</param>
+    internal bool IsTextStruck(GridCell cell) => cell.Text is { } text && (cells.Struck.Contains(text) || strings.Struck.Contains(text));
+
     /// <summary>Whether the row is hidden, by hand or by a filter.</summary>
     /// <param name="row">Row, from 1.</param>
     public bool IsRowHidden(int row) => cells.HiddenRows.Contains(row);

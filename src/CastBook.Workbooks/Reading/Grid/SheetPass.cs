@@ -159,7 +159,7 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
                 }
                 else if (scanner.LocalName.SequenceEqual("is"u8))
                 {
-                    value = Cells.Hold(CellKind.Text, StringItems.ReadItem(scanner));
+                    value = Cells.Hold(CellKind.Text, StringItems.ReadItem(scanner, Cells.Struck));
                 }
                 else
                 {

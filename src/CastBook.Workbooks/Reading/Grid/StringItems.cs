@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Reading.Grid;
@@ -15,7 +16,8 @@ internal static class StringItems
     /// <summary>All items of a shared strings part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="name">Its name, for a refusal.</param>
-    public static List<string> ReadAll(Stream part, string name)
+    /// <param name="struck">Takes those of which every run is struck out, as the objects they are.</param>
+    public static List<string> ReadAll(Stream part, string name, HashSet<string> struck)
     {
         var texts = new List<string>();
         try
@@ -31,7 +33,7 @@ internal static class StringItems
             {
                 if (scanner.LocalName.SequenceEqual("si"u8))
                 {
-                    texts.Add(ReadItem(scanner));
+                    texts.Add(ReadItem(scanner, struck));
                     scanner.Drop();
                 }
                 else
@@ -50,22 +52,35 @@ internal static class StringItems
 
     /// <summary>Reads the item the scanner stands on (<c>si</c> or <c>is</c>) to its end tag.</summary>
     /// <param name="scanner">The scanner.</param>
-    public static string ReadItem(XmlScanner scanner)
+    /// <param name="struck">Takes the text, as the object it is, where every run of it is struck out.</param>
+    public static string ReadItem(XmlScanner scanner, HashSet<string> struck)
     {
         var whole = default(TextParts);
+        var (runIsStruck, anyStruck, allStruck) = (false, false, true);
         var phonetic = int.MaxValue;
         for (var depth = scanner.DepthAfter(0); depth > 0;)
         {
             var opens = scanner.NextInside();
             if (opens && depth < phonetic && scanner.LocalName.SequenceEqual("t"u8))
             {
-                whole.Add(TextOf(scanner.ReadText()));
+                var text = TextOf(scanner.ReadText());
+                whole.Add(text);
+                (anyStruck, allStruck) = (anyStruck || runIsStruck, allStruck && (runIsStruck || string.IsNullOrWhiteSpace(text)));
                 if (whole.Length > Caps.TextLength)
                 {
                     throw TooLong();
                 }
 
                 continue;
+            }
+
+            if (opens && scanner.LocalName.SequenceEqual("r"u8))
+            {
+                runIsStruck = false;
+            }
+            else if (opens && scanner.LocalName.SequenceEqual("strike"u8))
+            {
+                runIsStruck = !TagAttributes.TryGet(scanner.Tag, "val"u8, out var value) || PackageXml.IsTrue(Encoding.UTF8.GetString(value));
             }
 
             if (opens && depth < phonetic && scanner.LocalName.SequenceEqual("rPh"u8) && scanner.Kind == TagKind.Start)
@@ -77,7 +92,13 @@ internal static class StringItems
             phonetic = depth < phonetic ? int.MaxValue : phonetic;
         }
 
-        return Unescape(whole.Text);
+        var item = Unescape(whole.Text);
+        if (anyStruck && allStruck)
+        {
+            struck.Add(item);
+        }
+
+        return item;
     }
 
     /// <summary>The text that the bytes between two tags stand for; longer than a cell may hold refuses the book.</summary>

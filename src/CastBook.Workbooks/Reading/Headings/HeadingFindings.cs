@@ -102,7 +102,7 @@ internal sealed class HeadingFindings
     private void SayAssumed()
     {
         var without = fields.Values
-            .Where(c => c.Unit is null)
+            .Where(c => c.Unit is null && c.Field != PieceField.Sizes)
             .Select(c => (Column: c, Dimension: HeadingWords.DimensionOf(c.Field)))
             .Where(c => c.Dimension != Dimension.None)
             .GroupBy(c => c.Dimension);

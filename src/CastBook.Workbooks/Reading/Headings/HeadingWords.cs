@@ -18,6 +18,7 @@ internal static class HeadingWords
         (PieceField.Length, Dimension.Length),
         (PieceField.Width, Dimension.Length),
         (PieceField.Thickness, Dimension.Length),
+        (PieceField.Sizes, Dimension.Length),
         (PieceField.FinestSection, Dimension.Length),
         (PieceField.HeaviestSection, Dimension.Length),
         (PieceField.Gates, Dimension.None),

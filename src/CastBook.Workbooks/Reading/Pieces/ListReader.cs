@@ -29,9 +29,10 @@ internal sealed record ListReading(
 /// <param name="values">How its cells are read.</param>
 /// <param name="marks">What is ours in it.</param>
 /// <param name="words">The shop's own words for headings.</param>
+/// <param name="alloys">The shop's alloys, by which a section line that names one is known.</param>
 internal sealed class ListReader(
     BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks,
-    IReadOnlyDictionary<string, IReadOnlyList<string>> words)
+    IReadOnlyDictionary<string, IReadOnlyList<string>> words, IReadOnlyList<ShopAlloy> alloys)
 {
     /// <summary>Reads a list; null where it has headings and no rows.</summary>
     /// <param name="list">Where the list stands.</param>
@@ -58,15 +59,16 @@ internal sealed class ListReader(
         var weight = fields.GetValueOrDefault(PieceField.PatternMass);
         var material = (weight ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
         var reader = new PieceReader(cells, material, grid, sheet.OwnColumns.TryGetValue(OwnName.Flask, out var flask) ? flask : null);
+        var sections = AlloySections.Of(rows, grid, fields, alloys);
         var pieces = new Piece[rows.Pieces.Count];
         for (var at = 0; at < pieces.Length; at++)
         {
-            pieces[at] = reader.Read(rows.Pieces[at], place.FirstId + at);
+            pieces[at] = reader.Read(rows.Pieces[at], place.FirstId + at, sections.AlloyOf(at));
         }
 
         // All that is asked of the cells from here on are the headings and our own columns.
         grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
-        var findings = headingFindings.Concat(cells.Findings).Concat(RowFindings(rows, grid)).Select(f => OnItsSheet(f, sheet)).ToList();
+        var findings = headingFindings.Concat(cells.Findings).Concat(sections.Findings()).Concat(RowFindings(rows, sections, grid)).Select(f => OnItsSheet(f, sheet)).ToList();
         return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, unread, findings);
     }
 
@@ -110,7 +112,7 @@ internal sealed class ListReader(
         Subjects = [.. finding.Subjects.Select(s => s.Kind == SubjectKind.Column ? sheet.Column(s.Key) : s)],
     };
 
-    private static IEnumerable<Finding> RowFindings(ListRows rows, SheetGrid grid)
+    private static IEnumerable<Finding> RowFindings(ListRows rows, AlloySections sections, SheetGrid grid)
     {
         Finding About(FindingKind kind, IReadOnlyList<int> which) => kind.At(Subject.Column(PieceField.Piece), RowNumbers.Text(which));
         var hidden = rows.Pieces.Where(grid.IsRowHidden).ToList();
@@ -124,9 +126,9 @@ internal sealed class ListReader(
             yield return About(Catalogue.RowsWithoutPiece, rows.Unclear);
         }
 
-        if (rows.Sections.Count > 0)
+        if (rows.Sections.Except(sections.Rows).ToList() is { Count: > 0 } others)
         {
-            yield return About(Catalogue.RowsSections, rows.Sections);
+            yield return About(Catalogue.RowsSections, others);
         }
 
         if (rows.Sums.Count > 0)

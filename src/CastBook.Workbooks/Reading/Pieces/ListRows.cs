@@ -21,6 +21,7 @@ internal sealed class ListRows
     private readonly int volume;
     private readonly int alloy;
     private readonly RunningSums sums = new();
+    private readonly List<(int Row, int First)> openSections = [];
 
     private ListRows(SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int topRow, int headingRow)
     {
@@ -37,6 +38,9 @@ internal sealed class ListRows
 
     /// <summary>Rows with a name and nothing else.</summary>
     public List<int> Sections { get; } = [];
+
+    /// <summary>Section lines with the places in <see cref="Pieces"/> of the first row below them and of the one behind their last; a line right below another is inside it.</summary>
+    public List<(int Row, int First, int End)> Sectioned { get; } = [];
 
     /// <summary>Rows that say something but name no piece.</summary>
     public List<int> Unclear { get; } = [];
@@ -82,6 +86,7 @@ internal sealed class ListRows
             }
         }
 
+        rows.EndSections();
         return rows;
     }
 
@@ -92,7 +97,7 @@ internal sealed class ListRows
             return;
         }
 
-        if (formats.AnyStruck && IsStruck(row))
+        if ((formats.AnyStruck || grid.AnyStruckText) && IsStruck(row))
         {
             Struck.Add(row);
             return;
@@ -100,14 +105,14 @@ internal sealed class ListRows
 
         if (SaysTotal(row))
         {
-            sums.EndSection();
+            EndSections();
             return;
         }
 
         if (IsSum(row))
         {
             Sums.Add(row);
-            sums.EndSection();
+            EndSections();
             return;
         }
 
@@ -121,13 +126,26 @@ internal sealed class ListRows
         }
         else if (named)
         {
+            if (openSections.Count > 0 && openSections[^1].First < Pieces.Count)
+            {
+                EndSections();
+            }
+
             Sections.Add(row);
+            openSections.Add((row, Pieces.Count));
             sums.EndSection();
         }
         else
         {
             Unclear.Add(row);
         }
+    }
+
+    private void EndSections()
+    {
+        Sectioned.AddRange(openSections.Where(s => s.First < Pieces.Count).Select(s => (s.Row, s.First, Pieces.Count)));
+        openSections.Clear();
+        sums.EndSection();
     }
 
     private void TakeOutside(int row)
@@ -163,13 +181,13 @@ internal sealed class ListRows
     {
         if (Has(row, piece))
         {
-            return formats.IsStruck(At(row, piece).Style);
+            return IsStruck(At(row, piece));
         }
 
         foreach (var (column, _, _) in columns)
         {
             var cell = grid.Cell(row, column);
-            if (!cell.IsEmpty && !formats.IsStruck(cell.Style))
+            if (!cell.IsEmpty && !IsStruck(cell))
             {
                 return false;
             }
@@ -177,6 +195,8 @@ internal sealed class ListRows
 
         return true;
     }
+
+    private bool IsStruck(GridCell cell) => formats.IsStruck(cell.Style) || grid.IsTextStruck(cell);
 
     // A list without a column of names tells nothing by a missing name.
     private bool IsSum(int row) => piece > 0 && !Has(row, piece) && !Has(row, alloy) && sums.AreIn(At(row, quantity), At(row, mass));

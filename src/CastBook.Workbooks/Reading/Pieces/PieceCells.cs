@@ -15,7 +15,9 @@ internal sealed class PieceCells
     private readonly Dictionary<string, (FieldColumn Column, ColumnHabits Habits)> fields;
     private readonly List<Finding> found = [];
     private readonly ReadingNotes notes = new();
+    private readonly MergedDown merged;
     private List<string> unreadable = [];
+    private bool sizesWithoutUnit;
     private int row;
     private int id;
 
@@ -29,11 +31,12 @@ internal sealed class PieceCells
         SheetGrid grid, CellValues values, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyList<int> rows, IReadOnlyList<string> unreadColumns)
     {
         (this.grid, this.values, this.unreadColumns) = (grid, values, unreadColumns);
+        merged = MergedDown.Of(grid, fields.Values, rows);
         this.fields = fields.ToDictionary(f => f.Key, f => (f.Value, HabitsOf(f.Value, rows)), StringComparer.Ordinal);
     }
 
     /// <summary>What was found so far, over all rows.</summary>
-    public IReadOnlyList<Finding> Findings => [.. found, .. notes.Findings()];
+    public IReadOnlyList<Finding> Findings => [.. found, .. SizesAssumed(), .. notes.Findings(), .. merged.Findings()];
 
     /// <summary>The fields of the row begun last that could not be read.</summary>
     public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? unreadColumns : [.. unreadColumns, .. unreadable];
@@ -97,6 +100,24 @@ internal sealed class PieceCells
         }
 
         return (int?)number;
+    }
+
+    /// <summary>The sizes that stand in one cell, in millimetres, two or three; none where it says none.</summary>
+    public IReadOnlyList<double> Sizes()
+    {
+        if (!fields.TryGetValue(PieceField.Sizes, out var field) || values.Text(Cell(field.Column)) is not { } text || !SizesText.IsSeveral(text))
+        {
+            return [];
+        }
+
+        if (SizesText.Parse(text, field.Column.Unit, field.Habits.Signs) is { } sizes)
+        {
+            sizesWithoutUnit |= !sizes.HasUnit;
+            return sizes.Millimetres;
+        }
+
+        Fail(Catalogue.SizesUnreadable, PieceField.Sizes, text);
+        return [];
     }
 
     /// <summary>The text of a field; missing where the cell says nothing.</summary>
@@ -203,7 +224,11 @@ internal sealed class PieceCells
         unreadable.Add(field);
     }
 
-    private GridCell Cell(FieldColumn column) => grid.Cell(row, column.Column);
+    private IEnumerable<Finding> SizesAssumed() => sizesWithoutUnit && fields[PieceField.Sizes].Column.Heading.Text is var heading
+        ? [Catalogue.UnitAssumed.At(Subject.Column(PieceField.Sizes), $"\"{heading}\"", "millimetres", $"{heading} (mm)")]
+        : [];
+
+    private GridCell Cell(FieldColumn column) => grid.Cell(merged.RowOf(row, column.Column), column.Column);
 
     private ColumnHabits HabitsOf(FieldColumn column, IReadOnlyList<int> rows)
     {

@@ -21,7 +21,10 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
     private static readonly FieldLook GateLength = FieldLook.Size(PieceField.GateLength, "gate length");
 
     /// <summary>Reads a row.</summary>
-    public Piece Read(int row, int id)
+    /// <param name="row">The row on the sheet.</param>
+    /// <param name="id">The piece's id.</param>
+    /// <param name="alloyOfSection">The alloy that its section line names; missing where none does.</param>
+    public Piece Read(int row, int id, string? alloyOfSection)
     {
         cells.Begin(row, id);
         var quantity = cells.Whole(FieldLook.Quantity);
@@ -33,7 +36,7 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
             Weight = cells.Number(FieldLook.Mass) is { } grams ? Mass.FromGrams(grams) : null,
             PatternVolume = cells.Number(FieldLook.Volume) is { } millilitres ? Volume.FromMilliliters(millilitres) : null,
             Material = cells.Text(PieceField.Material, "material") ?? materialOfWeights,
-            Alloy = cells.Text(PieceField.Alloy, "alloy"),
+            Alloy = cells.Text(PieceField.Alloy, "alloy") ?? alloyOfSection,
             Box = Box(),
             FinestSection = Millimetres(Finest),
             HeaviestSection = Millimetres(Heaviest),
@@ -57,8 +60,14 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
     {
         var shape = cells.Text(PieceField.Shape, "shape");
         var (length, width, thickness) = (Millimetres(Length), Millimetres(Width), Millimetres(Thickness));
+        var inOne = length is null || width is null || thickness is null ? cells.Sizes() : [];
+        length ??= At(0);
+        width ??= At(1);
+        thickness ??= At(2);
         var isRing = shape is not null && shape.Contains("ring", StringComparison.OrdinalIgnoreCase);
         return length is { } l && width is { } w ? new PieceBox(isRing, l, w, thickness) : null;
+
+        Length? At(int place) => place < inOne.Count ? UnitsNet.Length.FromMillimeters(inOne[place]) : null;
     }
 
     private PieceGate? Gate()

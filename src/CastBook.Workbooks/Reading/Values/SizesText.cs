@@ -1,0 +1,37 @@
+using CastBook.Workbooks.Reading.Headings;
+
+namespace CastBook.Workbooks.Reading.Values;
+
+/// <summary>Sizes in one cell: <c>20 × 10 × 3</c>, <c>20x10x3 mm</c>, <c>1" x 1/2"</c>.</summary>
+internal static class SizesText
+{
+    private const int Most = 3;
+    private static readonly string[] Signs = ["×", "x", "X", "*", " by "];
+
+    /// <summary>Whether a text means several sizes: a number, a sign between, a number. One alone may be the size of a finger.</summary>
+    /// <param name="text">The text.</param>
+    public static bool IsSeveral(string text) =>
+        text.Split(Signs, StringSplitOptions.TrimEntries) is { Length: > 1 } parts && char.IsAsciiDigit(parts[0].FirstOrDefault()) && parts[1..].Any(p => char.IsAsciiDigit(p.FirstOrDefault()));
+
+    /// <summary>The sizes in millimetres, two or three, and whether a unit stands with them; null where the text says no such thing.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="unit">The unit of its column; missing means millimetres. A unit in the cell wins, and one behind the last size is that of all.</param>
+    /// <param name="column">What the column settles about the signs in numbers.</param>
+    public static (IReadOnlyList<double> Millimetres, bool HasUnit)? Parse(string text, CellUnit? unit, NumberSigns column)
+    {
+        var parts = text.Split(Signs, StringSplitOptions.TrimEntries);
+        if (parts.Length is < 2 or > Most)
+        {
+            return null;
+        }
+
+        var numbers = Array.ConvertAll(parts, part => NumberText.Read(part, column));
+        if (Array.Exists(numbers, n => n.Outcome != NumberOutcome.Read || n.Value <= 0 || n.Unit is { Dimension: not Dimension.Length }))
+        {
+            return null;
+        }
+
+        var last = numbers[^1].Unit ?? unit;
+        return (Array.ConvertAll(numbers, n => (n.Unit ?? last)?.ToBase(n.Value) ?? n.Value), last is not null);
+    }
+}

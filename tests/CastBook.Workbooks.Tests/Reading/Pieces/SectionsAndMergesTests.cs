@@ -1,0 +1,151 @@
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
+
+namespace CastBook.Workbooks.Tests.Reading.Pieces;
+
+public sealed class SectionsAndMergesTests
+{
+    private static readonly string[] Usual = ["Piece", "Qty", "Pattern weight (g)", "Alloy"];
+
+    [Fact]
+    public void Read_AlloyMergedDown_IsTheAlloyOfEachRow()
+    {
+        var reading = Read(
+            s => s.Row(Usual).Row("Pin", 2, 1.5, "Bronze").Row("Bell", 1, 2.5).Row("Stud", 4, 0.5).Row("Cuff", 1, 9)
+                .After("<mergeCells count=\"1\"><mergeCell ref=\"D2:D4\"/></mergeCells>"));
+
+        reading.Night.Pieces.Select(p => p.Alloy).ShouldBe(["Bronze", "Bronze", "Bronze", null]);
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("A cell under Alloy that is merged over several rows was read for each of them: 2–4.");
+    }
+
+    // Four grams over two rows may be four of each, or of both together.
+    [Fact]
+    public void Read_WeightMergedDown_IsAskedForInTheOtherRows()
+    {
+        var reading = Read(
+            s => s.Row(Usual).Row("Pin", 2, 4, "Bronze").Row("Bell", 1, null, "Bronze")
+                .After("<mergeCells count=\"1\"><mergeCell ref=\"C2:C3\"/></mergeCells>"));
+
+        reading.Night.Pieces.Select(p => p.Weight?.Grams).ShouldBe([4, null]);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_SectionLineThatNamesAnAlloy_IsTheAlloyOfTheRowsBelowThatNameNone()
+    {
+        var reading = Read(s => s.Row(Usual)
+            .Row("Tin bronze:").Row("Pin", 2, 1.5).Row("Bell", 1, 2.5, "Fine silver")
+            .Row("For the fair").Row("Stud", 4, 0.5));
+
+        reading.Night.Pieces.Select(p => p.Alloy).ShouldBe(["Tin bronze", "Fine silver", null]);
+        reading.Findings.Select(f => f.Seen).ShouldBe(
+        [
+            "The section line \"Tin bronze\" in row 2 was read as the alloy of the rows below it that name none: 3.",
+            "Rows with a name and nothing else were taken for section lines: 5.",
+        ]);
+    }
+
+    [Fact]
+    public void Read_SectionInsideAnother_KeepsItsAlloyAndASumEndsBoth()
+    {
+        var reading = Read(s => s.Row(Usual)
+            .Row("Tin bronze").Row("Brooches").Row("Pin", 2, 1.5).Row("Total", 2, 1.5).Row("Stud", 4, 0.5));
+
+        reading.Night.Pieces.Select(p => p.Alloy).ShouldBe(["Tin bronze", null]);
+    }
+
+    [Fact]
+    public void Read_ListWithoutAnAlloyColumn_TakesTheAlloyOfTheShopsOwnSheet()
+    {
+        var reading = TestBooks.Read(new BookBuilder()
+            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)").Row("Old bell metal").Row("Pin", 2, 1.5))
+            .Sheet("Alloys", s => s.Row("Alloy", "Density (g/cm³)").Row("Old bell metal", 8.6))
+            .Build());
+
+        reading.Night.Pieces.ShouldHaveSingleItem().Alloy.ShouldBe("Old bell metal");
+    }
+
+    [Fact]
+    public void Read_TextStruckOutRunByRun_IsLeftOut()
+    {
+        const string Struck = "<is><r><rPr><strike/></rPr><t>Old </t></r><r><rPr><b/><strike val=\"1\"/></rPr><t>pin</t></r></is>";
+        const string Half = "<is><r><rPr><strike/></rPr><t>Old</t></r><r><t> bell</t></r></is>";
+        const string Not = "<is><r><rPr><strike val=\"0\"/></rPr><t>Stud</t></r></is>";
+
+        var reading = Read(s => s.Row(Usual)
+            .Row(Inline("A2", Struck), 2, 1.5, "Bronze").Row(Inline("A3", Half), 1, 2.5, "Bronze").Row(Inline("A4", Not), 1, 2.5, "Bronze"));
+
+        reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Old bell", "Stud"]);
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("Rows that are struck out were left out: 2.");
+    }
+
+    [Fact]
+    public void ReadAll_SharedTextStruckOut_IsTheOneThatIsAndNotItsLike()
+    {
+        var struck = new HashSet<string>(ReferenceEqualityComparer.Instance);
+        using var part = new MemoryStream("<sst><si><r><rPr><strike/></rPr><t>Pin</t></r></si><si><t>Pin</t></si></sst>"u8.ToArray());
+
+        var texts = StringItems.ReadAll(part, "xl/sharedStrings.xml", struck);
+
+        texts.Select(struck.Contains).ShouldBe([true, false]);
+    }
+
+    [Theory]
+    [InlineData("20 × 10 × 3", 20, 10, 3.0)]
+    [InlineData("20x10x3 mm", 20, 10, 3.0)]
+    [InlineData("20,5 x 10", 20.5, 10, null)]
+    [InlineData("2 cm x 10mm x 3 mm", 20, 10, 3.0)]
+    [InlineData("1\" by 1/2\"", 25.4, 12.7, null)]
+    [InlineData("1 1/2 x 1/2 in", 38.1, 12.7, null)]
+    public void Read_SizesInOneCell_AreTakenInTheirOrder(string typed, double length, double width, double? thickness)
+    {
+        var piece = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size (mm)").Row("Pin", 2, 1.5, typed)).Night.Pieces.ShouldHaveSingleItem();
+
+        piece.Box!.Value.Length.Millimeters.ShouldBe(length, 1e-9);
+        piece.Box.Value.Width.Millimeters.ShouldBe(width, 1e-9);
+        (piece.Box.Value.Thickness?.Millimeters is { } read ? Math.Round(read, 9) : (double?)null).ShouldBe(thickness);
+    }
+
+    [Theory]
+    [InlineData("17.5")]
+    [InlineData("N 1/2")]
+    [InlineData("extra large")]
+    public void Read_SizeOfAFinger_IsNoSizeOfThePiece(string typed)
+    {
+        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size").Row("Ring", 2, 1.5, typed));
+
+        reading.Night.Pieces.ShouldHaveSingleItem().Box.ShouldBeNull();
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_SizesWithoutAnyUnit_SayThatTheyAreReadInMillimetres() =>
+        Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Dimensions").Row("Pin", 2, 1.5, "20 x 10 x 3")).Findings.ShouldHaveSingleItem().Seen
+            .ShouldBe("No unit stands in \"Dimensions\"; read in millimetres.");
+
+    [Fact]
+    public void Read_SizesThatCannotBeRead_AreAStopWithAnExample()
+    {
+        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Dimensions").Row("Pin", 2, 1.5, "20 x 1O x 3"));
+
+        reading.Night.Pieces.ShouldHaveSingleItem().Box.ShouldBeNull();
+        var stop = reading.Findings.ShouldHaveSingleItem();
+        $"{stop.Seen} {stop.Why} {stop.Remedy}".ShouldBe(
+            "\"20 x 1O x 3\" does not say the piece's sizes. No tree can be planned with it. "
+            + "Type length × width × thickness, such as 20 × 10 × 3, the length from the gate outwards.");
+    }
+
+    [Fact]
+    public void Read_SizesBesideColumnsOfTheirOwn_FillOnlyWhatThoseLack()
+    {
+        var piece = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Length (mm)", "Dimensions (mm)").Row("Pin", 2, 1.5, 25, "20 × 10 × 3"))
+            .Night.Pieces.ShouldHaveSingleItem();
+
+        piece.Box!.Value.Length.Millimeters.ShouldBe(25);
+        piece.Box.Value.Width.Millimeters.ShouldBe(10);
+    }
+
+    private static Cell Inline(string address, string item) => new(Xml: $"<c r=\"{address}\" t=\"inlineStr\">{item}</c>");
+
+    private static BookReading Read(Action<SheetBuilder> fill) => TestBooks.Read(new BookBuilder().Sheet("Pieces", fill).Build());
+}
