@@ -24,6 +24,13 @@ public static partial class Catalogue
         "What may have been typed into it would be lost, so nothing was written.",
         "Fill {0} itself, or type a new name after --out to make a workbook of {1}.");
 
+    /// <summary>A template into which the rows of a list cannot be put.</summary>
+    public static FindingKind TemplateCannotTake { get; } = new(
+        "template-cannot-take", Severity.Stop,
+        "{0} cannot take the list: {1}.",
+        "The workbook would not be what either of them says, so nothing was written.",
+        "Have one row of headings in both and nothing below the template's, or move {0} away to make a plain workbook.");
+
     /// <summary>The book was saved while it was being filled.</summary>
     public static FindingKind BookChangedMeanwhile { get; } = new(
         "book-changed-meanwhile", Severity.Stop,

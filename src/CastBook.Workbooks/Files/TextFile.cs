@@ -4,7 +4,7 @@ using CastBook.Workbooks.Text;
 
 namespace CastBook.Workbooks.Files;
 
-/// <summary>Fills a list in separated text: a workbook is made of it and filled. The text is only read.</summary>
+/// <summary>Fills a list in separated text: a workbook is made of it, from the template beside it where one lies there, and filled. The text is only read.</summary>
 public static class TextFile
 {
     private static readonly string[] Extensions = [".csv", ".tsv", ".tab", ".txt"];
@@ -42,7 +42,7 @@ public static class TextFile
             var rows = TextTable.Read(TextDecoder.Decode(Bytes(path)));
             using (var book = new FileStream(made, FileMode.Create, FileAccess.ReadWrite))
             {
-                TextBook.Write(rows, book);
+                Make(rows, TemplateBeside(path), settings, book);
             }
 
             if (!OperatingSystem.IsWindows())
@@ -56,6 +56,30 @@ public static class TextFile
         finally
         {
             File.Delete(made);
+        }
+    }
+
+    private static string? TemplateBeside(string path) =>
+        Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, TextTemplate.FileName) is var beside && File.Exists(beside) ? beside : null;
+
+    private static void Make(IReadOnlyList<string[]> rows, string? template, BookSettings settings, Stream book)
+    {
+        if (template is null)
+        {
+            TextBook.Write(rows, book);
+            return;
+        }
+
+        using var list = new MemoryStream();
+        TextBook.Write(rows, list);
+        try
+        {
+            using var file = new FileStream(template, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            TextTemplate.Write(file, list, rows, settings, book);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookRefusedException(Catalogue.BookCannotBeOpened.At(Subject.Book, TextTemplate.FileName, e.Message), e);
         }
     }
 

@@ -67,7 +67,9 @@ internal static class TextBook
         }
     }
 
-    private static CellValue ValueOf(string text)
+    /// <summary>What a cell as typed becomes: short whole numbers numbers, all else text.</summary>
+    /// <param name="text">As typed.</param>
+    public static CellValue ValueOf(string text)
     {
         var isWhole = text.Length is > 0 and <= MostDigits && text.All(char.IsAsciiDigit) && (text.Length == 1 || text[0] != '0');
         return isWhole ? CellValue.Of(double.Parse(text, CultureInfo.InvariantCulture)) : CellValue.Of(text);

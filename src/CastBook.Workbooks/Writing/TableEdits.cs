@@ -34,6 +34,31 @@ internal static class TableEdits
         return part.ToBytes();
     }
 
+    /// <summary>The table part over another range of as many columns, some of them under other headings.</summary>
+    /// <param name="content">The part as it is; without a row of totals.</param>
+    /// <param name="range">The range.</param>
+    /// <param name="headings">The headings, by the place of their column in the table, from 0.</param>
+    public static byte[] Reach(byte[] content, CellRange range, IReadOnlyDictionary<int, string> headings)
+    {
+        var part = new XmlPart(content);
+        part.SetAttribute(part.Root, "ref", range.ToString());
+        if (part.Child(part.Root, "autoFilter") is { } filter)
+        {
+            part.SetAttribute(filter, "ref", range.ToString());
+        }
+
+        if (part.Child(part.Root, "tableColumns") is { } columns)
+        {
+            var known = part.Children(columns);
+            foreach (var (place, heading) in headings.Where(h => h.Key < known.Count))
+            {
+                part.SetAttribute(known[place], "name", XmlText.EscapeAttribute(heading));
+            }
+        }
+
+        return part.ToBytes();
+    }
+
     /// <summary>The table part without its last columns.</summary>
     /// <param name="content">The part as it is.</param>
     /// <param name="table">The table.</param>
