@@ -23,22 +23,40 @@ internal sealed class BookLock : IDisposable
         var holder = string.Create(CultureInfo.InvariantCulture, $"{Environment.MachineName} {Environment.ProcessId} {Guid.NewGuid():N}");
         for (var tries = 0; tries < 2; tries++)
         {
-            try
+            if (TryMake(book, file, holder))
             {
-                using var made = new StreamWriter(new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.Read));
-                made.Write(holder);
                 return new BookLock(file, holder);
             }
-            catch (IOException) when (File.Exists(file))
+
+            if (HolderOf(file) is { } other && !(IsLeftBehind(book, file, other) && SetAside(file, other)))
             {
-                if (HolderOf(file) is not { } other || !IsLeftBehind(file, other) || !SetAside(file, other))
-                {
-                    return null;
-                }
+                return null;
             }
         }
 
         return null;
+    }
+
+    // Written first and then moved to its name, which fails where the name is taken: a lock that says nothing of its holder, left
+    // by one who was cut off between the two, would keep everybody out for a while.
+    private static bool TryMake(string book, string file, string holder)
+    {
+        var made = TemporaryFile.Beside(book);
+        File.WriteAllText(made, holder);
+        try
+        {
+            File.Move(made, file);
+            return true;
+        }
+        catch (IOException) when (File.Exists(file) || !File.Exists(made))
+        {
+            // Somebody has it, or had it and swept this file away with what others left.
+            return false;
+        }
+        finally
+        {
+            File.Delete(made);
+        }
     }
 
     /// <summary>Takes a lock that was left behind out of the way; one that somebody else has taken meanwhile is put back.</summary>
@@ -46,6 +64,7 @@ internal sealed class BookLock : IDisposable
     /// <param name="leftBy">Who left it behind, as it says.</param>
     internal static bool SetAside(string file, string leftBy)
     {
+        // Not under a name that holders sweep: it may be a lock that has to go back.
         var aside = $"{file}.{Guid.NewGuid():N}.tmp";
         try
         {
@@ -88,9 +107,9 @@ internal sealed class BookLock : IDisposable
     }
 
     // By the file system's clock on both sides, so that two computers need not agree on the time.
-    private static bool IsLeftBehind(string file, string holder)
+    private static bool IsLeftBehind(string book, string file, string holder)
     {
-        var probe = $"{file}.{Guid.NewGuid():N}.tmp";
+        var probe = TemporaryFile.Beside(book);
         try
         {
             if (IsOfADeadProcessHere(holder))
