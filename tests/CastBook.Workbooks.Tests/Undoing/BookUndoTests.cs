@@ -1,3 +1,6 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
@@ -6,6 +9,7 @@ using CastBook.Workbooks.Tests.Filling;
 using CastBook.Workbooks.Tests.Reading;
 using CastBook.Workbooks.Tests.Witnesses;
 using CastBook.Workbooks.Undoing;
+using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Tests.Undoing;
 
@@ -62,17 +66,59 @@ public sealed class BookUndoTests
 
     // It writes every part anew, so that only the names, the rules and the notes tell what is ours.
     [LibreOfficeFact]
-    public void Undo_SavedByLibreOffice_GivesTheShopsSheetsAndCellsBack()
+    public void Undo_SavedByLibreOffice_GivesTheShopsSheetsAndCellsBack() =>
+        ShouldGiveTheShopsBack(filled => LibreOffice.Resave([("night.xlsx", filled)])[0]);
+
+    // It writes a relationship to a theme that the book never had, so that the validator does not open what it saved.
+    [NodeFact]
+    public void Undo_SavedByExceljs_GivesTheShopsSheetsAndCellsBack() =>
+        ShouldGiveTheShopsBack(filled => NodeLibraries.Resave("exceljs", filled), isValid: false);
+
+    [NodeFact]
+    public void Undo_SavedBySheetJs_GivesTheShopsSheetsAndCellsBack() =>
+        ShouldGiveTheShopsBack(filled => NodeLibraries.Resave("xlsx", filled));
+
+    // The shop's sheets moved behind ours, and the book was closed on one of ours that goes.
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(3, 1)]
+    [InlineData(7, 1)]
+    [InlineData(99, 1)]
+    public void Undo_SheetShown_IsTheSameOneOrTheNearestThatIsLeft(int shown, int left)
     {
-        var before = Nights.Whole().ToArray();
-        var saved = LibreOffice.Resave([("night.xlsx", Filled.From(before).Bytes)])[0];
+        var filled = Filled.From(new BookBuilder()
+            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)", "Alloy").Row("Pin", 2, 1.5, "Bronze"))
+            .Sheet("Other", s => s.Row("remarks"))
+            .Build()).Bytes;
+        var moved = With(filled, "xl/workbook.xml", xml => MoveToTheEnd(xml, "Other").Replace(
+            "<sheets>", $"<bookViews><workbookView activeTab=\"{shown}\" firstSheet=\"{shown}\"/></bookViews><sheets>", StringComparison.Ordinal));
+        SheetNames(moved).IndexOf("Other").ShouldBeInRange(4, 7);
 
-        var (after, result) = Undo(saved);
+        var after = Undo(moved).Bytes;
 
-        ShouldBearNoMarker(after);
-        Cells(after).ShouldBe(Cells(before));
-        Validator.NewMessages(saved, after).ShouldBeEmpty();
-        result.Findings.Select(f => f.Id).ShouldNotContain("typed-taken-out");
+        SheetNames(after).ShouldBe(["Pieces", "Other"]);
+        Workbook(after).ShouldContain($"activeTab=\"{left}\" firstSheet=\"{left}\"");
+    }
+
+    [Fact]
+    public void Undo_FormulaOnASheetThatGoes_TakesTheOrderOfCalculationOut()
+    {
+        var filled = Filled.From(Nights.Whole()).Bytes;
+        using var package = BookPackage.Open(new MemoryStream(filled));
+        var trees = package.Sheets.Single(s => s.Name == "Trees").PartName;
+        var edits = new BookEdits(package);
+        edits.Replace(trees, Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(package.Read(trees))
+            .Replace("</sheetData>", "<row r=\"9000\"><c r=\"A9000\"><f>1+1</f><v>2</v></c></row></sheetData>", StringComparison.Ordinal)));
+        var chain = edits.AddPart("xl/calcChain.xml", "<calcChain xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><c r=\"A9000\" i=\"3\"/></calcChain>"u8.ToArray(), "application/vnd.openxmlformats-officedocument.spreadsheetml.calcChain+xml");
+        edits.Relate(package.WorkbookPart, "calcChain", chain);
+        using var book = new MemoryStream();
+        PackageWriter.Write(package, edits, book);
+
+        var after = Undo(book.ToArray()).Bytes;
+
+        Parts.Of(book.ToArray()).ShouldContain(p => p.Name == chain);
+        Parts.Of(after).ShouldNotContain(p => p.Name == chain);
+        Validator.NewMessages(book.ToArray(), after).ShouldBeEmpty();
     }
 
     [Fact]
@@ -131,11 +177,60 @@ public sealed class BookUndoTests
         result.Findings.Single().Seen.ShouldBe("There is nothing of CastBook's in night.xlsx.");
     }
 
+    private static void ShouldGiveTheShopsBack(Func<byte[], byte[]> save, bool isValid = true)
+    {
+        var before = Nights.Whole().ToArray();
+        var saved = save(Filled.From(before).Bytes);
+
+        var (after, result) = Undo(saved);
+
+        ShouldBearNoMarker(after);
+        Cells(after).ShouldBe(Cells(before));
+        result.Findings.Select(f => f.Id).ShouldNotContain("typed-taken-out");
+        if (isValid)
+        {
+            Validator.NewMessages(saved, after).ShouldBeEmpty();
+        }
+    }
+
+    private static byte[] With(byte[] book, string part, Func<string, string> change)
+    {
+        using var package = BookPackage.Open(new MemoryStream(book));
+        var edits = new BookEdits(package);
+        edits.Replace(part, Encoding.UTF8.GetBytes(change(Encoding.UTF8.GetString(package.Read(part)))));
+        using var output = new MemoryStream();
+        PackageWriter.Write(package, edits, output);
+        return output.ToArray();
+    }
+
+    // As office programs do it: names that belong to a sheet count the sheets anew.
+    private static string MoveToTheEnd(string workbook, string sheet)
+    {
+        workbook = Regex.Replace(workbook, "localSheetId=\"(\\d+)\"", m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture) is > 1 and var id
+            ? string.Create(CultureInfo.InvariantCulture, $"localSheetId=\"{id - 1}\"")
+            : m.Value);
+        var at = workbook.IndexOf($"<sheet name=\"{sheet}\"", StringComparison.Ordinal);
+        var element = workbook[at..(workbook.IndexOf("/>", at, StringComparison.Ordinal) + 2)];
+        return workbook.Replace(element, "", StringComparison.Ordinal).Replace("</sheets>", element + "</sheets>", StringComparison.Ordinal);
+    }
+
+    private static List<string> SheetNames(byte[] book)
+    {
+        using var package = BookPackage.Open(new MemoryStream(book));
+        return [.. package.Sheets.Select(s => s.Name)];
+    }
+
+    private static string Workbook(byte[] book)
+    {
+        using var package = BookPackage.Open(new MemoryStream(book));
+        return Encoding.UTF8.GetString(package.Read(package.WorkbookPart));
+    }
+
     private static void ShouldBearNoMarker(byte[] book)
     {
         using var package = BookPackage.Open(new MemoryStream(book));
         package.DefinedNames.ShouldAllBe(n => !n.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal));
-        package.Sheets.ShouldAllBe(s => !System.Text.Encoding.UTF8.GetString(package.Read(s.PartName)).Contains("castbook:", StringComparison.Ordinal));
+        package.Sheets.ShouldAllBe(s => !Encoding.UTF8.GetString(package.Read(s.PartName)).Contains("castbook:", StringComparison.Ordinal));
     }
 
     /// <summary>Every cell that says anything, with its sheet and address.</summary>
@@ -149,7 +244,7 @@ public sealed class BookUndoTests
                let grid = SheetReader.Read(package, sheet, strings)
                from row in grid.Rows
                from column in Enumerable.Range(1, grid.LastColumnOf(row))
-               let text = CastBook.Workbooks.Writing.FillRecord.TextOf(grid.Cell(row, column))
+               let text = FillRecord.TextOf(grid.Cell(row, column))
                where text.Length > 0
                select $"{sheet.Name} {CellRef.AddressOf(row, column)} {text}",
         ];
