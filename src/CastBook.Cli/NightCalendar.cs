@@ -66,7 +66,7 @@ internal static class NightCalendar
     private static IEnumerable<List<ClockStep>> Works(NightClock clock)
     {
         var work = new List<ClockStep>();
-        foreach (var step in clock.Steps.Where(s => s.Hands))
+        foreach (var step in clock.Steps.Where(s => s is { Hands: true, IsDone: false }))
         {
             if (work.Count > 0 && (step.Mix is null || step.Mix != work[^1].Mix))
             {

@@ -28,6 +28,9 @@ public sealed record Night
     /// <summary>How many of a row's pieces wait for another night, by row.</summary>
     internal IReadOnlyDictionary<int, int> Waiting { get; init; } = new Dictionary<int, int>();
 
+    /// <summary>What of the night was done, and when; missing where nobody has said.</summary>
+    public DoneHours? Done { get; init; }
+
     /// <summary>Trees that stand in the book with a weighing or a state beyond planned.</summary>
     public IReadOnlyList<TreeInHand> Trees { get; init; } = [];
 }

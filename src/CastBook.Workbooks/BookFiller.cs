@@ -5,6 +5,7 @@ using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Reports;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Sheets;
@@ -68,6 +69,13 @@ public static class BookFiller
         {
             var pieces = ComputedSheet.WithLastFlasks(reading, computed);
             reading = reading with { Night = reading.Night with { Pieces = pieces } };
+        }
+
+        if (Own(reading, OwnName.ClockSheet) is { } clock)
+        {
+            var findings = new List<Finding>();
+            var values = new CellValues(NumberFormats.Read(package), package.Date1904);
+            reading = reading with { Night = reading.Night with { Done = DoneHoursReader.Read(clock, values, findings) }, Findings = [.. reading.Findings, .. findings] };
         }
 
         var record = FillRecord.Read(Own(reading, OwnName.ChecksSheet), ChecksSheet.RecordColumn);

@@ -16,10 +16,12 @@ internal sealed class ClockPlanning
     private readonly FindingList findings;
     private readonly IReadOnlyList<KilnLoad> loads;
     private readonly NightTiming timing;
+    private readonly PlannedFlasks flasks;
 
     private ClockPlanning(Night night, PlannedFlasks flasks, FindingList findings)
     {
         this.night = night;
+        this.flasks = flasks;
         this.findings = findings;
         var rules = new ClockRules(night.Shop.Settings);
         loads = new KilnLoading(night.Shop, findings).Plan(flasks.Flasks);
@@ -49,11 +51,18 @@ internal sealed class ClockPlanning
 
     private NightClock Plan()
     {
-        var timed = timing.Plan(0);
+        var planned = timing.Plan(0);
+        var done = Done(planned);
+        var timed = done is null ? planned : timing.Continue(planned, done);
         var clock = Answer(timed);
+        if (done is not null)
+        {
+            new RunningChecks(clock, done, flasks, findings).Look(Answer(planned));
+        }
+
         if (timed.Outside > 0)
         {
-            SayOutside(clock, timed);
+            SayOutside(clock, done is null ? Better(timed) : "The night is under way: have somebody there, or let the moulds set on or the timer wait.");
         }
 
         foreach (var set in clock.Steps.Where(s => s.Kind == ClockStepKind.Set && s.Takes > DriesAfter))
@@ -72,6 +81,21 @@ internal sealed class ClockPlanning
         return clock;
     }
 
+    private DoneTimes? Done(TimedNight planned)
+    {
+        if (night.Clock is { } question)
+        {
+            return DoneTimes.Of(night.Done, question, planned);
+        }
+
+        if (night.Done is { Steps.Count: > 0 })
+        {
+            findings.Add(Catalogue.DoneHoursWithoutStart.At(Subject.Setting(SettingName.StartAt)));
+        }
+
+        return null;
+    }
+
     private NightClock Answer(TimedNight timed)
     {
         var steps = timed.Steps;
@@ -84,11 +108,11 @@ internal sealed class ClockPlanning
             Zone = night.Clock?.Zone ?? TimeZoneInfo.Utc,
         };
         return WorkingHours.Around(night.Shop.Settings, night.Clock) is { } hours
-            ? clock with { Steps = [.. clock.Steps.Select(s => s.Hands && hours.MinutesOutside(clock.Start!.Value.AddMinutes(s.Begins.Minutes), s.Takes) > 0 ? s with { IsOutside = true } : s)] }
+            ? clock with { Steps = [.. clock.Steps.Select(s => s is { Hands: true, IsDone: false } && hours.MinutesOutside(clock.Start!.Value.AddMinutes(s.Begins.Minutes), s.Takes) > 0 ? s with { IsOutside = true } : s)] }
             : clock;
     }
 
-    private void SayOutside(NightClock clock, TimedNight timed)
+    private void SayOutside(NightClock clock, string move)
     {
         var outside = clock.Steps.Where(s => s.IsOutside).ToList();
         var settings = night.Shop.Settings;
@@ -96,7 +120,7 @@ internal sealed class ClockPlanning
         findings.Add(Catalogue.StepsOutsideHours.At(
             Subject.Setting(SettingName.AtWorkFrom),
             Say.Count(outside.Count, "step falls", "steps fall"), from, until,
-            ClockWords.Of(outside[0]), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), Better(timed)));
+            ClockWords.Of(outside[0]), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), move));
     }
 
     // The nearest hour that leaves least outside.

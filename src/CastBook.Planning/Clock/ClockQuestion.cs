@@ -18,4 +18,10 @@ public sealed record ClockQuestion(DateTimeOffset At, bool IsPour, TimeZoneInfo 
             : zone.IsAmbiguousTime(local) ? new DateTimeOffset(local, zone.GetAmbiguousTimeOffsets(local).Max())
             : new DateTimeOffset(local, zone.GetUtcOffset(local));
     }
+
+    /// <summary>The hour that clocks of a zone show; one that they skip is the one after the change.</summary>
+    /// <param name="shown">What the clocks show.</param>
+    /// <param name="zone">The zone.</param>
+    internal static DateTimeOffset Nearest(DateTime shown, TimeZoneInfo zone) =>
+        Shown(shown, zone) ?? new DateTimeOffset(shown, zone.GetUtcOffset(shown.AddHours(-3)));
 }

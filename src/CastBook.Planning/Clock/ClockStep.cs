@@ -38,6 +38,15 @@ public sealed record ClockStep
     /// <summary>When the kiln has reached it, from the step's begin on; missing where the way is within the hold.</summary>
     public Duration? Arrives { get; init; }
 
+    /// <summary>How long the kiln is held, once it is there, as its programme says.</summary>
+    public Duration? Hold { get; init; }
+
+    /// <summary>How long after its pour a flask may be quenched.</summary>
+    public Duration? Wait { get; init; }
+
+    /// <summary>Whether it was done: its times are what really happened, as far as the shop typed it.</summary>
+    public bool IsDone { get; init; }
+
     /// <summary>The same step at another time.</summary>
     /// <param name="by">By how much later.</param>
     internal ClockStep Later(Duration by) => this with { Begins = Begins + by };

@@ -63,7 +63,7 @@ public static class ClockWords
     {
         var way = step.Kind == ClockStepKind.Fall ? "falls to" : "to";
         var hold = step.Arrives is { } arrives ? $"there after {Say.Hours(arrives)}, then held" : "held";
-        return Inv($"Kiln of load {step.Load} {way} {Celsius(step)}, {hold} {Say.Hours(step.Takes - (step.Arrives ?? Duration.Zero))}");
+        return Inv($"Kiln of load {step.Load} {way} {Celsius(step)}, {hold} {Say.Hours(step.Hold ?? step.Takes)}");
     }
 
     private static string Celsius(ClockStep step) => step.Target is { } target ? Say.Celsius(target) : "its temperature";

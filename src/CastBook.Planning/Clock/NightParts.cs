@@ -102,6 +102,7 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
         Load = load.Number,
         Target = stage.Target,
         Arrives = stage.WayInHold ? null : stage.Way,
+        Hold = stage.Hold,
     };
 
     private static Duration End(List<ClockStep> steps) => steps.Count == 0 ? Duration.Zero : steps[^1].Ends;

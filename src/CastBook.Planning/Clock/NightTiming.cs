@@ -55,6 +55,51 @@ internal sealed class NightTiming
         return night;
     }
 
+    /// <summary>The night as it goes on from what was done.</summary>
+    /// <param name="planned">The night as planned.</param>
+    /// <param name="done">What was done.</param>
+    public TimedNight Continue(TimedNight planned, DoneTimes done)
+    {
+        var night = new TimedNight(setMinutes);
+        var running = new RunningSteps(done, night, setMinutes);
+        var mixed = running.Mixing([.. planned.Steps.OrderBy(s => s.Load ?? 0)]);
+        var begun = planned.Steps.Count == 0 ? 0 : planned.Steps[0].Begins.Minutes;
+        var filled = mixed.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? begun;
+        var earliest = Math.Max(Math.Max(filled + setMinutes, mixed.Count == 0 ? filled : mixed.Max(s => s.Ends.Minutes)), done.Now);
+        night.Add(mixed, Outside(mixed));
+        var isFirst = true;
+        foreach (var load in loads)
+        {
+            var steps = planned.Steps.Where(s => s.Load == load.Load.Number).ToList();
+            if (steps.Any(s => done.Of(s) is not null))
+            {
+                var followed = running.Load(steps, filled);
+                night.Add(followed, Outside(followed));
+                night.Empty(load, followed.Where(s => s.Kind == ClockStepKind.Pour).Max(s => s.Ends.Minutes));
+            }
+            else
+            {
+                AddUnbegun(load, steps, filled, Math.Max(earliest, night.KilnFree(load.Load)), isFirst && question is { IsPour: true }, night);
+            }
+
+            isFirst = false;
+        }
+
+        return night;
+    }
+
+    // A pour that was asked for stays where it is as long as it can.
+    private void AddUnbegun(LoadParts load, List<ClockStep> planned, double filled, double earliest, bool keep, TimedNight night)
+    {
+        var before = planned.First(s => s.Kind is ClockStepKind.BaseOff or ClockStepKind.KilnOn).Begins.Minutes;
+        var timer = planned.FirstOrDefault(s => s.Kind == ClockStepKind.Timer)?.Takes.Minutes ?? 0;
+        var at = keep && before >= earliest ? (before, timer) : Place(load, earliest, night);
+        night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), Outside(load.Pours, load.PourAt(at.Item1, at.Item2)));
+    }
+
+    private double Outside(IReadOnlyList<ClockStep> timed) =>
+        hours is null ? 0 : timed.Where(s => s is { Hands: true, IsDone: false }).Sum(s => hours.MinutesOutside(question!.At.AddMinutes(s.Begins.Minutes), s.Takes));
+
     private static (double Start, double Kiln, double Timer) Forwards(double start) => (start, 0, 0);
 
     // From the pour back: the timer's wait first, then the set, each as short as hands allow.

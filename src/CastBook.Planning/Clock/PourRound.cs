@@ -71,7 +71,7 @@ internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictio
     {
         while (waiting.Count > 0 && waiting[0].Due <= now)
         {
-            steps.Add(Step(ClockStepKind.Quench, waiting[0].Flask, rules.Quenching, hands: true));
+            steps.Add(Step(ClockStepKind.Quench, waiting[0].Flask, rules.Quenching, hands: true) with { Wait = flasks[waiting[0].Flask].QuenchAfter });
             now += rules.Quenching;
             waiting.RemoveAt(0);
         }

@@ -26,10 +26,15 @@ internal sealed class TimedNight(double setMinutes)
     /// <param name="part">The part.</param>
     /// <param name="at">When it begins.</param>
     /// <param name="outside">How many of its minutes fall outside.</param>
-    public void Add(NightPart part, double at, double outside)
+    public void Add(NightPart part, double at, double outside) => Add(part.At(at), outside);
+
+    /// <summary>Adds steps that stand where they stand.</summary>
+    /// <param name="timed">The steps.</param>
+    /// <param name="outside">How many of their minutes fall outside.</param>
+    public void Add(IEnumerable<ClockStep> timed, double outside)
     {
         Outside += outside;
-        foreach (var step in part.At(at))
+        foreach (var step in timed)
         {
             steps.Add(step);
             if (step.Hands)
@@ -68,9 +73,16 @@ internal sealed class TimedNight(double setMinutes)
 
         Add(load.Burnout, loaded + timer, 0);
         Add(load.Pours, load.PourAt(before, timer), outside[1]);
-        var last = load.Pours.Steps.Where(s => s.Kind == ClockStepKind.Pour).Max(s => s.Ends.Minutes);
+        Empty(load, load.PourAt(before, timer) + load.Pours.Steps.Where(s => s.Kind == ClockStepKind.Pour).Max(s => s.Ends.Minutes));
+    }
+
+    /// <summary>Notes when the kiln of a load was emptied.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="at">When.</param>
+    public void Empty(LoadParts load, double at)
+    {
         var celsius = load.Load.Pours.Select(p => p.Temperature?.DegreesCelsius).LastOrDefault(t => t is not null) ?? load.Load.Schedule.Stages[^1].Target.DegreesCelsius;
-        kilns[load.Load.Kiln] = (load.PourAt(before, timer) + last, celsius, load.Load.CoolsDegreesPerHour);
+        kilns[load.Load.Kiln] = (at, celsius, load.Load.CoolsDegreesPerHour);
     }
 
     /// <summary>When the kiln of a load is empty, and no hotter than its first stage.</summary>
@@ -78,6 +90,22 @@ internal sealed class TimedNight(double setMinutes)
     public double KilnFree(KilnLoad load) => kilns.TryGetValue(load.Kiln, out var kiln)
         ? kiln.At + (60 * Math.Max(0, kiln.Celsius - (load.Schedule.LoadAt ?? load.Schedule.Stages[0].Target).DegreesCelsius) / kiln.Cools)
         : double.NegativeInfinity;
+
+    /// <summary>The first moment from which hands are free for so long.</summary>
+    /// <param name="at">From when.</param>
+    /// <param name="minutes">For how long.</param>
+    public double FreeFrom(double at, double minutes)
+    {
+        foreach (var (begins, ends) in hands.OrderBy(h => h.Begins))
+        {
+            if (at < ends - Dust && at + minutes > begins + Dust)
+            {
+                at = ends;
+            }
+        }
+
+        return at;
+    }
 
     /// <summary>Whether a part would need hands that are busy.</summary>
     /// <param name="part">The part.</param>

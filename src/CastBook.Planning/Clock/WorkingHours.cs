@@ -32,7 +32,7 @@ internal sealed class WorkingHours
             // Hours that end before they begin run past midnight.
             var begin = day.AddDays(i).ToDateTime(from);
             var end = day.AddDays(until > from ? i : i + 1).ToDateTime(until);
-            hours.open.Add((Hour(begin, question.Zone), Hour(end, question.Zone)));
+            hours.open.Add((ClockQuestion.Nearest(begin, question.Zone), ClockQuestion.Nearest(end, question.Zone)));
         }
 
         return hours;
@@ -56,8 +56,4 @@ internal sealed class WorkingHours
 
         return (ends - begins).TotalMinutes - inside;
     }
-
-    // An hour that the clocks skip is the one after the change.
-    private static DateTimeOffset Hour(DateTime shown, TimeZoneInfo zone) =>
-        ClockQuestion.Shown(shown, zone) ?? new DateTimeOffset(shown, zone.GetUtcOffset(shown.AddHours(-3)));
 }

@@ -25,6 +25,11 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
         }
 
         var name = $"{ClockWords.Of(step)}, from";
+        if (step.IsDone)
+        {
+            return new(name, "its end, as typed on the Clock sheet or as the next step was, and the minutes it takes", "", null, "") { Inputs = Asked, ValidFor = Range };
+        }
+
         if (Before(step) is not { } before)
         {
             return new(name, Asked.Count == 0 ? "times count from the first step" : "the first step, counted from the hour that was asked for", "", null, "")
@@ -54,7 +59,7 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
     /// <summary>When a step ends; nothing where there is no such step.</summary>
     /// <param name="step">The step.</param>
     public Account? Ends(ClockStep? step) => step is null ? null : new(
-        $"{ClockWords.Of(step)}, until", $"{ClockWords.Time(clock, step.Begins)} and {Say.Plain(Math.Round(step.Takes.Minutes, 1))} min of it", "", null, "")
+        $"{ClockWords.Of(step)}, until", step.IsDone ? "as typed on the Clock sheet, or when the next step was begun" : $"{ClockWords.Time(clock, step.Begins)} and {Say.Plain(Math.Round(step.Takes.Minutes, 1))} min of it", "", null, "")
     {
         Inputs = Asked,
         ValidFor = Range,

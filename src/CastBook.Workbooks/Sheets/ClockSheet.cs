@@ -17,27 +17,47 @@ internal static class ClockSheet
     /// <summary>The column of that heading.</summary>
     public const int KeyColumn = 4;
 
+    /// <summary>The heading of the column in which the shop types when a step was done.</summary>
+    public const string DoneHeading = "Done at";
+
+    /// <summary>What stands before the cell in which the shop types what hour it is.</summary>
+    public const string NowLabel = "If you are late, type the hour it is now:";
+
+    /// <summary>The column of that cell.</summary>
+    public const int NowColumn = KeyColumn + 1;
+
+    // Smaller numbers are hours: 22.
+    private const double EarliestDay = 10_000;
+
+    private const int NowRow = 3;
     private const int HeadingRow = 4;
 
     private static readonly Look SmallTime = Look.Text with { Horizontal = "right" };
 
-    private static readonly string[] Headings = ["Day", "From", "Until", KeyHeading, "Done", "Remarks"];
+    private static readonly string[] Headings = ["Day", "From", "Until", KeyHeading, DoneHeading, "Remarks"];
 
     /// <summary>How a time looks that somebody must keep.</summary>
     public static Look BigTime { get; } = Look.Strong with { Size = 14, Horizontal = "right" };
 
     /// <summary>The headings of the cells that are the shop's.</summary>
-    public static IReadOnlyCollection<string> ShopHeadings { get; } = ["Done", "Remarks"];
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = [DoneHeading, "Remarks"];
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
     /// <param name="kept">What the shop wrote on it.</param>
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
-        var sheet = new OwnedSheet("Clock") { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 9, 22] };
+        var sheet = new OwnedSheet("Clock") { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 11, 20] };
         sheet.Set(1, 1, $"Clock: {context.BookName}", Look.Title);
         var clock = context.Plan.Clock;
         sheet.Set(2, 1, Under(clock), Look.Small);
+        if (clock?.Start is not null)
+        {
+            sheet.Set(NowRow, KeyColumn, NowLabel, Look.Small with { Horizontal = "right" });
+            var now = kept.Of(NowLabel, KeptCells.AboveHeadings);
+            sheet.Set(NowRow, NowColumn, now, Hour(now));
+        }
+
         for (var column = 1; column <= Headings.Length; column++)
         {
             sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column <= 3 ? Look.NumberHeading : Look.Heading);
@@ -90,13 +110,21 @@ internal static class ClockSheet
         sheet.Set(row, 2, ClockWords.Time(clock, step.Begins), step.Hands ? BigTime with { Size = 12 } : SmallTime);
         sheet.Set(row, 3, step.Takes.Minutes < 1 ? null : ClockWords.Time(clock, step.Ends), SmallTime);
         sheet.Set(row, 4, words, step.Hands ? Look.Strong : Look.Text);
-        sheet.Set(row, 5, kept.Of(words, "Done"), Look.Box with { Horizontal = "center" });
+        var done = kept.Of(words, DoneHeading);
+        sheet.Set(row, 5, done, Hour(done));
         sheet.Set(row, 6, kept.Of(words, "Remarks"), Look.Box with { Wrap = true });
         if (step.IsOutside)
         {
             sheet.Mark(row, 2, Severity.Check);
         }
     }
+
+    // What was typed as a date of the spreadsheet is kept as one.
+    private static Look Hour(CellValue typed) => Look.Box with
+    {
+        Horizontal = "center",
+        NumberFormat = typed.Number switch { < 1 => "hh:mm", > EarliestDay => "d mmm hh:mm", _ => null },
+    };
 
     /// <summary>A time of day where the hour is known; nothing without, for a plan on paper promises no hours.</summary>
     /// <param name="clock">The clock.</param>
@@ -112,6 +140,7 @@ internal static class ClockSheet
 
         yield return "Minutes of work are the Shop sheet's, or usual ones. Set, burnout and holds are never shortened: when you are late, all that follows is later.";
         yield return "Hottest flasks are poured first; then the kiln is lowered and held, so that the next moulds have its temperature to their core.";
+        yield return "\"Done at\" is yours: type when a step was done, such as 22:40, and fill again; the rest of the night follows from it.";
         yield return "A mould that is burnt out is white; grey or black is not. A burnout that was broken off is begun again.";
     }
 }

@@ -6,6 +6,9 @@ namespace CastBook.Workbooks.Sheets;
 /// <summary>The cells of an owned sheet that are the shop's (weighings, states, ticks, remarks), kept by flask over a refresh.</summary>
 internal sealed class KeptCells
 {
+    /// <summary>Stands for the heading of cells that stand above the headings, beside what they are for.</summary>
+    public const string AboveHeadings = "";
+
     private readonly Dictionary<(string Flask, string Heading), CellValue> values = [];
 
     /// <summary>Nothing kept: the sheet is new.</summary>
@@ -28,6 +31,14 @@ internal sealed class KeptCells
         var columns = Enumerable.Range(1, grid.LastColumnOf(heading))
             .Where(column => grid.Cell(heading, column).Text is { } text && headings.Contains(text))
             .Select(column => (Heading: grid.Cell(heading, column).Text!, Column: column)).ToList();
+        foreach (var row in grid.Rows.TakeWhile(r => r < heading))
+        {
+            if (grid.Cell(row, keyColumn).Text is { Length: > 0 } purpose)
+            {
+                kept.values[(purpose, AboveHeadings)] = Value(grid.Cell(row, keyColumn + 1));
+            }
+        }
+
         foreach (var row in grid.Rows.Where(r => r > heading))
         {
             if (grid.Cell(row, keyColumn).Text is not { Length: > 0 } flask)
@@ -37,13 +48,7 @@ internal sealed class KeptCells
 
             foreach (var (name, column) in columns)
             {
-                var cell = grid.Cell(row, column);
-                kept.values[(flask, name)] = cell.Kind switch
-                {
-                    CellKind.Number or CellKind.Boolean or CellKind.Date => CellValue.Of(cell.Number),
-                    CellKind.Text => CellValue.Of(cell.Text),
-                    _ => CellValue.Empty,
-                };
+                kept.values[(flask, name)] = Value(grid.Cell(row, column));
             }
         }
 
@@ -54,4 +59,11 @@ internal sealed class KeptCells
     /// <param name="flask">The flask's letter, the letters of a mix, or a step of the clock.</param>
     /// <param name="heading">The column's heading.</param>
     public CellValue Of(string flask, string heading) => values.GetValueOrDefault((flask, heading));
+
+    private static CellValue Value(GridCell cell) => cell.Kind switch
+    {
+        CellKind.Number or CellKind.Boolean or CellKind.Date => CellValue.Of(cell.Number),
+        CellKind.Text => CellValue.Of(cell.Text),
+        _ => CellValue.Empty,
+    };
 }

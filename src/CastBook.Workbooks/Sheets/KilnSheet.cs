@@ -106,7 +106,7 @@ internal static class KilnSheet
         sheet.Set(row, 1, number.ToString(CultureInfo.InvariantCulture), Look.Strong);
         sheet.Set(row, 2, CellValue.Of(CellNumbers.Celsius(step.Target)), Look.Big(Look.Whole));
         sheet.Set(row, 3, CellValue.Of(step.Target is { } target ? Math.Round(target.DegreesFahrenheit, MidpointRounding.AwayFromZero) : null), Look.Big(Look.Whole));
-        sheet.Set(row, 6, HoursAndMinutes(step.Takes - (step.Arrives ?? Duration.Zero)), Hold);
+        sheet.Set(row, 6, HoursAndMinutes(step.Hold ?? step.Takes), Hold);
         sheet.Set(row, 7, At(clock, step.Begins), Time);
         sheet.Set(row, 8, At(clock, step.Ends), Time);
     }

@@ -60,7 +60,7 @@ public sealed class ClockPropertyTests
     private static DateTimeOffset FirstPour(NightClock clock) =>
         clock.Start!.Value.AddMinutes(clock.Steps.First(s => s is { Kind: ClockStepKind.Pour, Load: 1 }).Begins.Minutes);
 
-    private static void HandsAreSingle(NightClock clock)
+    internal static void HandsAreSingle(NightClock clock)
     {
         var hands = clock.Steps.Where(s => s.Hands).OrderBy(s => s.Begins.Minutes).ThenBy(s => s.Ends.Minutes).ToList();
         for (var i = 1; i < hands.Count; i++)
@@ -110,7 +110,7 @@ public sealed class ClockPropertyTests
         }
     }
 
-    private static Night Invent(int seed)
+    internal static Night Invent(int seed)
     {
         var random = new Random(seed);
         var silver = Wrenmoor.Silver.Alloy with { FlaskTemperatureOrdinary = Wrenmoor.Celsius(random.Next(450, 650)) };

@@ -1,0 +1,74 @@
+namespace CastBook.Planning.Findings;
+
+/// <summary>Findings about what was really done in a night.</summary>
+public static partial class Catalogue
+{
+    /// <summary>Beside a step stands something that is no hour.</summary>
+    public static FindingKind DoneHourUnreadable { get; } = new(
+        "done-hour-unreadable", Severity.Check,
+        "\"{0}\" beside \"{1}\" on the Clock sheet is no hour.",
+        "The rest of the night is counted from when steps were done.",
+        "Type an hour such as 22:40, with its day where it is not plain: 2026-11-25 22:40.");
+
+    /// <summary>Hours of done steps, and no hour from which the night is counted.</summary>
+    public static FindingKind DoneHoursWithoutStart { get; } = new(
+        "done-hours-without-start", Severity.Check,
+        "Hours are typed under \"Done at\" on the Clock sheet, but nothing says from when the night is counted.",
+        "Without it an hour has no day, so these hours move nothing.",
+        "Type \"Start at\" on the Shop sheet, such as 2026-11-25 20:00.");
+
+    /// <summary>The night runs at other hours than planned.</summary>
+    public static FindingKind NightRunsLate { get; } = new(
+        "night-runs-late", Severity.Note,
+        "By the hours typed on the Clock sheet the night runs {0} than planned: {1} is now at {2}.",
+        "", "Nothing to do: all that is not done has moved with it, and nothing was shortened.");
+
+    /// <summary>Steps that were done in an order that cannot be.</summary>
+    public static FindingKind DoneOutOfOrder { get; } = new(
+        "done-out-of-order", Severity.Check,
+        "By the hours typed on the Clock sheet \"{0}\" was done at {1}, before \"{2}\", which comes first and was done at {3}.",
+        "The rest of the night is counted from these hours.",
+        "Correct one of them, and type the day with it where it is past midnight.");
+
+    /// <summary>A mix was poured or shaken after it had begun to set.</summary>
+    public static FindingKind MixOutlived { get; } = new(
+        "mix-outlived", Severity.Check,
+        "By the hours typed on the Clock sheet mix {0} was worked for {1} from the first powder in the water; its working time is {2}.",
+        "Investment that was moved while it set is weak, and gives fins, bubbles and cracks.",
+        "Wash the flasks {3} out and invest them again where their pieces must not fail; else pour them last and look at the moulds first.");
+
+    /// <summary>Moulds were taken up before they had set.</summary>
+    public static FindingKind TakenUpTooEarly { get; } = new(
+        "taken-up-too-early", Severity.Check,
+        "By the hours typed on the Clock sheet the moulds {0} were taken up after {1} of set; they need at least {2}.",
+        "A green mould cracks when it is moved, and steam bursts it in the kiln.",
+        "Put them down again until {3} where the kiln is not on yet; else look for cracks, and dry them longer at the first hold.");
+
+    /// <summary>A stage of a burnout was shorter than asked.</summary>
+    public static FindingKind StageTooShort { get; } = new(
+        "stage-too-short", Severity.Check,
+        "By the hours typed on the Clock sheet \"{0}\" ended after {1} instead of {2}.",
+        "A hold that is cut short leaves water or carbon in the mould, which gives gas and rough castings.",
+        "Set the kiln back to that stage, hold it {3} longer, and type the new hour beside it.");
+
+    /// <summary>A burnout took longer than its programme, as it does when the kiln was off.</summary>
+    public static FindingKind BurnoutInterrupted { get; } = new(
+        "burnout-interrupted", Severity.Check,
+        "By the hours typed on the Clock sheet \"{0}\" took {1} instead of {2}.",
+        "If the kiln was off meanwhile, the moulds cooled, may have cracked, and carbon is not burnt out.",
+        "If it was off, begin the burnout again from its first stage and type its new hours; lay the kiln's log over the plan with castbook kiln-log. If the kiln is only slow, give the stage its true time on the Schedules sheet.");
+
+    /// <summary>A flask was poured before its kiln had come down and its core with it.</summary>
+    public static FindingKind PouredTooEarly { get; } = new(
+        "poured-too-early", Severity.Check,
+        "By the hours typed on the Clock sheet {0} was poured {1} before the kiln had fallen to its temperature and held there.",
+        "The mould was hotter than asked, which gives rough surfaces, gas and large grain.",
+        "Look at these castings first; have the next flask wait until {2}.");
+
+    /// <summary>A flask was quenched before its wait was over.</summary>
+    public static FindingKind QuenchedTooEarly { get; } = new(
+        "quenched-too-early", Severity.Check,
+        "By the hours typed on the Clock sheet flask {0} was quenched {1} after its pour; its alloy asks for {2}.",
+        "Metal that is quenched too hot cracks, and the steam spits.",
+        "Look for cracks; wait with the next one until the button shows no red in shade.");
+}
