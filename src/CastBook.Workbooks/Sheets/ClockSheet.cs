@@ -26,8 +26,8 @@ internal static class ClockSheet
     /// <summary>The column of that cell.</summary>
     public const int NowColumn = KeyColumn + 1;
 
-    // Smaller numbers are hours: 22.
-    private const double EarliestDay = 10_000;
+    /// <summary>Smaller numbers are hours, 22, and no days.</summary>
+    public const double EarliestDay = 10_000;
 
     private const int NowRow = 3;
     private const int HeadingRow = 4;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
@@ -42,27 +43,32 @@ internal static class DoneHoursReader
 
         int ColumnOf(int row) => Enumerable.Range(1, grid.LastColumnOf(row)).FirstOrDefault(c => grid.Cell(row, c).Text == ClockSheet.DoneHeading, ClockSheet.KeyColumn + 1);
 
-        // A tick says that it was done, and no hour. 22.4 as a number may be twenty or four minutes to something: only text says.
+        // A tick says that it was done, and no hour.
         TypedHour? Hour(GridCell cell, string words)
         {
-            if (values.TextWithHour(cell) is not { } text || CellWords.Yes.Contains(text))
+            if (values.TextWithHour(cell) is not { } typed || CellWords.Yes.Contains(typed))
             {
                 return null;
             }
 
-            var isBroken = cell.Kind == CellKind.Number && !values.IsDate(cell) && cell.Number != Math.Floor(cell.Number);
-            if (!isBroken && HourText.ReadWithDay(text) is { } moment)
+            var text = cell.Kind == CellKind.Number && !values.IsDate(cell) ? OfNumber(cell.Number) : typed;
+            if (text is not null && HourText.ReadWithDay(text) is { } moment)
             {
                 return new TypedHour(DateOnly.FromDateTime(moment), TimeOnly.FromDateTime(moment));
             }
 
-            if (!isBroken && HourText.Read(text) is { } hour)
+            if (text is not null && HourText.Read(text) is { } hour)
             {
                 return new TypedHour(null, hour);
             }
 
-            findings.Add(Catalogue.DoneHourUnreadable.At(Subject.Book, text, words));
+            findings.Add(Catalogue.DoneHourUnreadable.At(Subject.Book, typed, words));
             return null;
         }
+
+        // A time that lost its format is one still; 22.4 may be forty minutes past or four.
+        string? OfNumber(double number) => number is (> 0 and < 1) or > ClockSheet.EarliestDay
+            ? values.DayAndHour(number)
+            : number == Math.Floor(number) ? number.ToString(CultureInfo.InvariantCulture) : null;
     }
 }

@@ -15,7 +15,7 @@ public sealed class ClockSheetTests
         var filled = WithStart("2026-11-25 20:00");
 
         filled["Clock", "A1"].ShouldBe("Clock: night");
-        filled.Row("Clock", 4).ShouldBe(["Day", "From", "Until", "Step", "Done", "Remarks"]);
+        filled.Row("Clock", 4).ShouldBe(["Day", "From", "Until", "Step", "Done at", "Remarks"]);
         new[] { "A5", "B5", "C5", "D5" }.Select(c => filled["Clock", c]).ShouldBe(["Wed 25 Nov", "20:00", "20:05", "Weigh out mix 1"]);
         new[] { "A8", "B8", "C8", "D8" }.Select(c => filled["Clock", c]).ShouldBe([null, "20:11", "22:11", "A set and are not moved"]);
         new[] { "B12", "C12", "D12" }.Select(c => filled["Clock", c]).ShouldBe(["00:24", "02:24", "Kiln of load 1 to 370 °C, held 2 h"]);
@@ -46,6 +46,52 @@ public sealed class ClockSheetTests
         filled["Clock", "E8"].ShouldBe("x");
         filled["Clock", "F8"].ShouldBe("cold room");
         filled.Sheets.ShouldNotContain("Clock (kept)");
+    }
+
+    // Filled at 20:41 instead of 20:11: half an hour later all through. 0.86181 of a day is 20:41.
+    [Theory]
+    [InlineData("20:41")]
+    [InlineData("2026-11-25 20:41")]
+    [InlineData(0.861805555555556)]
+    [InlineData(46351.861805555556)]
+    public void Fill_HourOfAStepTyped_MovesTheRestAndIsKept(object hour)
+    {
+        var filled = WithStart("2026-11-25 20:00");
+        filled["Clock", "D7"].ShouldBe("Fill A");
+
+        var late = Filled.From(Typed.Into(filled.Bytes, ("Clock", "E7", hour)));
+
+        late["Clock", "B8"].ShouldBe("20:41");
+        late["Night plan", "M5"].ShouldBe("10:50");
+        late["Clock", "E7"].ShouldBe(hour);
+        late.Sheets.ShouldNotContain("Clock (kept)");
+        late.Ids.ShouldContain("night-runs-late");
+        late.Again().Result.Changed.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Fill_HourItIsTyped_NothingBeginsBefore()
+    {
+        var late = WithStart("2026-11-25 20:00").AfterTyping(("Clock", "E3", "22:40"));
+
+        late["Clock", "D3"].ShouldBe("If you are late, type the hour it is now:");
+        late["Clock", "B5"].ShouldBe("22:40");
+        late["Clock", "E3"].ShouldBe("22:40");
+        late["Night plan", "M5"].ShouldBe("13:00");
+        late.Sheets.ShouldNotContain("Clock (kept)");
+    }
+
+    [Theory]
+    [InlineData("soon", "soon")]
+    [InlineData(22.4, "22.4")]
+    [InlineData(2240, "2240")]
+    public void Fill_NoHourBesideAStep_SaysWhatToType(object typed, string shown)
+    {
+        var filled = WithStart("2026-11-25 20:00").AfterTyping(("Clock", "E7", typed));
+
+        filled.Result.Findings.Single(f => f.Id == "done-hour-unreadable").Seen.ShouldBe($"\"{shown}\" beside \"Fill A\" on the Clock sheet is no hour.");
+        filled["Clock", "E7"].ShouldBe(typed is int whole ? (double)whole : typed);
+        filled["Night plan", "M5"].ShouldBe("10:20");
     }
 
     [Fact]

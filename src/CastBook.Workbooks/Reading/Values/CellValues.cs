@@ -45,16 +45,24 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
     /// <param name="cell">The cell.</param>
     public string? TextWithHour(GridCell cell)
     {
-        if (!IsDate(cell) || cell.Number < 1 || IsoDate.Day(cell.Number, date1904) is not { } day)
+        // A date without an hour does not mean midnight.
+        var hasHour = Math.Round((cell.Number - Math.Floor(cell.Number)) * MinutesPerDay) > 0 || (cell.Kind == CellKind.Number && formats.ShowsHour(cell.Style));
+        return IsDate(cell) && hasHour ? DayAndHour(cell.Number) ?? Text(cell) : Text(cell);
+    }
+
+    /// <summary>The day and hour of a serial number, the hour alone of one below 1; missing where it is none.</summary>
+    /// <param name="serial">The number.</param>
+    public string? DayAndHour(double serial)
+    {
+        if (serial is > 0 and < 1)
         {
-            return Text(cell);
+            return ShownDay(serial);
         }
 
-        // A date without an hour does not mean midnight.
-        var minutes = Math.Round((cell.Number - Math.Floor(cell.Number)) * MinutesPerDay, MidpointRounding.AwayFromZero);
-        return minutes > 0 || (cell.Kind == CellKind.Number && formats.ShowsHour(cell.Style))
+        var minutes = Math.Round((serial - Math.Floor(serial)) * MinutesPerDay, MidpointRounding.AwayFromZero);
+        return serial >= 1 && IsoDate.Day(serial, date1904) is { } day
             ? day.ToDateTime(TimeOnly.MinValue).AddMinutes(minutes).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
-            : Text(cell);
+            : null;
     }
 
     /// <summary>Reads a cell as a day.</summary>
