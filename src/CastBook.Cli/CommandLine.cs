@@ -20,6 +20,7 @@ internal static class CommandLine
             WatchCommand.Make(output, errors, clock),
             StatusCommand.Make(output, errors, clock),
             RestoreCommand.Make(output, errors, clock),
+            ShareCommand.Make(output, errors, clock),
             ShortcutCommand.Make(output, errors),
             MakeTemplatesCommand.Make(output),
         };

@@ -9,7 +9,8 @@ public static class StarterBooks
     /// <summary>How many example lines there are.</summary>
     public const int MostExampleRows = 2;
 
-    private static readonly string[] HowTo =
+    /// <summary>The first sheet, line by line.</summary>
+    internal static readonly string[] HowTo =
     [
         "How to use this book",
         "1. Pieces: a line for each piece to cast. Only Piece, Qty, a weight or a volume, and Alloy are needed; every other column makes the plan better.",

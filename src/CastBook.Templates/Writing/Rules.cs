@@ -8,6 +8,20 @@ namespace CastBook.Templates.Writing;
 internal static class Rules
 {
     private const int LongestTitle = 32;
+    private const string NotInList = "Not in the list";
+    private const string ChooseOne = "Choose one of the list.";
+    private const string NotNumber = "Not a number";
+    private const string TypeDigits = "Type digits only, such as 12.4. The unit stands in the heading.";
+    private const string NotDate = "Not a date";
+    private const string TypeDate = "Type a date, such as 4 Dec 2026.";
+
+    /// <summary>What is said of a wrong entry.</summary>
+    public static IReadOnlyList<string> Messages { get; } =
+        [NotInList, ChooseOne, NotNumber, TypeDigits, NotDate, TypeDate, .. ShopSheets.All.Select(s => NoSuchName(s.Name))];
+
+    /// <summary>The title of a message, no longer than the file format allows.</summary>
+    /// <param name="title">The whole title.</param>
+    public static string Title(string title) => title.Length <= LongestTitle ? title : title[..LongestTitle];
 
     /// <summary>Says what to type in a column.</summary>
     /// <param name="cells">The cells of the column.</param>
@@ -48,12 +62,12 @@ internal static class Rules
     private static void Choose(IXLDataValidation rule, Choices choices)
     {
         rule.List(choices.Formula, true);
-        rule.ErrorTitle = "Not in the list";
+        rule.ErrorTitle = NotInList;
         rule.ErrorStyle = choices.Sheet is null ? XLErrorStyle.Stop : XLErrorStyle.Warning;
-        rule.ErrorMessage = choices.Sheet is null
-            ? "Choose one of the list."
-            : $"The {choices.Sheet} sheet has no such name. Add it there, or choose one of the list.";
+        rule.ErrorMessage = choices.Sheet is null ? ChooseOne : NoSuchName(choices.Sheet);
     }
+
+    private static string NoSuchName(string sheet) => $"The {sheet} sheet has no such name. Add it there, or choose one of the list.";
 
     private static void Accept(IXLDataValidation rule, CellKind kind)
     {
@@ -61,11 +75,11 @@ internal static class Rules
         {
             case CellKind.Number:
                 rule.Decimal.EqualOrGreaterThan(-100_000);
-                Warn(rule, "Not a number", "Type digits only, such as 12.4. The unit stands in the heading.");
+                Warn(rule, NotNumber, TypeDigits);
                 break;
             case CellKind.Day:
                 rule.Date.EqualOrGreaterThan(new DateTime(2000, 1, 1));
-                Warn(rule, "Not a date", "Type a date, such as 4 Dec 2026.");
+                Warn(rule, NotDate, TypeDate);
                 break;
             default:
                 rule.AllowedValues = XLAllowedValues.AnyValue;
@@ -83,7 +97,7 @@ internal static class Rules
     private static void Say(IXLDataValidation rule, string title, string message)
     {
         rule.IgnoreBlanks = true;
-        rule.InputTitle = title.Length <= LongestTitle ? title : title[..LongestTitle];
+        rule.InputTitle = Title(title);
         rule.InputMessage = message;
     }
 }

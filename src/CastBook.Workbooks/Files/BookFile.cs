@@ -2,6 +2,7 @@ using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Sharing;
 using CastBook.Workbooks.Undoing;
 
 namespace CastBook.Workbooks.Files;
@@ -75,6 +76,27 @@ public static class BookFile
             var result = Backups.OriginalOf(book, caps) is { } original ? Restore(original, output) : BookUndo.Undo(book, output, bookName, caps);
             return (result, result.Changed);
         }
+    }
+
+    /// <summary>Makes a template for others of a workbook, which is only read.</summary>
+    /// <param name="path">The workbook.</param>
+    /// <param name="outPath">Where the template goes; no file may stand there.</param>
+    /// <param name="wishes">What else may be shared.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <param name="clock">The clock.</param>
+    /// <returns>What was kept and what was left behind.</returns>
+    /// <exception cref="BookRefusedException">The workbook cannot be read, or nobody can tell what may be shared.</exception>
+    /// <exception cref="BookNotWrittenException">The template could not be put in its place.</exception>
+    /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook; nothing was written.</exception>
+    public static ShareResult Share(string path, string outPath, ShareWishes wishes, BookSettings settings, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(outPath);
+        if (File.Exists(outPath))
+        {
+            throw BookNotWrittenException.For(Catalogue.ShareTemplateExists, null, Path.GetFileName(outPath));
+        }
+
+        return Write(new Job(path, outPath, DryRun: false, clock, BeforeCommit: null), (book, output, _) => (BookShare.Share(book, output, wishes, settings), true)).Result;
     }
 
     private static UndoResult Restore(string original, FileStream output)

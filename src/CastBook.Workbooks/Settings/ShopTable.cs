@@ -13,12 +13,11 @@ internal sealed class ShopTable
 
     private static readonly Dictionary<string, IReadOnlyList<string>> NoMoreWords = [];
 
-    private readonly int headingRow;
     private readonly Dictionary<string, NumberSigns> signs = new(StringComparer.Ordinal);
 
     private ShopTable(ShopSheet sheet, SheetPart part, SheetGrid grid, CellValues values, int headingRow, HeadingMatch match)
     {
-        (Sheet, Part, Grid, Values, this.headingRow) = (sheet, part, grid, values, headingRow);
+        (Sheet, Part, Grid, Values, HeadingsRow) = (sheet, part, grid, values, headingRow);
         Fields = match.Fields;
         foreach (var tie in match.Ties)
         {
@@ -33,6 +32,8 @@ internal sealed class ShopTable
     public SheetPart Part { get; }
 
     public SheetGrid Grid { get; }
+
+    public int HeadingsRow { get; }
 
     public CellValues Values { get; }
 
@@ -67,7 +68,7 @@ internal sealed class ShopTable
     {
         if (!signs.TryGetValue(field, out var known))
         {
-            var settled = ColumnHabits.Of(Grid, Fields[field].Column, [.. Grid.Rows.Where(r => r > headingRow)], isDay: false).Signs;
+            var settled = ColumnHabits.Of(Grid, Fields[field].Column, [.. Grid.Rows.Where(r => r > HeadingsRow)], isDay: false).Signs;
             signs[field] = known = settled == NumberSigns.None ? NumberSigns.DecimalPoint : settled;
         }
 
@@ -79,7 +80,7 @@ internal sealed class ShopTable
     {
         var nameColumn = Fields[ShopField.Name].Column;
         string? above = null;
-        foreach (var row in Grid.Rows.Where(r => r > headingRow))
+        foreach (var row in Grid.Rows.Where(r => r > HeadingsRow))
         {
             var name = Values.Text(Grid.Cell(row, nameColumn));
             if (name is not null && IsRemark(name, row))
@@ -105,7 +106,7 @@ internal sealed class ShopTable
     /// <summary>The rows by name, each name once; a name that stands twice is said.</summary>
     public IEnumerable<ShopRow> NamedRows(CellMap cells)
     {
-        cells.Add(new Subject(Sheet.Kind, ""), new CellRef(Part.Name, headingRow, Fields[ShopField.Name].Column));
+        cells.Add(new Subject(Sheet.Kind, ""), new CellRef(Part.Name, HeadingsRow, Fields[ShopField.Name].Column));
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var row in Rows())
         {

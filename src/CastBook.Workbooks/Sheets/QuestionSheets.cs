@@ -18,6 +18,11 @@ internal static class QuestionSheets
     // An office program repairs a book with a longer list of choices.
     private const int LongestList = 255;
 
+    private const string HowShop = "Answer in the framed cells, save, and fill the book again.";
+    private const string HowFlasks = "A line for each size of flask you own. Sizes are inside sizes; the base height reaches up to where the first gate may stand; Per tree is for pieces without sizes.";
+    private const string HowMaterials = "What your patterns are made of. Type wax or resin, and the density you weighed and measured.";
+    private const string HowAlloys = "Your alloys. Take the temperatures from the maker's data sheet; an empty cell is asked for where it matters.";
+
     private static readonly (string Heading, string Field, double Width)[] FlaskColumns =
     [
         ("Size", ShopField.Name, 16), ("Inside diameter (mm)", ShopField.InsideDiameter, 12), ("Height (mm)", ShopField.Height, 10),
@@ -35,6 +40,9 @@ internal static class QuestionSheets
         ("Flask temp heavy (°C)", ShopField.FlaskTemperatureHeavy, 12), ("Quench after (min)", ShopField.QuenchAfter, 11),
         ("Fresh (g)", ShopField.Fresh, 11), ("Re-melt (g)", ShopField.Remelt, 11),
     ];
+
+    /// <summary>What these sheets say of themselves.</summary>
+    public static IReadOnlyList<string> Explanations { get; } = [HowShop, HowFlasks, HowMaterials, HowAlloys];
 
     /// <summary>The sheets to add, with their hidden names, and the cells of what they ask.</summary>
     /// <param name="reading">The book as read; the new cells are added to its map.</param>
@@ -60,14 +68,12 @@ internal static class QuestionSheets
 
         if (Asked(SubjectKind.Material) is { Count: > 0 } materials && Missing("Materials"))
         {
-            const string How = "What your patterns are made of. Type wax or resin, and the density you weighed and measured.";
-            sheets.Add((Rows(reading.Cells, SubjectKind.Material, freeName("Materials"), MaterialColumns, materials, How), OwnName.MaterialsQuestions));
+            sheets.Add((Rows(reading.Cells, SubjectKind.Material, freeName("Materials"), MaterialColumns, materials, HowMaterials), OwnName.MaterialsQuestions));
         }
 
         if (Asked(SubjectKind.Alloy) is { Count: > 0 } alloys && Missing("Alloys"))
         {
-            const string How = "Your alloys. Take the temperatures from the maker's data sheet; an empty cell is asked for where it matters.";
-            sheets.Add((Rows(reading.Cells, SubjectKind.Alloy, freeName("Alloys"), AlloyColumns, alloys, How), OwnName.AlloysQuestions));
+            sheets.Add((Rows(reading.Cells, SubjectKind.Alloy, freeName("Alloys"), AlloyColumns, alloys, HowAlloys), OwnName.AlloysQuestions));
         }
 
         return sheets;
@@ -75,7 +81,7 @@ internal static class QuestionSheets
 
     private static OwnedSheet Shop(CellMap cells, IReadOnlyList<string> settings, string name)
     {
-        var sheet = Begin(name, "Answer in the framed cells, save, and fill the book again.", [("Setting", "", 30), ("Value", "", 22), ("Unit", "", 10), ("What it is for", "", 78)]);
+        var sheet = Begin(name, HowShop, [("Setting", "", 30), ("Value", "", 22), ("Unit", "", 10), ("What it is for", "", 78)]);
         cells.Add(Subject.Setting(""), new CellRef(name, HeadingRow, 1));
         var order = SettingGuide.All.Select(g => g.Name).ToList();
         var row = HeadingRow;
@@ -106,7 +112,7 @@ internal static class QuestionSheets
 
     private static OwnedSheet Flasks(CellMap cells, string name)
     {
-        var sheet = Begin(name, "A line for each size of flask you own. Sizes are inside sizes; the base height reaches up to where the first gate may stand; Per tree is for pieces without sizes.", FlaskColumns);
+        var sheet = Begin(name, HowFlasks, FlaskColumns);
         for (var row = HeadingRow + 1; row <= HeadingRow + EmptyRows; row++)
         {
             for (var column = 1; column <= FlaskColumns.Length; column++)

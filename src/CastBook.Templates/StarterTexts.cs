@@ -1,0 +1,22 @@
+using CastBook.Planning.Shops;
+using CastBook.Templates.Sheets;
+using CastBook.Templates.Writing;
+
+namespace CastBook.Templates;
+
+/// <summary>The texts that the starter books come with: headings, explanations, input messages and words to choose from.</summary>
+public static class StarterTexts
+{
+    /// <summary>All of them.</summary>
+    public static IReadOnlySet<string> All { get; } = new HashSet<string>(
+        [
+            .. StarterBooks.HowTo, .. Rules.Messages,
+            .. ShopSheets.All.SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
+            .. SettingGuide.All.SelectMany(g => g.Choices.Append(g.Name).Append(g.WhatFor)),
+            .. SettingGuide.All.Select(g => Rules.Title(g.Name)),
+        ],
+        StringComparer.Ordinal);
+
+    private static IEnumerable<string> TextsOf(ShopColumn column) =>
+        [column.Heading, Rules.Title(column.Heading), column.Meaning, .. column.Choices is { Sheet: null } choices ? choices.Formula.Trim('"').Split(',') : []];
+}

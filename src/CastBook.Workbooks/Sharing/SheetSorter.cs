@@ -1,0 +1,181 @@
+using System.Globalization;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Settings;
+
+namespace CastBook.Workbooks.Sharing;
+
+/// <summary>Tells which sheets of a book are shared, and what of each: the headings of lists of pieces, and what was settled on the shop's sheets.</summary>
+internal sealed class SheetSorter
+{
+    private static readonly ShopSheet[] ShopSheets =
+    [
+        ShopSheet.Flasks, ShopSheet.Crucibles, ShopSheet.Kilns, ShopSheet.Alloys, ShopSheet.Materials, ShopSheet.Investments, ShopSheet.Schedules,
+    ];
+
+    // What is in the cupboard, and what it cost.
+    private static readonly HashSet<string> Stock = new(StringComparer.Ordinal) { ShopField.Fresh, ShopField.Remelt, ShopField.Price, ShopField.InStock };
+
+    // What belongs to one night, and what repeats the words of rows.
+    private static readonly HashSet<string> OfOneNight = new(StringComparer.OrdinalIgnoreCase)
+    {
+        SettingName.Night, SettingName.StartAt, SettingName.PourAt, SettingName.SheetsToFill,
+    };
+
+    private readonly BookPackage package;
+    private readonly SharedStrings strings;
+    private readonly CellValues values;
+    private readonly OwnMarks marks;
+    private readonly BookSettings settings;
+    private readonly ShareWishes wishes;
+
+    /// <param name="package">The book, without what is CastBook's.</param>
+    /// <param name="settings">What <c>castbook.json</c> says: the shop's own words for headings.</param>
+    /// <param name="wishes">What else may be shared.</param>
+    public SheetSorter(BookPackage package, BookSettings settings, ShareWishes wishes)
+    {
+        (this.package, this.settings, this.wishes) = (package, settings, wishes);
+        strings = SharedStrings.Read(package);
+        values = new CellValues(NumberFormats.Read(package), package.Date1904);
+        marks = OwnMarks.Of(package);
+    }
+
+    /// <summary>The sheets that are shared, in the order of their tabs.</summary>
+    /// <exception cref="BookRefusedException">None is.</exception>
+    public IReadOnlyList<SharedSheet> Sort()
+    {
+        var seen = package.Sheets.Where(s => (!s.IsHidden || IsWished(s)) && !marks.Sheets.Values.Contains(s)).ToList();
+        var shared = seen.Select(OfShop).OfType<SharedSheet>().ToList();
+        var isShop = shared.Count > 0;
+        var left = seen.Where(s => !shared.Exists(k => k.Part == s)).ToList();
+        shared.AddRange(left.Select(Guide).OfType<SharedSheet>());
+        shared.AddRange(Lists([.. left.Where(s => !shared.Exists(k => k.Part == s))], mayBeNone: isShop));
+        shared.AddRange(left.Where(s => IsWished(s) && !shared.Exists(k => k.Part == s)).Select(Vouched));
+        return [.. shared.OrderBy(s => s.Part.Index)];
+    }
+
+    /// <summary>Whether the owner vouches for a sheet.</summary>
+    /// <param name="sheet">The sheet.</param>
+    public bool IsWished(SheetPart sheet) => wishes.Keep.Contains(sheet.Name, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>All cells of a sheet.</summary>
+    /// <param name="sheet">The sheet.</param>
+    public SheetGrid Grid(SheetPart sheet) => SheetReader.Read(package, sheet, strings);
+
+    private List<SharedSheet> Lists(List<SheetPart> candidates, bool mayBeNone)
+    {
+        try
+        {
+            var all = new WantedSheets(["all"], "", Subject.Book);
+            return [.. new ListFinder(package, strings, settings.Columns, marks).Find(candidates, all).Lists.Select(List)];
+        }
+        catch (BookRefusedException) when (mayBeNone)
+        {
+            // A shop file has none.
+            return [];
+        }
+    }
+
+    private SharedSheet List(FoundList list)
+    {
+        var grid = Grid(list.Sheet);
+        var table = TableReader.At(package, list.Sheet, grid, list.Headings.Row, list.Headings.FirstColumn);
+        var headings = list.Headings.Again(grid, [.. marks.ColumnsOn(list.Sheet).Values], settings.Columns, table?.Range);
+        var units = UnitRow.Read(grid, headings.Row + 1, headings.Match.Fields.Values.Select(f => f.Column)) is null ? headings.Row : headings.Row + 1;
+        var columns = headings.Columns;
+        var range = new CellRange(
+            headings.Top,
+            Math.Min(columns.Min(), table?.Range.FirstColumn ?? int.MaxValue),
+            Math.Max(headings.Bottom, units),
+            Math.Max(columns.Max(), table?.Range.LastColumn ?? 0));
+        var known = headings.Match.Fields.Values.Select(f => f.Column).Concat(headings.Match.Ties.SelectMany(t => new[] { t.First, t.Second }))
+            .Concat(headings.Unclear.Select(u => u.Column)).ToHashSet();
+        bool IsKnown(int row, int column) => row < range.FirstRow && wishes.KnownTexts.Contains(grid.Cell(row, column).Text ?? "");
+        return new SharedSheet(list.Sheet, grid, (row, column) => (range.Contains(row, column) && grid.Cell(row, column).Kind == CellKind.Text) || IsKnown(row, column))
+        {
+            Called = $"the headings of the list on {list.Sheet.Name}",
+            KeepsFormulas = true,
+            LastMergedRow = range.LastRow,
+            Headings = range,
+            UnknownHeadings = [.. headings.Texts.Where(t => !known.Contains(t.Column)).Select(t => t.Heading.Text)],
+        };
+    }
+
+    private SharedSheet? OfShop(SheetPart sheet)
+    {
+        var name = sheet.Name.Trim();
+        if (name.Equals("Shop", StringComparison.OrdinalIgnoreCase))
+        {
+            return Settings(sheet);
+        }
+
+        return ShopSheets.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } kind
+            && ShopTable.Find(kind, sheet, Grid(sheet), values) is { } table
+            ? Table(table)
+            : null;
+    }
+
+    private SharedSheet Table(ShopTable table)
+    {
+        var (grid, own) = (table.Grid, QuestionTexts.Of(table.Part.Name, wishes));
+        var rows = table.Rows(continued: true).Select(r => r.SheetRow).ToHashSet();
+        var columns = table.Fields.Values.Where(f => !Stock.Contains(f.Field)).ToDictionary(f => f.Column, f => table.DimensionOf(f.Field) != Dimension.None);
+        bool IsSettled(int row, int column) =>
+            rows.Contains(row) && columns.TryGetValue(column, out var isMeasure) && !(isMeasure && grid.Cell(row, column).Text is { } text && !IsMeasure(text));
+        bool IsHeading(int row, int column) => row == table.HeadingsRow && grid.Cell(row, column).Kind == CellKind.Text;
+        bool IsOurs(int row, int column) => row < table.HeadingsRow && own.Contains(grid.Cell(row, column).Text ?? "");
+        return new SharedSheet(table.Part, grid, (row, column) => IsSettled(row, column) || IsHeading(row, column) || IsOurs(row, column))
+        {
+            Called = string.Create(CultureInfo.InvariantCulture, $"{table.Part.Name} ({rows.Count} {(rows.Count == 1 ? "row" : "rows")})"),
+        };
+    }
+
+    // A number typed as text has no words but units.
+    private static bool IsMeasure(string text) =>
+        text.Split([.. text.Where(c => !char.IsLetter(c) && c is not '°' and not '³')], StringSplitOptions.RemoveEmptyEntries).All(w => CellUnit.TryParse(w, out _));
+
+    private SharedSheet Settings(SheetPart sheet)
+    {
+        var (grid, own, cells) = (Grid(sheet), QuestionTexts.Of(sheet.Name, wishes), new CellMap());
+        var rows = new SettingsRows(values, cells, [], new Planning.Shops.Settings());
+        rows.Take(sheet, grid);
+        var guides = SettingGuide.All.ToDictionary(g => g.Name, StringComparer.OrdinalIgnoreCase);
+        var places = guides.Values.Select(g => (Guide: g, Cell: cells.Find(Subject.Setting(g.Name)))).Where(p => p.Cell is not null)
+            .ToDictionary(p => p.Cell!.Value.Row, p => (p.Guide, p.Cell!.Value.Column));
+        var said = rows.Origins.Keys.Where(n => guides.ContainsKey(n) && !OfOneNight.Contains(n)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        bool Keeps(int row, int column)
+        {
+            var text = grid.Cell(row, column).Text ?? "";
+            return places.TryGetValue(row, out var place)
+                ? column == place.Column ? said.Contains(place.Guide.Name) : QuestionTexts.Says(text, place.Guide)
+                : own.Contains(text);
+        }
+
+        return new SharedSheet(sheet, grid, Keeps)
+        {
+            Called = string.Create(CultureInfo.InvariantCulture, $"{sheet.Name} ({said.Count} {(said.Count == 1 ? "setting" : "settings")})"),
+        };
+    }
+
+    // A page that says how to use a starter book, and nothing else.
+    private SharedSheet? Guide(SheetPart sheet)
+    {
+        var grid = Grid(sheet);
+        var cells = grid.Rows.SelectMany(r => Enumerable.Range(1, grid.LastColumnOf(r)).Select(c => grid.Cell(r, c))).Where(c => !c.IsEmpty).ToList();
+        return cells.Count > 0 && cells.TrueForAll(c => c.Text is { } text && !c.HasFormula && wishes.KnownTexts.Contains(text))
+            ? new SharedSheet(sheet, grid, (_, _) => true) { Called = sheet.Name }
+            : null;
+    }
+
+    private SharedSheet Vouched(SheetPart sheet) => new(sheet, Grid(sheet), (_, _) => true)
+    {
+        Called = $"{sheet.Name}, as you wished",
+        KeepsFormulas = true,
+    };
+}
