@@ -22,6 +22,8 @@ internal static class CommandLine
             RestoreCommand.Make(output, errors, clock),
             ShareCommand.Make(output, errors, clock),
             ShortcutCommand.Make(output, errors),
+            NewCommand.Make(output, errors),
+            ClearExamplesCommand.Make(output, errors, clock),
             MakeTemplatesCommand.Make(output),
         };
         if (arguments.Length == 0)

@@ -4,6 +4,7 @@ using CastBook.Planning.Flasks;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Rows;
+using CastBook.Planning.Shops;
 
 namespace CastBook.Planning;
 
@@ -37,6 +38,7 @@ public static class NightPlanner
     private static PlannedNight Once(Night night)
     {
         var findings = new FindingList();
+        ExampleRows.Find(night, findings);
         var rows = RowChoice.Of(night, findings);
         var alloys = new AlloyBook(night.Shop, findings);
         var metals = new MetalOfPieces(night, alloys, new MaterialBook(night.Shop), findings).Compute(rows.IsAsked);

@@ -1,70 +1,61 @@
+using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
+using CastBook.Templates.Starters;
 using CastBook.Templates.Writing;
+using CastBook.Workbooks.Clearing;
 
 namespace CastBook.Templates;
 
 /// <summary>The workbooks that a shop starts from.</summary>
 public static class StarterBooks
 {
-    /// <summary>How many example lines there are.</summary>
-    public const int MostExampleRows = 2;
-
-    /// <summary>The first sheet, line by line.</summary>
-    internal static readonly string[] HowTo =
+    /// <summary>Every example row that a new book may hold, to be known again later.</summary>
+    public static IReadOnlyList<KnownRow> ExampleRows { get; } =
     [
-        "How to use this book",
-        "1. Pieces: a line for each piece to cast. Only Piece, Qty, a weight or a volume, and Alloy are needed; every other column makes the plan better.",
-        "2. Weigh a pattern as it goes on the tree: cured or waxed, supports off, without its sprue.",
-        "3. Alloys: type density and temperatures from your supplier's data sheet, and your stock.",
-        "4. Materials: type the density of your resin and wax. Weigh a solid test cube and divide by its volume.",
-        "5. Flasks and Crucibles: measure inside, and say how many you own. What nobody owns is not used.",
-        "6. Investments, Kilns and Schedules: what your own data sheets say. The resin maker's burnout schedule belongs under Schedules.",
-        "7. Shop: answers that hold for every line. Leave empty what you do not know; you will be asked.",
-        "8. Replace the example lines, save and close the book, then give it to CastBook. It adds its own columns and sheets and leaves yours as they are.",
-        "9. Read the sheet Checks first: stops, then checks, then notes. Each says what to type and where.",
-        "10. The makers' data sheets and local rules come first.",
+        .. from kind in Enum.GetValues<StarterKind>()
+           from units in Enum.GetValues<UnitHabit>()
+           from sheet in Content(kind, units, withExamples: true).Sheets
+           from row in sheet.Rows
+           where ExampleName.Is(row[0] as string)
+           select Known(sheet.Spec, row),
     ];
 
-    private static readonly string[] ExampleHeadings =
-        ["Piece", "Qty", "Pattern weight (g)", "Pattern volume (ml)", "Material", "Alloy", "Shape", "Length (mm)", "Width (mm)", "Thickness (mm)"];
-
-    private static readonly object?[][] Examples =
-    [
-        ["Example: plain band", 4, 0.62, null, "castable resin", "sterling silver", "ring", 22.0, 5.0, 1.8],
-        ["Example: leaf pendant", 2, null, 0.48, "casting wax", "sterling silver", "other", 28.0, 15.0, 2.4],
-    ];
-
-    /// <summary>
-    /// Writes the starter book of a casting night: the list of pieces, the shop's own sheets and a page that says how to use them.
-    /// Example names of alloys and materials stand in it; no number that could hurt does.
-    /// </summary>
+    /// <summary>Writes a new book: sheets to fill in, and a first one that says how to use them.</summary>
     /// <param name="output">Where the .xlsx goes; left open.</param>
-    /// <param name="exampleRows">How many example pieces, 0 to <see cref="MostExampleRows"/>.</param>
+    /// <param name="kind">What it is for.</param>
+    /// <param name="units">In which units it asks.</param>
+    /// <param name="withExamples">Whether the example rows of an invented shop stand in it.</param>
     /// <exception cref="ArgumentNullException"><paramref name="output"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="exampleRows"/> is out of range.</exception>
-    public static void CastingNight(Stream output, int exampleRows = MostExampleRows)
+    public static void Write(Stream output, StarterKind kind, UnitHabit units = UnitHabit.Metric, bool withExamples = true)
     {
         ArgumentNullException.ThrowIfNull(output);
-        ArgumentOutOfRangeException.ThrowIfNegative(exampleRows);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(exampleRows, MostExampleRows);
-        BookWriter.Write(Content(exampleRows), output);
+        BookWriter.Write(Content(kind, units, withExamples), output);
     }
 
-    private static BookContent Content(int exampleRows) => new("Casting night", HowTo,
-    [
-        .. ShopSheets.All.Select(spec => new SheetContent(spec, Rows(spec, exampleRows))),
-    ]);
-
-    private static IReadOnlyList<IReadOnlyList<object?>> Rows(SheetSpec spec, int exampleRows) => spec.Name switch
+    private static BookContent Content(StarterKind kind, UnitHabit units, bool withExamples)
     {
-        PiecesSheet.Name => [.. Examples.Take(exampleRows).Select(e => RowOf.Headings(spec, ExampleHeadings, e))],
-        AlloysSheet.Name => Names(spec, ["sterling silver", "Ag 925 Cu 75"]),
-        MaterialsSheet.Name => Names(spec, ["casting wax", "wax"], ["castable resin", "resin"]),
-        InvestmentsSheet.Name => Names(spec, ["gypsum investment", "gypsum"]),
-        SettingsSheet.Name => RowOf.Settings(answers: null),
-        _ => [],
-    };
+        var (title, specs) = kind switch
+        {
+            StarterKind.Night => ("Casting night", ShopSheets.All),
+            StarterKind.List => ("Pieces to cast", [ShortPiecesSheet.Spec]),
+            StarterKind.Shop => ("Shop file", [.. ShopSheets.All.Skip(1)]),
+            _ => ("Casting results", [ResultsSheet.Spec, ResultWordsSheet.Spec]),
+        };
+        return new BookContent(title, HowTo.Of(kind, withExamples), [.. specs.Select(s => Sheet(s, kind, units, withExamples))]) { IsOnLetter = units == UnitHabit.Us };
+    }
 
-    private static IReadOnlyList<IReadOnlyList<object?>> Names(SheetSpec spec, params string[][] firstCells) =>
-        [.. firstCells.Select(cells => (IReadOnlyList<object?>)[.. cells, .. new object?[spec.Columns.Count - cells.Length]])];
+    private static SheetContent Sheet(SheetSpec spec, StarterKind kind, UnitHabit units, bool withExamples)
+    {
+        var rows = spec.Name switch
+        {
+            SettingsSheet.Name => RowOf.Settings(answers: null),
+            ResultWordsSheet.Name => ResultWordsSheet.Rows(withExamples),
+            _ => withExamples ? Examples.Rows(spec, kind) : [],
+        };
+        return units == UnitHabit.Us ? UsUnits.Of(spec, rows) : new SheetContent(spec, rows);
+    }
+
+    private static KnownRow Known(SheetSpec spec, IReadOnlyList<object?> row) => new(
+        spec.Name,
+        spec.Columns.Select((c, i) => (c.Heading, Value: row[i])).Where(c => c.Value is not null).ToDictionary(c => c.Heading, c => c.Value!, StringComparer.Ordinal));
 }

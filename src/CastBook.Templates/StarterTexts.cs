@@ -1,5 +1,6 @@
 using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
+using CastBook.Templates.Starters;
 using CastBook.Templates.Writing;
 
 namespace CastBook.Templates;
@@ -10,8 +11,9 @@ public static class StarterTexts
     /// <summary>All of them.</summary>
     public static IReadOnlySet<string> All { get; } = new HashSet<string>(
         [
-            .. StarterBooks.HowTo, .. Rules.Messages,
-            .. ShopSheets.All.SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
+            .. Enum.GetValues<StarterKind>().SelectMany(kind => HowTo.Of(kind, withExamples: true).Concat(HowTo.Of(kind, withExamples: false))),
+            .. Rules.Messages,
+            .. ShopSheets.All.Concat([ShortPiecesSheet.Spec, ResultsSheet.Spec, ResultWordsSheet.Spec]).SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
             .. SettingGuide.All.SelectMany(g => g.Choices.Append(g.Name).Append(g.WhatFor)),
             .. SettingGuide.All.Select(g => Rules.Title(g.Name)),
         ],

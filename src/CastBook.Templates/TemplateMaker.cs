@@ -23,7 +23,7 @@ public static class TemplateMaker
         var demo = Directory.CreateDirectory(Path.Combine(templatesFolder, WrenmoorNight)).FullName;
         using (var book = File.Create(Path.Combine(starter, CastingNight + ".xlsx")))
         {
-            StarterBooks.CastingNight(book);
+            StarterBooks.Write(book, StarterKind.Night);
         }
 
         using (var night = new MemoryStream())
@@ -45,12 +45,12 @@ public static class TemplateMaker
             """
             # Casting night
 
-            The book that a shop starts from. Copy `casting-night.xlsx`, replace the two example lines of `Pieces` with your own, fill in
-            what you own on the other sheets, save and close it, and run `castbook fill` on the copy. CastBook adds its own columns beside
+            The book that a shop starts from. Copy `casting-night.xlsx`, replace its example lines with your own (`castbook clear-examples` and
+            the book's name takes them out), fill in what you own on the other sheets, save and close it, and run `castbook fill` on the copy. CastBook adds its own columns beside
             the list and its own sheets behind yours; everything else stays as you left it.
 
             Columns in bold are needed to say anything, or to plan with what the line names. All others make the plan better. Columns may be
-            moved, and columns of your own may stand between them. The shop's data sheets come first: no temperature or density is filled in here.
+            moved, and columns of your own may stand between them. The example lines are those of an invented shop and nobody's data sheet: your makers' data sheets come first.
 
 
             """);

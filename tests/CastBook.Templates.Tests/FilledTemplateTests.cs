@@ -41,11 +41,11 @@ public sealed class FilledTemplateTests
         }
     }
 
-    /// <summary>A new book knows the alloys' and materials' names and nothing else: it asks, and puts nothing into a flask.</summary>
+    /// <summary>A new list knows the alloys' and materials' names and nothing else: it asks, and puts nothing into a flask.</summary>
     [Fact]
-    public void Fill_CastingNight_AsksAndPlansNothing()
+    public void Fill_NewList_AsksAndPlansNothing()
     {
-        var filled = Fill(s => StarterBooks.CastingNight(s), "casting-night.xlsx");
+        var filled = Fill(s => StarterBooks.Write(s, StarterKind.List), "pieces.xlsx");
 
         filled.Plan.Flasks.ShouldBeEmpty();
         filled.Findings.Select(f => f.Id).ShouldContain("pattern-density-missing");

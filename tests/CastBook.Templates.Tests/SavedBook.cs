@@ -44,7 +44,8 @@ internal sealed class SavedBook
         return new SavedBook(stream.ToArray());
     }
 
-    public static SavedBook Starter(int exampleRows = 2) => Of(s => StarterBooks.CastingNight(s, exampleRows));
+    public static SavedBook Starter(StarterKind kind = StarterKind.Night, UnitHabit units = UnitHabit.Metric, bool withExamples = true) =>
+        Of(s => StarterBooks.Write(s, kind, units, withExamples));
 
     public static SavedBook Demo() => Of(DemoNight.Write);
 

@@ -1,50 +1,133 @@
+using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
+using CastBook.Workbooks;
+using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Settings;
 
 namespace CastBook.Templates.Tests;
 
 public sealed class StarterBooksTests
 {
-    [Theory]
-    [InlineData(0)]
-    [InlineData(1)]
-    [InlineData(2)]
-    public void CastingNight_ExampleRows_AreAsManyAsAsked(int rows) =>
-        SavedBook.Starter(rows).Under("Pieces", 1, "Piece").Count(p => p.StartsWith("Example:", StringComparison.Ordinal)).ShouldBe(rows);
-
-    [Theory]
-    [InlineData(-1)]
-    [InlineData(3)]
-    public void CastingNight_OtherNumbersOfRows_AreRefused(int rows) =>
-        Should.Throw<ArgumentOutOfRangeException>(() => StarterBooks.CastingNight(Stream.Null, rows));
-
-    [Fact]
-    public void CastingNight_ExampleRows_NameWhatTheOtherSheetsList()
+    public static TheoryData<StarterKind, UnitHabit> All
     {
-        var book = SavedBook.Starter();
-
-        book.Under("Pieces", 1, "Alloy").ShouldBeSubsetOf(book.Under("Alloys", 1, "Alloy"));
-        book.Under("Pieces", 1, "Material").ShouldBeSubsetOf(book.Under("Materials", 1, "Material"));
-    }
-
-    /// <summary>A temperature, a density or a limit in a new book would be taken for the shop's own.</summary>
-    [Fact]
-    public void CastingNight_ShopSheets_HoldNoNumbers()
-    {
-        var book = SavedBook.Starter();
-
-        foreach (var sheet in ShopSheets.All.Where(s => s.Name != PiecesSheet.Name))
+        get
         {
-            book.Sheets[sheet.Name].Descendants(SavedBook.Main + "c").Where(c => c.Element(SavedBook.Main + "v") is not null)
-                .ShouldAllBe(c => (string?)c.Attribute("t") == "s", sheet.Name);
+            var all = new TheoryData<StarterKind, UnitHabit>();
+            foreach (var kind in Enum.GetValues<StarterKind>())
+            {
+                all.Add(kind, UnitHabit.Metric);
+                all.Add(kind, UnitHabit.Us);
+            }
+
+            return all;
         }
     }
 
-    [Fact]
-    public void CastingNight_ReadMe_IsATitleAndTenLines()
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Write_ReadMe_IsATitleAndTenLines(StarterKind kind, UnitHabit units)
     {
-        var book = SavedBook.Starter();
+        var book = SavedBook.Starter(kind, units);
 
-        book.Cell("Read me", "A11").ShouldStartWith("10. ");
+        Enumerable.Range(2, 10).ShouldAllBe(row => book.Cell("Read me", $"A{row}").StartsWith($"{row - 1}. ", StringComparison.Ordinal));
+        book.Cell("Read me", "A9").ShouldContain("castbook clear-examples");
         book.Cell("Read me", "A12").ShouldBe("");
+    }
+
+    /// <summary>A temperature, a density or a limit without that word in a new book would be taken for the shop's own.</summary>
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Write_EveryRowWithANumber_SaysThatItIsAnExample(StarterKind kind, UnitHabit units)
+    {
+        var rows = SavedBook.Starter(kind, units).Sheets.Values.SelectMany(s => s.Descendants(SavedBook.Main + "row")).ToList();
+        var book = SavedBook.Starter(kind, units);
+
+        foreach (var (name, sheet) in book.Sheets)
+        {
+            foreach (var row in sheet.Descendants(SavedBook.Main + "row").Where(r => r.Elements(SavedBook.Main + "c").Any(c => c.Element(SavedBook.Main + "v") is not null && (string?)c.Attribute("t") != "s")))
+            {
+                book.Row(name, (int)row.Attribute("r")!)[0].ShouldStartWith(ExampleName.Start, Case.Sensitive, name);
+            }
+        }
+
+        rows.ShouldNotBeEmpty();
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Write_WithoutExamples_HoldsNone(StarterKind kind, UnitHabit units)
+    {
+        var book = SavedBook.Starter(kind, units, withExamples: false);
+
+        var cells = from sheet in book.Sheets
+                    from row in sheet.Value.Descendants(SavedBook.Main + "row")
+                    from text in book.Row(sheet.Key, (int)row.Attribute("r")!)
+                    select text;
+        cells.ShouldNotContain(text => text.StartsWith(ExampleName.Start, StringComparison.Ordinal));
+        book.Cell("Read me", "A9").ShouldBe("8. Point at a cell to read what belongs into it; where a list opens, choose from it.");
+    }
+
+    [Fact]
+    public void Write_UsUnits_AskInThem()
+    {
+        var book = SavedBook.Starter(units: UnitHabit.Us);
+
+        string.Join('|', book.Row("Flasks", 1)).ShouldBe(
+            "Size|Inside diameter (in)|Height (in)|Owned|Method|Holds (ml)|Powder (lb)|Water (ml)|Sprue diameter (in)|Base height (in)|Cup (ml)|Above tree (in)|To wall (in)|Per tree");
+        string.Join('|', book.Row("Alloys", 1)).ShouldBe(
+            "Alloy|Composition|Density (g/cm³)|Solidus (°F)|Liquidus (°F)|Metal temp (°F)|Flask temp fine (°F)|Flask temp ordinary (°F)|Flask temp heavy (°F)"
+            + "|Quench after (min)|Loss (%)|Fresh (ozt)|Re-melt (ozt)|Price (per ozt)");
+        string.Join('|', book.Row("Schedules", 1)).ShouldBe("Schedule|For|Up to diameter (in)|Up to height (in)|Load at (°F)|Stage|Target (°F)|Rate (°F/h)|Hold (h)");
+        book.Row("Pieces", 1).ShouldContain("Pattern weight (dwt)");
+        book.Row("Pieces", 1).ShouldContain("Length (mm)");
+        (book.Cell("Flasks", "A2"), book.Cell("Flasks", "B2"), book.Cell("Flasks", "C2")).ShouldBe(("Example: 3 × 4", "3", "4"));
+
+        // 1350 °F is the usual top of a burnout in these units, 732 °C (rounded) in the others.
+        book.Under("Schedules", 1, "Target (°F)").ShouldContain("1350");
+        string.Concat(ShopSheets.All.Select(s => UsUnits.Of(s, []).Spec).SelectMany(s => s.Columns).Select(c => c.Meaning)).ShouldNotContain("75 × 100");
+    }
+
+    [Theory]
+    [InlineData(StarterKind.Night, UnitHabit.Metric, 0, "examples-left")]
+    [InlineData(StarterKind.Night, UnitHabit.Us, 0, "examples-left")]
+    [InlineData(StarterKind.List, UnitHabit.Metric, 8, "casting-method-unknown")]
+    [InlineData(StarterKind.List, UnitHabit.Us, 8, "casting-method-unknown")]
+    public void Write_ThenFill_AsksOrPlansAndASecondFillChangesNothing(StarterKind kind, UnitHabit units, int stops, string finding)
+    {
+        using var book = new MemoryStream(SavedBook.Starter(kind, units).Bytes);
+        using var filled = new MemoryStream();
+        using var again = new MemoryStream();
+
+        var first = BookFiller.Fill(book, filled, "new.xlsx", BookSettings.None);
+        var second = BookFiller.Fill(filled, again, "new.xlsx", BookSettings.None);
+
+        first.Findings.Count(f => f.Severity == Planning.Findings.Severity.Stop).ShouldBe(stops, string.Join('\n', first.Findings.Select(f => f.Id)));
+        first.Findings.Select(f => f.Id).ShouldContain(finding);
+        first.Changed.ShouldBeTrue();
+        second.Changed.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Write_NightWithExamples_FillSaysWhichNumbersAreNobodysDataSheet()
+    {
+        using var book = new MemoryStream(SavedBook.Starter().Bytes);
+
+        var said = BookFiller.Fill(book, new MemoryStream(), "new.xlsx", BookSettings.None).Findings.Single(f => f.Id == "examples-left");
+
+        $"{said.Seen} {said.Why} {said.Remedy}".ShouldBe(
+            "Lines called \"Example: …\" still stand there: Alloys 3, Flasks 2, Crucibles 3, Kilns 1, Materials 2, Investments 1, Schedules 2, pieces 6. "
+            + "Their numbers are an invented shop's and nobody's data sheet: nothing may be poured by them. "
+            + "Type your own in their place, or run castbook clear-examples on the book.");
+    }
+
+    [Fact]
+    public void Write_ShopFile_FillRefusesAndSaysWhatItIs()
+    {
+        using var book = new MemoryStream(SavedBook.Starter(StarterKind.Shop).Bytes);
+
+        Should.Throw<BookRefusedException>(() => BookFiller.Fill(book, new MemoryStream(), "shop.xlsx", BookSettings.None)).Message.ShouldBe(
+            "The workbook has sheets of the shop (Flasks, Crucibles, Kilns, Alloys, Materials, Investments, Schedules, Shop) and no list of pieces. "
+            + "It is a shop file: other books use it, and there is nothing in it to fill. Nothing was written. "
+            + "Fill a book that names it in castbook.json, or add a sheet with the columns Piece, Qty, Pattern weight (g), Alloy.");
     }
 }

@@ -17,6 +17,12 @@ public static partial class Catalogue
         "No list of pieces was found on {0}.", NothingWritten,
         "Give the list a row of headings within its first 30 rows: Piece, Qty, Pattern weight (g), Alloy.");
 
+    /// <summary>Sheets of the shop and no list: a shop file.</summary>
+    public static FindingKind ListInNoShopFile => new(
+        "list-in-no-shop-file", Severity.Stop,
+        "The workbook has sheets of the shop ({0}) and no list of pieces.", "It is a shop file: other books use it, and there is nothing in it to fill. " + NothingWritten,
+        "Fill a book that names it in castbook.json, or add a sheet with the columns Piece, Qty, Pattern weight (g), Alloy.");
+
     /// <summary>No row has headings enough; the nearest is named.</summary>
     public static FindingKind ListNotFoundNear => new(
         "list-headings-unknown", Severity.Stop,

@@ -3,6 +3,12 @@ namespace CastBook.Planning.Findings;
 /// <content>What can be found about the shop: what it owns, uses and has decided.</content>
 public static partial class Catalogue
 {
+    /// <summary>Rows that a new book brought along and that nobody has replaced.</summary>
+    public static FindingKind ExamplesLeft => new(
+        "examples-left", Severity.Check,
+        "Lines called \"Example: …\" still stand there: {0}.", "Their numbers are an invented shop's and nobody's data sheet: nothing may be poured by them.",
+        "Type your own in their place, or run castbook clear-examples on the book.");
+
     /// <summary>A default stood in for a setting.</summary>
     public static FindingKind AssumedDefault { get; } = new(
         "assumed-default", Severity.Note,

@@ -5,7 +5,7 @@ internal static class PiecesSheet
 {
     public const string Name = "Pieces";
 
-    public static SheetSpec Spec { get; } = new(Name, "What is to be cast, a line a piece.", [.. What(), .. Sizes(), .. Handling()]);
+    public static SheetSpec Spec { get; } = new(Name, "What is to be cast, a line a piece.", [.. What(), .. Sizes(), .. Handling()]) { IsList = true };
 
     private static ShopColumn[] What() =>
     [

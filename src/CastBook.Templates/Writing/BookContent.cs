@@ -6,7 +6,11 @@ namespace CastBook.Templates.Writing;
 /// <param name="Title">The book's title, kept in its properties.</param>
 /// <param name="ReadMe">Lines of the first sheet, the heading first; none for a book without that sheet.</param>
 /// <param name="Sheets">The sheets, in order.</param>
-internal sealed record BookContent(string Title, IReadOnlyList<string> ReadMe, IReadOnlyList<SheetContent> Sheets);
+internal sealed record BookContent(string Title, IReadOnlyList<string> ReadMe, IReadOnlyList<SheetContent> Sheets)
+{
+    /// <summary>Whether it is printed on Letter instead of A4.</summary>
+    public bool IsOnLetter { get; init; }
+}
 
 /// <summary>A sheet and its lines.</summary>
 /// <param name="Spec">The sheet; its columns may be fewer or more than those of a new book.</param>

@@ -20,12 +20,12 @@ internal static class BookWriter
         Sign(book.Properties, content.Title);
         if (content.ReadMe.Count > 0)
         {
-            ReadMe(book.AddWorksheet(ReadMeName), content.ReadMe);
+            ReadMe(book.AddWorksheet(ReadMeName), content);
         }
 
         foreach (var sheet in content.Sheets)
         {
-            SheetWriter.Write(book.AddWorksheet(sheet.Spec.Name), sheet);
+            SheetWriter.Write(book.AddWorksheet(sheet.Spec.Name), sheet, content.IsOnLetter);
         }
 
         book.Worksheets.First().SetTabActive();
@@ -44,8 +44,9 @@ internal static class BookWriter
         properties.Modified = NoDay;
     }
 
-    private static void ReadMe(IXLWorksheet sheet, IReadOnlyList<string> lines)
+    private static void ReadMe(IXLWorksheet sheet, BookContent content)
     {
+        var lines = content.ReadMe;
         Look.Everywhere(sheet.Column(1).Style);
         sheet.Column(1).Width = 98;
         for (var i = 0; i < lines.Count; i++)
@@ -54,11 +55,11 @@ internal static class BookWriter
             CellWriter.Write(cell, lines[i]);
             cell.Style.Alignment.WrapText = true;
             cell.Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
-            sheet.Row(i + 1).Height = lines[i].Length > 105 ? 33 : 19;
+            sheet.Row(i + 1).Height = lines[i].Length > 112 ? 33 : 19;
         }
 
         Look.Title(sheet.Cell(1, 1), first: true);
         sheet.ShowGridLines = false;
-        Look.Print(sheet, headingRow: 0, landscape: false);
+        Look.Print(sheet, headingRow: 0, landscape: false, content.IsOnLetter);
     }
 }

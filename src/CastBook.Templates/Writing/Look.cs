@@ -90,11 +90,14 @@ internal static class Look
         }
     }
 
-    /// <summary>A4 landscape, one page wide, headings on every page, with page numbers.</summary>
-    public static void Print(IXLWorksheet sheet, int headingRow, bool landscape)
+    /// <summary>A cell of an example row, set apart from the shop's own.</summary>
+    public static void Example(IXLStyle style) => style.Font.Italic = true;
+
+    /// <summary>One page wide, headings on every page, with page numbers.</summary>
+    public static void Print(IXLWorksheet sheet, int headingRow, bool landscape, bool onLetter)
     {
         var page = sheet.PageSetup;
-        page.PaperSize = XLPaperSize.A4Paper;
+        page.PaperSize = onLetter ? XLPaperSize.LetterPaper : XLPaperSize.A4Paper;
         page.PageOrientation = landscape ? XLPageOrientation.Landscape : XLPageOrientation.Portrait;
         page.FitToPages(1, 0);
         page.Margins.SetLeft(0.4).SetRight(0.4).SetTop(0.5).SetBottom(0.7).SetHeader(0.3).SetFooter(0.3);

@@ -1,3 +1,4 @@
+using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
 using ClosedXML.Excel;
 
@@ -6,7 +7,7 @@ namespace CastBook.Templates.Writing;
 /// <summary>Writes one of the shop's sheets: title lines, headings, lines, and what may be typed under them.</summary>
 internal static class SheetWriter
 {
-    private const int PieceRows = 2_000;
+    private const int ListRows = 2_000;
     private const int ShopRows = 200;
 
     /// <summary>A width counts digits; letters are narrower on the whole.</summary>
@@ -15,7 +16,8 @@ internal static class SheetWriter
     /// <summary>Writes the sheet.</summary>
     /// <param name="sheet">An empty sheet of the right name.</param>
     /// <param name="content">What it shows.</param>
-    public static void Write(IXLWorksheet sheet, SheetContent content)
+    /// <param name="onLetter">Whether it is printed on Letter instead of A4.</param>
+    public static void Write(IXLWorksheet sheet, SheetContent content, bool onLetter)
     {
         var columns = content.Spec.Columns;
         for (var i = 0; i < columns.Count; i++)
@@ -35,9 +37,9 @@ internal static class SheetWriter
             Typing(sheet, content);
         }
 
-        Look.Print(sheet, content.HeadingRow, landscape: true);
+        Look.Print(sheet, content.HeadingRow, landscape: true, onLetter);
         sheet.SheetView.Freeze(content.HeadingRow, 1);
-        if (content.Spec.Name == PiecesSheet.Name)
+        if (content.Spec.IsList)
         {
             Table(sheet, content);
         }
@@ -90,6 +92,11 @@ internal static class SheetWriter
         {
             var cell = sheet.Cell(content.HeadingRow + 1 + row, index + 1);
             CellWriter.Write(cell, content.Rows[row][index]);
+            if (ExampleName.Is(content.Rows[row][0] as string))
+            {
+                Look.Example(cell.Style);
+            }
+
             if (column.Wraps && content.Rows[row][index] is string words && words.Length > column.Width * LettersToDigits)
             {
                 Look.TwoLines(cell.WorksheetRow());
@@ -108,7 +115,7 @@ internal static class SheetWriter
     private static void Typing(IXLWorksheet sheet, SheetContent content)
     {
         var first = content.HeadingRow + 1;
-        var last = content.Spec.Name == PiecesSheet.Name ? PieceRows : ShopRows;
+        var last = content.Spec.IsList ? ListRows : ShopRows;
         for (var i = 0; i < content.Spec.Columns.Count; i++)
         {
             var column = content.Spec.Columns[i];
@@ -131,7 +138,7 @@ internal static class SheetWriter
     private static void Table(IXLWorksheet sheet, SheetContent content)
     {
         var last = content.HeadingRow + Math.Max(1, content.Rows.Count);
-        var table = sheet.Range(content.HeadingRow, 1, last, content.Spec.Columns.Count).CreateTable(PiecesSheet.Name);
+        var table = sheet.Range(content.HeadingRow, 1, last, content.Spec.Columns.Count).CreateTable(content.Spec.Name);
         table.Theme = XLTableTheme.None;
         table.ShowRowStripes = false;
     }

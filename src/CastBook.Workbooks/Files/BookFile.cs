@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Clearing;
 using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Sharing;
@@ -97,6 +98,23 @@ public static class BookFile
         }
 
         return Write(new Job(path, outPath, DryRun: false, clock, BeforeCommit: null), (book, output, _) => (BookShare.Share(book, output, wishes, settings), true)).Result;
+    }
+
+    /// <summary>Empties the rows of a workbook that stand exactly as given; a row in which anything was changed stays as it is.</summary>
+    /// <param name="path">The workbook.</param>
+    /// <param name="rows">The rows.</param>
+    /// <param name="clock">For the backup's name.</param>
+    /// <returns>What was cleared, and the backup's path where one was made.</returns>
+    /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
+    /// <exception cref="BookNotWrittenException">The result could not be put in its place.</exception>
+    /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook; nothing was written.</exception>
+    public static (ClearedRows Cleared, string? Backup) Clear(string path, IReadOnlyList<KnownRow> rows, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(rows);
+        return Write(
+            new Job(path, null, DryRun: false, clock, BeforeCommit: null),
+            (book, output, bookName) => RowClearing.Clear(book, output, bookName, rows));
     }
 
     private static UndoResult Restore(string original, FileStream output)

@@ -54,7 +54,7 @@ public static class BookReader
 
         var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
         var wanted = WantedSheets.Of(shop.Shop.Settings, settings, cells);
-        var found = new ListFinder(package, strings, settings.Columns, marks).Find([.. package.Sheets.Where(s => !taken.Contains(s))], wanted);
+        var found = new ListFinder(package, strings, settings.Columns, marks, [.. shop.Sheets.Keys]).Find([.. package.Sheets.Where(s => !taken.Contains(s))], wanted);
         var lists = ListsReading.Read(new ListReader(package, strings, formats, values, marks, settings.Columns, shop.Shop.Alloys), found, marks);
         Place(lists.Lists, cells);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
@@ -52,6 +53,10 @@ public static class SettingsFile
             Origins = variables.Keys.ToDictionary(name => name, name => $"the variable {VariableOf(name)}", StringComparer.OrdinalIgnoreCase),
         });
     }
+
+    /// <summary>A new <c>castbook.json</c> that names a shop file.</summary>
+    /// <param name="shop">The shop file's name.</param>
+    public static byte[] NamingShop(string shop) => Encoding.UTF8.GetBytes($"{{ \"{ShopKey}\": {JsonSerializer.Serialize(shop)} }}\n");
 
     private static string VariableOf(string setting) => VariablePrefix + setting.Replace(' ', '_').ToUpperInvariant();
 

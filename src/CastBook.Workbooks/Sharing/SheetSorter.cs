@@ -73,7 +73,7 @@ internal sealed class SheetSorter
         try
         {
             var all = new WantedSheets(["all"], "", Subject.Book);
-            return [.. new ListFinder(package, strings, settings.Columns, marks).Find(candidates, all).Lists.Select(List)];
+            return [.. new ListFinder(package, strings, settings.Columns, marks, []).Find(candidates, all).Lists.Select(List)];
         }
         catch (BookRefusedException) when (mayBeNone)
         {

@@ -74,7 +74,7 @@ internal sealed class TextTemplate
     {
         var marks = OwnMarks.Of(book);
         var candidates = book.Sheets.Except(marks.Sheets.Values).ToList();
-        return new ListFinder(book, SharedStrings.Read(book), settings.Columns, marks).Find(candidates, wanted: null).Lists[0];
+        return new ListFinder(book, SharedStrings.Read(book), settings.Columns, marks, []).Find(candidates, wanted: null).Lists[0];
     }
 
     private static BookRefusedException Refused(string why) => BookRefusedException.For(Catalogue.TemplateCannotTake, FileName, why);

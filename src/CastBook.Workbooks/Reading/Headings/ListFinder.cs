@@ -23,9 +23,12 @@ internal sealed record FoundLists(IReadOnlyList<FoundList> Lists, IReadOnlyList<
 
 /// <summary>Finds the list of pieces, the sheet and the row with the most headings of one; or several, where the shop wants them.</summary>
 internal sealed class ListFinder(
-    BookPackage package, SharedStrings strings, IReadOnlyDictionary<string, IReadOnlyList<string>> words, OwnMarks marks)
+    BookPackage package, SharedStrings strings, IReadOnlyDictionary<string, IReadOnlyList<string>> words, OwnMarks marks, IReadOnlyCollection<string> shopSheets)
 {
     private const string UsualSheet = "Pieces";
+
+    // One or two may stand in any book; as many as these and no list make a shop file.
+    private const int SheetsOfAShopFile = 3;
 
     private (string Sheet, int Row, int Count, string Texts)? nearest;
 
@@ -179,6 +182,11 @@ internal sealed class ListFinder(
         if (sheets.Count == 0)
         {
             return BookRefusedException.For(Catalogue.ListNoSheet);
+        }
+
+        if (nearest is null && shopSheets.Count >= SheetsOfAShopFile)
+        {
+            return BookRefusedException.For(Catalogue.ListInNoShopFile, string.Join(", ", shopSheets));
         }
 
         return nearest is { } row

@@ -1,0 +1,26 @@
+namespace CastBook.Templates.Sheets;
+
+/// <summary>The list of pieces of a book that has no other sheet.</summary>
+internal static class ShortPiecesSheet
+{
+    private static readonly string[] Kept =
+    [
+        "Piece", "Qty", "Pattern weight (g)", "Pattern volume (ml)", "Material", "Alloy", "Shape", "Length (mm)", "Width (mm)",
+        "Thickness (mm)", "Due", "Leave out",
+    ];
+
+    public static SheetSpec Spec { get; } = PiecesSheet.Spec with
+    {
+        Columns = [.. PiecesSheet.Spec.Columns.Where(c => Kept.Contains(c.Heading, StringComparer.Ordinal)).Select(WithoutSheets), Remarks],
+    };
+
+    private static ShopColumn Remarks => new("Remarks", 30, CellKind.Words, "Whatever else there is to say. CastBook leaves it alone.") { Wraps = true };
+
+    // There is no sheet to choose from.
+    private static ShopColumn WithoutSheets(ShopColumn column) => column.Heading switch
+    {
+        "Material" => column with { Meaning = "What the pattern is made of: wax, resin, or the name you know it by.", Choices = null },
+        "Alloy" => column with { Meaning = "The metal to cast it in, such as sterling silver, 14k yellow or tin bronze.", Choices = null },
+        _ => column,
+    };
+}

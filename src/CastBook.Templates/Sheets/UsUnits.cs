@@ -1,0 +1,85 @@
+using CastBook.Templates.Writing;
+
+namespace CastBook.Templates.Sheets;
+
+/// <summary>Sheets as a shop in the United States has them: what it measures in inches, troy weight and °F stands in these, the rest as everywhere.</summary>
+internal static class UsUnits
+{
+    private const double MillimetresPerInch = 25.4;
+    private const double GramsPerPennyweight = 24 * 64.79891e-3;
+    private const double GramsPerTroyOunce = 20 * GramsPerPennyweight;
+    private const double GramsPerPound = 453.59237;
+
+    private static readonly UnitChange[] Changes =
+    [
+        new("(°C/h)", "(°F/h)", Formats.Whole, c => Rounded(c * 9 / 5, 5)),
+        new("(°C)", "(°F)", Formats.Whole, c => Rounded((c * 9 / 5) + 32, 5)),
+        new("(mm)", "(in)", Formats.Hundredths, mm => Rounded(mm / MillimetresPerInch, 0.25)),
+    ];
+
+    /// <summary>Headings that change otherwise than their unit does elsewhere.</summary>
+    private static readonly Dictionary<string, UnitChange> Special = new(StringComparer.Ordinal)
+    {
+        ["Pattern weight (g)"] = new("(g)", "(dwt)", Formats.Hundredths, g => Rounded(g / GramsPerPennyweight, 0.01)),
+        ["Fresh (g)"] = TroyOunces,
+        ["Re-melt (g)"] = TroyOunces,
+        ["Rated (g)"] = TroyOunces,
+        ["Price (per g)"] = new("(per g)", "(per ozt)", Formats.Hundredths, perGram => Rounded(perGram * GramsPerTroyOunce, 0.01)),
+        ["Powder (g)"] = Pounds,
+        ["In stock (g)"] = Pounds,
+        ["Reads high by (°C)"] = new("(°C)", "(°F)", Formats.AsTyped, c => Rounded(c * 9 / 5, 1)),
+    };
+
+    /// <summary>Sentences that name a size or a temperature.</summary>
+    private static readonly (string Metric, string Us)[] Sentences =
+    [
+        ("75 × 100: 12; 90 × 125: 20", "3 × 4: 12; 3.5 × 5: 20"),
+        ("such as 75 × 100", "such as 3 × 4"),
+        ("never under 12 mm", "never under 0.47 in"),
+        ("732 for gypsum", "1350 for gypsum"),
+    ];
+
+    private static readonly (string Metric, string Us)[] Names = [("75 × 100", "3 × 4"), ("90 × 125", "3.5 × 5")];
+
+    private static UnitChange TroyOunces => new("(g)", "(ozt)", Formats.Tenths, g => Rounded(g / GramsPerTroyOunce, 0.1));
+
+    private static UnitChange Pounds => new("(g)", "(lb)", Formats.Tenths, g => Rounded(g / GramsPerPound, 0.5));
+
+    /// <summary>The sheet in these units.</summary>
+    /// <param name="spec">The sheet.</param>
+    /// <param name="rows">Its lines.</param>
+    public static SheetContent Of(SheetSpec spec, IReadOnlyList<IReadOnlyList<object?>> rows)
+    {
+        var changes = spec.Columns.Select(c => ChangeOf(spec, c)).ToList();
+        return new SheetContent(
+            spec with { Columns = [.. spec.Columns.Select((c, i) => Column(c, changes[i]))] },
+            [.. rows.Select(row => (IReadOnlyList<object?>)[.. row.Select((value, i) => Value(value, changes[i]))])]);
+    }
+
+    // A caliper reads pieces and test cubes in millimetres here too.
+    private static UnitChange? ChangeOf(SheetSpec spec, ShopColumn column) =>
+        Special.GetValueOrDefault(column.Heading)
+        ?? Changes.FirstOrDefault(c => column.Heading.EndsWith(c.Metric, StringComparison.Ordinal)
+            && (c.Metric != "(mm)" || spec.Name is FlasksSheet.Name or KilnsSheet.Name or SchedulesSheet.Name));
+
+    private static ShopColumn Column(ShopColumn column, UnitChange? change)
+    {
+        var meaning = Sentences.Aggregate(column.Meaning, (text, s) => text.Replace(s.Metric, s.Us, StringComparison.Ordinal));
+        return change is null
+            ? column with { Meaning = meaning }
+            : column with { Heading = column.Heading.Replace(change.Metric, change.Us, StringComparison.Ordinal), Meaning = meaning, Format = change.Format };
+    }
+
+    private static object? Value(object? value, UnitChange? change) => value switch
+    {
+        string words => Names.Aggregate(words, (text, n) => text.Replace(n.Metric, n.Us, StringComparison.Ordinal)),
+        int whole when change is not null => change.Convert(whole),
+        double number when change is not null => change.Convert(number),
+        _ => value,
+    };
+
+    /// <summary>As such a shop would have bought, set or written it: whole steps, without a tail of digits.</summary>
+    private static double Rounded(double value, double step) => (double)(Math.Round((decimal)(value / step)) * (decimal)step);
+
+    private sealed record UnitChange(string Metric, string Us, string Format, Func<double, double> Convert);
+}
