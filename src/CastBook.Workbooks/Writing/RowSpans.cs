@@ -28,9 +28,10 @@ internal static class RowSpans
         }
 
         var (newFirst, newLast) = (first, last);
-        for (var at = cells.Count - 1; at >= 0 && cells[at].IsRemoval && cells[at].Column == newLast && newLast > first; at--)
+        for (var at = cells.Count - 1; at >= 0 && cells[at].IsRemoval && cells[at].Column >= newLast && newLast > first; at--)
         {
-            newLast--;
+            // What is taken out beyond them was never there.
+            newLast -= cells[at].Column == newLast ? 1 : 0;
         }
 
         foreach (var edit in cells)
