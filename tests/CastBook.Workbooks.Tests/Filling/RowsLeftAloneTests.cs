@@ -21,6 +21,15 @@ public sealed class RowsLeftAloneTests
             ["Heron pin", 1, "~2", "14k", null])).Ids.ShouldNotContain("number-not-exact");
     }
 
+    [Theory]
+    [InlineData("Done")]
+    [InlineData("Leave out")]
+    public void Fill_NumbersReadWithACommaInARowLeftAlone_AreNotCounted(string heading) =>
+        Filled.From(BookBuilder.Pieces(
+            ["Piece", "Qty", "Pattern weight (g)", "Alloy", heading],
+            ["Otter ring", 2, "1,5", "14k", null],
+            ["Heron pin", 1, "2,75", "14k", "yes"])).Result.Findings.Single(f => f.Id == "decimal-comma").Seen.ShouldEndWith(", in row 2.");
+
     private static IReadOnlyList<string> Ids(string heading, string? said) => Filled.From(BookBuilder.Pieces(
         ["Piece", "Qty", "Pattern weight (g)", "Alloy", heading],
         ["Otter ring", 2, 1.5, "14k", null],

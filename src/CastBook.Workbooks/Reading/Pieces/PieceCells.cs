@@ -41,10 +41,13 @@ internal sealed class PieceCells
     /// <summary>The fields of the row begun last that could not be read.</summary>
     public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? unreadColumns : [.. unreadColumns, .. unreadable];
 
+    /// <summary>Whether the row begun last is done or to be left out; what is taken for granted in it is nobody's concern.</summary>
+    public bool IsLeftAlone { private get; set; }
+
     /// <summary>Begins a row.</summary>
     public void Begin(int sheetRow, int pieceId)
     {
-        (row, id) = (sheetRow, pieceId);
+        (row, id, IsLeftAlone) = (sheetRow, pieceId, false);
         if (unreadable.Count > 0)
         {
             unreadable = [];
@@ -80,7 +83,7 @@ internal sealed class PieceCells
             return null;
         }
 
-        if (reading.Assumed != NumberAssumptions.None)
+        if (reading.Assumed != NumberAssumptions.None && !IsLeftAlone)
         {
             notes.Take(
                 look.Field, field.Column.Heading.Text, row, reading.Assumed, values.Shown(cell), Round(reading.Typed), $"{Round(reading.Value)} {look.Unit}");
@@ -112,7 +115,7 @@ internal sealed class PieceCells
 
         if (SizesText.Parse(text, field.Column.Unit, field.Habits.Signs) is { } sizes)
         {
-            sizesWithoutUnit |= !sizes.HasUnit;
+            sizesWithoutUnit |= !sizes.HasUnit && !IsLeftAlone;
             return sizes.Millimetres;
         }
 
@@ -243,7 +246,7 @@ internal sealed class PieceCells
 
     private void NoteOrder(FieldColumn column, DayText read)
     {
-        if (read is { Ordered: true, Day: { } day })
+        if (read is { Ordered: true, Day: { } day } && !IsLeftAlone)
         {
             notes.TakeDay(column.Field, column.Heading.Text, row, values.Shown(Cell(column)), Iso(day));
         }

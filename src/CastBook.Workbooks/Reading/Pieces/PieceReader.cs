@@ -27,6 +27,8 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
     public Piece Read(int row, int id, string? alloyOfSection)
     {
         cells.Begin(row, id);
+        var (done, leaveOut) = (cells.IsDone(), cells.YesOrNo(PieceField.LeaveOut, static () => Catalogue.YesNoUnreadable));
+        cells.IsLeftAlone = done || leaveOut;
         var quantity = cells.Whole(FieldLook.Quantity);
         var piece = new Piece
         {
@@ -46,8 +48,8 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
             Print = Print(),
             Due = cells.Day(PieceField.Due),
             Night = cells.Night(),
-            Done = cells.IsDone(),
-            LeaveOut = cells.YesOrNo(PieceField.LeaveOut, static () => Catalogue.YesNoUnreadable),
+            Done = done,
+            LeaveOut = leaveOut,
             KeepInFlask = cells.Text(PieceField.KeepInFlask, "flask to keep it in"),
             LastFlasks = flaskColumn is { } column ? FlaskShares.Parse(grid.Cell(row, column).Text, quantity) : [],
         };
