@@ -16,7 +16,7 @@ internal static class ClearExamplesCommand
         var book = new Argument<string>("BOOK") { Description = "The workbook, made by castbook new. A backup goes into the folder .castbook beside it." };
         var command = new Command(
             "clear-examples",
-            "Empty the example rows of a new workbook. A row that you changed stays.\n\nExample: castbook clear-examples casting-night.xlsx")
+            "Empty the example rows of a new workbook.\nA row that you changed stays.\n\nExample: castbook clear-examples casting-night.xlsx")
         {
             book,
         };

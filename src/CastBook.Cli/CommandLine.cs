@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 
 namespace CastBook.Cli;
 
@@ -13,7 +14,7 @@ internal static class CommandLine
     /// <returns>The exit code.</returns>
     public static int Run(string[] arguments, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var root = new RootCommand("CastBook fills a casting shop's workbook: metal, flasks, powder and water, burnout, and what to check.")
+        var root = new RootCommand("CastBook fills a casting shop's workbook: metal, flasks, powder and water,\nburnout, and what to check.")
         {
             FillCommand.Make(output, errors, clock),
             ExplainCommand.Make(output, errors, clock),
@@ -24,8 +25,10 @@ internal static class CommandLine
             ShortcutCommand.Make(output, errors),
             NewCommand.Make(output, errors),
             ClearExamplesCommand.Make(output, errors, clock),
+            CompletionCommand.Make(output),
             MakeTemplatesCommand.Make(output),
         };
+        root.Options.OfType<HelpOption>().Single().Action = new HelpPage();
         if (arguments.Length == 0)
         {
             arguments = ["--help"];
@@ -60,7 +63,7 @@ internal static class CommandLine
         }
     }
 
-    /// <summary>A file dropped on the program: the first word is no command and no option.</summary>
+    /// <summary>A file dropped on the program: the first word is no command, no option and no question of a shell that completes words.</summary>
     private static bool IsBarePath(string word, RootCommand root) =>
-        !word.StartsWith('-') && !root.Subcommands.Any(c => c.Name == word);
+        !word.StartsWith('-') && !word.StartsWith("[suggest", StringComparison.Ordinal) && !root.Subcommands.Any(c => c.Name == word);
 }

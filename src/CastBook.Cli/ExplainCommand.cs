@@ -23,7 +23,7 @@ internal static class ExplainCommand
         var json = new Option<bool>("--json") { Description = "Print the explanation as JSON." };
         var command = new Command(
             "explain",
-            "Tell how a number came to be: its formula, what it was worked out from and where each of that comes from.\n\nExample: castbook explain harbour-night.xlsx \"Night plan!E5\"")
+            "Tell how a number came to be.\nIts formula, what it was worked out from, and where each of that comes from.\n\nExample: castbook explain harbour-night.xlsx \"Night plan!E5\"")
         {
             book, cell, night, json,
         };

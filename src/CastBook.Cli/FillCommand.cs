@@ -16,19 +16,19 @@ internal static class FillCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook to fill (.xlsx or .xlsm), or a list as text (.csv, .tsv, .txt), of which a workbook is made beside it." };
+        var book = new Argument<string>("BOOK") { Description = "The workbook (.xlsx, .xlsm), or a list as text (.csv, .tsv, .txt)." };
         var to = new Option<string?>("--out") { Description = "Write the filled workbook here and leave BOOK as it is.", HelpName = "PATH" };
-        var night = new Option<string?>("--night") { Description = "Plan this night, written as in the Night column, such as 2026-12-03.", HelpName = "NIGHT" };
-        var start = new Option<string?>("--start") { Description = "Begin to weigh powder then, and give every step its hour, such as \"2026-11-25 20:00\".", HelpName = "HOUR" };
-        var pourAt = new Option<string?>("--pour-at") { Description = "Have the first flask ready to pour then, and count every step back from it.", HelpName = "HOUR" };
-        var calendar = new Option<string?>("--calendar") { Description = "Also write the steps that need a person as calendar events with alarms, for a telephone.", HelpName = "PATH" };
-        var inHand = new Option<bool>("--metal-in-hand") { Description = "Plan no more than the metal in stock allows: what is due first, then in the order of the list." };
+        var night = new Option<string?>("--night") { Description = "Plan this night, written as in the Night column.", HelpName = "NIGHT" };
+        var start = new Option<string?>("--start") { Description = "Weigh the first powder then, such as \"2026-11-25 20:00\".", HelpName = "HOUR" };
+        var pourAt = new Option<string?>("--pour-at") { Description = "Pour the first flask then, and count every step back.", HelpName = "HOUR" };
+        var calendar = new Option<string?>("--calendar") { Description = "Also write the steps as calendar events with alarms.", HelpName = "PATH" };
+        var inHand = new Option<bool>("--metal-in-hand") { Description = "Plan no more than the metal in stock allows." };
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
         var brief = new Option<bool>("--brief") { Description = "One line of what happened, and what says stop." };
         var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
-        var command = new Command("fill", "Fill a workbook in place; a backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
+        var command = new Command("fill", "Fill a workbook in place.\nA backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
         {
             book, to, night, start, pourAt, calendar, inHand, dryRun, json, strict, brief, undo,
         };

@@ -26,6 +26,7 @@ internal static class NewCommand
         var kind = new Argument<string>("KIND")
         {
             Description = "night (pieces and all sheets of a shop), list (pieces only), shop (what many books share) or results (a log).",
+            HelpName = "KIND",
             DefaultValueFactory = _ => "night",
         };
         kind.CompletionSources.Add([.. Kinds.Keys]);
@@ -33,7 +34,7 @@ internal static class NewCommand
         var units = new Option<string>("--units") { Description = "Units of the headings: metric or us.", HelpName = "UNITS", DefaultValueFactory = _ => Metric };
         units.AcceptOnlyFromAmong(Metric, Us);
         var empty = new Option<bool>("--empty") { Description = "Leave the example rows out." };
-        var command = new Command("new", "Make a workbook to start from. Nothing that exists is written over.\n\nExample: castbook new night harbour-night.xlsx") { kind, path, units, empty };
+        var command = new Command("new", "Make a workbook to start from.\nNothing that exists is written over.\n\nExample: castbook new night harbour-night.xlsx") { kind, path, units, empty };
         command.SetAction(parsed => Run(
             parsed.GetValue(kind)!, parsed.GetValue(path), parsed.GetValue(units) == Us ? UnitHabit.Us : UnitHabit.Metric, !parsed.GetValue(empty), output, errors));
         return command;

@@ -16,7 +16,7 @@ internal static class StatusCommand
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
         var folder = new Argument<string>("FOLDER") { Description = "The watched folder." };
-        var command = new Command("status", "Say what became of each workbook of a watched folder, and whether it is being watched.\n\nExample: castbook status \"Casting nights\"") { folder };
+        var command = new Command("status", "Say what became of the workbooks of a watched folder.\nAnd whether it is being watched.\n\nExample: castbook status \"Casting nights\"") { folder };
         command.SetAction(parsed => Run(parsed.GetValue(folder)!, output, errors, clock));
         return command;
     }

@@ -24,7 +24,7 @@ internal static class WatchCommand
         var once = new Option<bool>("--once") { Description = "Look once, fill what is ready, and end; for schedulers." };
         var polling = new Option<bool>("--polling") { Description = "Do not rely on the system's word that something changed; for network shares." };
         var every = new Option<int>("--every") { Description = "Seconds between two full looks.", HelpName = "SECONDS", DefaultValueFactory = _ => UsualSeconds };
-        var command = new Command("watch", "Fill each workbook that is put into a folder or saved there.\nWhat happens stands in castbook.log in the folder. Ctrl+C ends it.\n\nExample: castbook watch \"Casting nights\"")
+        var command = new Command("watch", "Fill each workbook that is put or saved into a folder.\nWhat happens stands in castbook.log in the folder. Ctrl+C ends it.\n\nExample: castbook watch \"Casting nights\"")
         {
             folders, subFolders, once, polling, every,
         };
