@@ -28,7 +28,7 @@ internal static class FillCommand
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
         var brief = new Option<bool>("--brief") { Description = "One line of what happened, and what says stop." };
         var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
-        var command = new Command("fill", "Fill a workbook in place.\nA backup goes into the folder .castbook beside it.\n\nExample: castbook fill harbour-night.xlsx")
+        var command = new Command("fill", "Fill a workbook in place; a backup goes into .castbook.\n\nExample: castbook fill harbour-night.xlsx")
         {
             book, to, night, start, pourAt, calendar, inHand, dryRun, json, strict, brief, undo,
         };

@@ -22,7 +22,7 @@ public sealed class HelpTests
         {
             var lines = Help(words).TrimEnd().Split('\n');
 
-            lines.Length.ShouldBeLessThanOrEqualTo(23, words[0]);
+            lines.Length.ShouldBeLessThanOrEqualTo(24, words[0]);
             lines.ShouldAllBe(l => l.TrimEnd().Length <= 80, words[0]);
             lines.ShouldContain(l => l.Trim().StartsWith("Example: castbook ", StringComparison.Ordinal), words[0]);
         }
