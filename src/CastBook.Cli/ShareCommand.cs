@@ -18,10 +18,10 @@ internal static class ShareCommand
     {
         var book = new Argument<string>("BOOK") { Description = "The workbook (.xlsx or .xlsm). It is only read." };
         var to = new Option<string>("--out") { Description = "Write the template here; no file may stand there yet.", HelpName = "TEMPLATE", Required = true };
-        var keep = new Option<string[]>("--keep") { Description = "Keep this sheet too, with all that stands in it; may be given several times.", HelpName = "SHEET", DefaultValueFactory = _ => [] };
+        var keep = new Option<string[]>("--keep") { Description = "Keep this sheet too, with all in it; may be given again.", HelpName = "SHEET", DefaultValueFactory = _ => [] };
         var command = new Command(
             "share",
-            "Make a template for others of a workbook: its headings, formats, lists and settings stay; rows, customers, prices,\nstock, notes, names, macros and everything else go. It says what it kept and what it left out.\n\nExample: castbook share harbour-night.xlsx --out our-template.xlsx")
+            "Make a template for others of a workbook.\nIts headings, formats, lists and settings stay; rows, customers, prices, stock,\nnotes, names, macros and all else go. It says what it kept and what it left out.\n\nExample: castbook share harbour-night.xlsx --out our-template.xlsx")
         {
             book, to, keep,
         };

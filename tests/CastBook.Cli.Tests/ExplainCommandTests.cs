@@ -69,7 +69,7 @@ public sealed class ExplainCommandTests : IDisposable
         (help.ExitCode, help.Errors).ShouldBe((0, ""));
         help.Output.ShouldContain("Example: castbook explain harbour-night.xlsx \"Night plan!E5\"");
         help.Output.Split('\n').Length.ShouldBeLessThan(25);
-        Run("--help").Output.ShouldContain("explain <BOOK> <CELL>");
+        Run("--help").Output.ShouldContain("\n  explain ");
     }
 
     private CastBookRun Run(params string[] arguments) => CastBookRun.In(folder, arguments);

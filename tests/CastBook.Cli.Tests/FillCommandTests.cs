@@ -166,7 +166,7 @@ public sealed class FillCommandTests : IDisposable
     {
         var top = Run("--help");
         (top.ExitCode, top.Errors).ShouldBe((0, ""));
-        top.Output.ShouldContain("fill <BOOK>");
+        top.Output.ShouldContain("\n  fill ");
         Run().Output.ShouldBe(top.Output);
 
         var help = Run("fill", "--help");

@@ -29,7 +29,7 @@ public sealed partial class ReadmeCommandsTests : IDisposable
 
         failed.ShouldBeEmpty();
         commands.Select(c => c.Split(' ')[1]).Distinct().Order(StringComparer.Ordinal).ShouldBe(
-            ["--version", "explain", "fill", "restore", "share", "shortcut", "status", "watch"], ignoreOrder: true);
+            ["--version", "clear-examples", "explain", "fill", "new", "restore", "share", "shortcut", "status", "watch"], ignoreOrder: true);
     }
 
     [Fact]
