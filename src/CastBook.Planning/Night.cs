@@ -31,7 +31,7 @@ public sealed record Night
     /// <summary>What of the night was done, and when; missing where nobody has said.</summary>
     public DoneHours? Done { get; init; }
 
-    /// <summary>Trees that stand in the book with a weighing or a state beyond planned.</summary>
+    /// <summary>The lines of the Trees sheet: flasks of the plan that stands in the book, and those under way.</summary>
     public IReadOnlyList<TreeInHand> Trees { get; init; } = [];
 }
 

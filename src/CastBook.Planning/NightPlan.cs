@@ -38,6 +38,9 @@ public sealed record NightPlan
     /// <summary>What the plan is worth.</summary>
     public required PlanBound Bound { get; init; }
 
+    /// <summary>How the plan differs from the one that stands in the book, or would if it were searched afresh; missing where that makes no difference.</summary>
+    public PlanChange? Change { get; init; }
+
     /// <summary>Everything to stop for, check or note, repeats folded, stops first.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 }

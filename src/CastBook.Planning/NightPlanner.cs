@@ -55,6 +55,7 @@ public static class NightPlanner
             Clock = ClockPlanning.Plan(night, flasks, findings),
             Metal = metal,
             Bound = flasks.Bound,
+            Change = flasks.Change,
             Findings = FindingGroups.Fold(findings.All),
         };
         return new PlannedNight(plan, metals, flasks.Work);

@@ -9,6 +9,12 @@ public static partial class Catalogue
         "The tree of flask {0} is weighed, so it counts as waxed and nothing in it is moved.",
         "", "Clear the weighing to plan it anew.");
 
+    /// <summary>Pieces were left in their flasks although a better plan is known.</summary>
+    public static FindingKind PiecesKeptInFlasks { get; } = new(
+        "pieces-kept-in-flasks", Severity.Note,
+        "Nothing moves: every piece stays in the flask it was planned for. Planned afresh, {0}.",
+        "", "To have that, type \"best\" as \"When little changed\" on the Shop sheet.");
+
     /// <summary>Nothing in the list is in a flask that is under way.</summary>
     public static FindingKind FrozenFlaskEmpty { get; } = new(
         "flask-without-pieces", Severity.Check,

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Flasks;
 
@@ -11,19 +12,24 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
     /// <summary>Whether it is proved that no plan takes fewer flasks, nor less investment in as many.</summary>
     public bool IsCheapest { get; private init; }
 
+    /// <summary>How the plan differs from the one that stands, or would if it were searched afresh.</summary>
+    public PlanChange? Change { get; private init; }
+
     /// <summary>No flasks.</summary>
     public static FlaskAssignment None { get; } = new([], 0, AllPlaced: true);
 
     /// <summary>Assigns pieces to flasks.</summary>
+    /// <param name="night">The night.</param>
     /// <param name="pieces">The rows; each fits some size alone.</param>
     /// <param name="sizes">The sizes.</param>
     /// <param name="room">What a tree may take.</param>
     /// <param name="built">The flasks that are under way.</param>
     /// <param name="takenLetters">Letters that are not free.</param>
     /// <param name="findings">Takes what is found.</param>
+    /// <param name="stop">Ends the search early.</param>
     public static FlaskAssignment Of(
-        IReadOnlyList<TreePiece> pieces, SizeBook sizes, FlaskRoom room, IReadOnlyList<BuiltTree> built,
-        IReadOnlySet<string> takenLetters, FindingList findings)
+        Night night, IReadOnlyList<TreePiece> pieces, SizeBook sizes, FlaskRoom room, IReadOnlyList<BuiltTree> built,
+        IReadOnlySet<string> takenLetters, FindingList findings, CancellationToken stop)
     {
         var free = sizes.Sizes.Select(s => Math.Max(0, s.Owned - built.Count(b => b.Size == s))).ToArray();
         var groups = Groups(pieces, KeepWishes.Of(pieces, takenLetters, findings)).ToList();
@@ -33,14 +39,26 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
         }
 
         var dates = pieces.Select(p => p.Metal.Piece.Due).OfType<DateOnly>().Distinct().Order().ToList();
-        var shared = new FlaskSharing([.. groups.Select(g => new GroupPacking(g, sizes.Sizes, room, dates))], free, CancellationToken.None).Share();
+        var packings = groups.ConvertAll(g => new GroupPacking(g, sizes.Sizes, room, dates));
+        var shared = new FlaskSharing(packings, free, stop).Share();
+        var standing = StandingFlask.Of(groups, night, sizes, takenLetters);
+        var chosen = Replanning.Choose(packings, shared.Answers, standing, free, takenLetters, night.Shop.Settings.WhenLittleChanged, stop);
         var allPlaced = true;
         for (var i = 0; i < groups.Count; i++)
         {
-            allPlaced &= Report(groups[i], shared.Answers[i], findings);
+            allPlaced &= Report(groups[i], chosen.Answers[i], findings);
         }
 
-        return new(Lettered([.. shared.Answers.SelectMany(a => a.Flasks)], takenLetters), shared.LeastFlasks, allPlaced) { IsCheapest = shared.IsCheapest };
+        if (chosen.Change is { IsKept: true } change)
+        {
+            findings.Add(Catalogue.PiecesKeptInFlasks.At(Subject.Setting(SettingName.WhenLittleChanged), change.Words));
+        }
+
+        return new(chosen.Flasks, shared.LeastFlasks, allPlaced)
+        {
+            IsCheapest = (shared with { Answers = chosen.Answers }).IsCheapest,
+            Change = chosen.Change,
+        };
     }
 
     private static IEnumerable<PieceGroup> Groups(IReadOnlyList<TreePiece> pieces, IReadOnlyDictionary<int, string> wishes) =>
@@ -69,24 +87,5 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
             Say.Count(waiting.Sum(p => (long)answer.Left[p.Id]), "piece", "pieces"),
             group.Alloy.Name + (group.StonesIn ? " with stones in" : "")));
         return false;
-    }
-
-    private static List<(string, FilledFlask)> Lettered(IReadOnlyList<FilledFlask> flasks, IReadOnlySet<string> takenLetters)
-    {
-        var taken = takenLetters.Concat(flasks.Select(f => f.Letter).OfType<string>()).ToHashSet(StringComparer.Ordinal);
-        using var next = FlaskLetters.Free(taken).GetEnumerator();
-        var lettered = new List<(string, FilledFlask)>();
-        foreach (var flask in flasks)
-        {
-            lettered.Add((flask.Letter ?? Next(), flask));
-        }
-
-        return lettered;
-
-        string Next()
-        {
-            next.MoveNext();
-            return next.Current;
-        }
     }
 }

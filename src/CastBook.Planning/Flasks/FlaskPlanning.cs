@@ -55,7 +55,7 @@ internal sealed class FlaskPlanning
         var toPlan = Pieces(trees.Shares);
         var assignment = rows.NightIsOpen || sizes.Open || crucibles.Open
             ? FlaskAssignment.None
-            : FlaskAssignment.Of(toPlan, sizes, Room, built, trees.Letters, findings);
+            : FlaskAssignment.Of(night, toPlan, sizes, Room, built, trees.Letters, findings, CancellationToken.None);
         var work = built.Where(b => b.IsKnown).Select(Work).Concat(assignment.Flasks.Select(f => Work(f.Letter, f.Flask))).ToList();
         var (flasks, mixes) = Mix(Sum(work));
         var underWay = built.Count(b => b.Pieces.Count > 0);
@@ -64,6 +64,7 @@ internal sealed class FlaskPlanning
         return new PlannedFlasks(flasks, new PlanBound(least, proved) { ProvedLeastInvestment = proved && assignment.IsCheapest }, trees.Shares)
         {
             Work = work,
+            Change = assignment.Change,
             Mixes = mixes,
             SetAtLeast = flasks.Exists(f => f.State < FlaskState.InKiln) && powder.Question is null ? SetTime.Of(powder, assumed, findings) : null,
         };

@@ -1,3 +1,5 @@
+using CastBook.Planning.Packing;
+
 namespace CastBook.Planning.Flasks;
 
 /// <summary>The flasks of a group of rows.</summary>
@@ -7,6 +9,9 @@ namespace CastBook.Planning.Flasks;
 internal sealed record GroupAnswer(
     IReadOnlyList<FilledFlask> Flasks, IReadOnlyDictionary<int, int> Left, IReadOnlyDictionary<int, int> WishesUnmet)
 {
+    /// <summary>The pieces as they were packed, and the flasks in whole numbers.</summary>
+    public required PackedGroup Packed { get; init; }
+
     /// <summary>How many flasks any plan of the same pieces takes at least.</summary>
     public required int LeastFlasks { get; init; }
 
@@ -23,3 +28,8 @@ internal sealed record GroupAnswer(
     /// <param name="size">The size's place.</param>
     public int Used(int size) => Flasks.Count(f => f.Size.Index == size);
 }
+
+/// <summary>A group as it was packed.</summary>
+/// <param name="Pieces">The pieces, with the flask each must be in, or less than 0.</param>
+/// <param name="Plan">The flasks in whole numbers.</param>
+internal sealed record PackedGroup(IReadOnlyList<(TreePiece Piece, int Count, int Pin)> Pieces, PackPlan Plan);

@@ -12,6 +12,9 @@ internal sealed class GroupPacking
     private const long CostOfFlask = 10_000_000;
     private const long CostOfMl = 1000;
 
+    // Steps to look for a few moves that are worth as much as a search afresh.
+    private const long WorkOfCalm = 60_000_000;
+
     private readonly PieceGroup group;
     private readonly IReadOnlyList<UsableSize> sizes;
     private readonly List<DateOnly> dates;
@@ -65,6 +68,62 @@ internal sealed class GroupPacking
         return Answer(pieces, answer, unmet);
     }
 
+    /// <summary>Packs the rows again with every piece left in the flask it stands in, as far as it fits.</summary>
+    /// <param name="afresh">The answer that looks at no standing flask.</param>
+    /// <param name="standing">The flasks that stand.</param>
+    /// <param name="free">How many of each size are free.</param>
+    /// <param name="stop">Ends the search for new flasks early.</param>
+    public GroupAnswer Keep(GroupAnswer afresh, IReadOnlyList<StandingFlask> standing, IReadOnlyList<int> free, CancellationToken stop)
+    {
+        var (pieces, plan) = (afresh.Packed.Pieces, afresh.Packed.Plan);
+        var problem = Problem(afresh, free);
+        var left = pieces.Select(p => p.Count).ToArray();
+        var kept = standing.Select(f => (Whole(f, pieces, left), f.HasLost)).ToList();
+        var keeping = PackKeeping.Plan(problem, kept, plan.Flasks, Seed, stop);
+        return Answer(pieces, new PackAnswer(keeping, afresh.LeastCost, afresh.LeastFlasks), afresh.WishesUnmet);
+    }
+
+    /// <summary>Moves as few pieces of a kept plan as make it as cheap as the one searched afresh, or gives up.</summary>
+    /// <param name="afresh">The answer that looks at no standing flask.</param>
+    /// <param name="kept">The answer that moves nothing.</param>
+    /// <param name="free">How many of each size are free.</param>
+    /// <param name="stop">Ends the search early.</param>
+    public GroupAnswer? Calm(GroupAnswer afresh, GroupAnswer kept, IReadOnlyList<int> free, CancellationToken stop)
+    {
+        var problem = Problem(afresh, free);
+        return PackKeeping.Better(problem, kept.Packed.Plan.Flasks, afresh.Packed.Plan.Flasks, afresh.Cost, WorkOfCalm, Seed, stop) is { } plan
+            ? Answer(afresh.Packed.Pieces, new PackAnswer(plan, afresh.LeastCost, afresh.LeastFlasks), afresh.WishesUnmet)
+            : null;
+    }
+
+    private static PackProblem Problem(GroupAnswer answer, IReadOnlyList<int> free)
+    {
+        var problem = answer.Packed.Plan.Problem;
+        return new PackProblem(problem.Items, [.. problem.Sizes.Select((s, i) => s with { Free = free[i] })]);
+    }
+
+    // A row may have been packed as two, one of them pinned.
+    private PackedFlask Whole(StandingFlask flask, IReadOnlyList<(TreePiece Piece, int Count, int Pin)> pieces, int[] left)
+    {
+        var pin = letters.IndexOf(flask.Letter);
+        var content = new SortedDictionary<int, int>();
+        foreach (var (id, count) in flask.Content)
+        {
+            var more = count;
+            for (var i = 0; i < pieces.Count && more > 0; i++)
+            {
+                if (pieces[i].Piece.Id == id && (pieces[i].Pin < 0 || pieces[i].Pin == pin) && left[i] > 0)
+                {
+                    content[i] = Math.Min(more, left[i]);
+                    left[i] -= content[i];
+                    more -= content[i];
+                }
+            }
+        }
+
+        return new PackedFlask(flask.Size.Index, [.. content.Select(c => new PackCount(c.Key, c.Value))], []) { Pin = pin };
+    }
+
     private PackAnswer Solve(List<(TreePiece Piece, int Count, int Pin)> pieces, IReadOnlyList<int> free, CancellationToken stop)
     {
         var items = pieces.Select(p => new PackItem(p.Count, MetalOf(p.Piece), [.. sizes.Select(s => Shape(p.Piece, s))])
@@ -105,7 +164,7 @@ internal sealed class GroupPacking
     private static long Cost(UsableSize size) =>
         ((CostOfFlask + (long)Math.Ceiling(size.Inside.Milliliters)) * CostOfMl) + (long)Math.Min(CostOfMl - 1, size.Trunk.Milliliters * 10);
 
-    private GroupAnswer Answer(List<(TreePiece Piece, int Count, int Pin)> pieces, PackAnswer answer, Dictionary<int, int> unmet)
+    private GroupAnswer Answer(IReadOnlyList<(TreePiece Piece, int Count, int Pin)> pieces, PackAnswer answer, IReadOnlyDictionary<int, int> unmet)
     {
         var plan = answer.Plan;
         var left = new Dictionary<int, int>();
@@ -123,6 +182,7 @@ internal sealed class GroupPacking
             });
         return new GroupAnswer([.. flasks], left, unmet)
         {
+            Packed = new PackedGroup(pieces, plan),
             LeastFlasks = answer.LeastFlasks,
             LeastCost = answer.LeastCost,
             Cost = plan.Cost,
@@ -130,7 +190,7 @@ internal sealed class GroupPacking
         };
     }
 
-    private static List<(TreePiece Piece, int Count)> Merged(List<(TreePiece Piece, int Count, int Pin)> pieces, PackCount[] counts)
+    private static List<(TreePiece Piece, int Count)> Merged(IReadOnlyList<(TreePiece Piece, int Count, int Pin)> pieces, PackCount[] counts)
     {
         var merged = new List<(TreePiece Piece, int Count)>();
         foreach (var (item, count) in counts)

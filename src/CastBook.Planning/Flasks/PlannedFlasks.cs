@@ -47,6 +47,9 @@ internal sealed class PlannedFlasks
     /// <summary>What the plan is worth.</summary>
     public PlanBound Bound { get; }
 
+    /// <summary>How the plan differs from the one that stands, or would if it were searched afresh.</summary>
+    public PlanChange? Change { get; init; }
+
     /// <summary>The flasks as settled, before their sums.</summary>
     public IReadOnlyList<FlaskWork> Work { get; init; } = [];
 

@@ -1,3 +1,5 @@
+using CastBook.Planning.Floors;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Fills one flask after the other, each time the one that takes most for what it costs.</summary>
@@ -28,6 +30,40 @@ internal sealed class PackGreedy(PackProblem problem, TreeFilling filling)
         }
 
         return best!;
+    }
+
+    /// <summary>What pieces are worth, by each measure in turn.</summary>
+    public IEnumerable<long[]> Measured()
+    {
+        foreach (var (size, width) in Measures)
+        {
+            yield return Values(size, width, urgent: false);
+        }
+    }
+
+    /// <summary>Measures changed a little here and there, always the same.</summary>
+    /// <param name="most">How many.</param>
+    public IEnumerable<long[]> Perturbed(int most)
+    {
+        var chance = new Chance(0);
+        for (var i = 0; i < most; i++)
+        {
+            var (size, width) = Measures[i % Measures.Length];
+            yield return Perturbed(Values(size, width, urgent: false), chance);
+        }
+    }
+
+    /// <summary>Changes values by up to a quarter.</summary>
+    /// <param name="values">The values.</param>
+    /// <param name="chance">What to change them by.</param>
+    public static long[] Perturbed(long[] values, Chance chance)
+    {
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = Math.Max(1, values[i] * (75 + (int)(chance.Next() * 51)) / 100);
+        }
+
+        return values;
     }
 
     /// <summary>Fills flasks until nothing is left that fits one.</summary>

@@ -5,7 +5,8 @@ namespace CastBook.Planning.Packing;
 /// <summary>Makes a plan better: takes a few flasks apart and builds them anew, often aiming at cheaper flasks.</summary>
 internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFilling filling, ulong seed)
 {
-    private const int MostAtOnce = 4;
+    /// <summary>The most flasks taken apart at once.</summary>
+    public const int MostAtOnce = 4;
 
     // Tries without anything gained, for each two flasks that might swap pieces.
     private const int Patience = 60;
@@ -36,12 +37,34 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
         }
     }
 
+    /// <summary>Moves one tree into the cheapest free flask that takes all of it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="at">The tree's place.</param>
+    public void Shrink(PackPlan plan, int at)
+    {
+        if (Cheaper(plan, plan.Flasks[at], greedy.Values(1, 0, urgent: false)) is { } flask)
+        {
+            plan.RemoveAt(at);
+            plan.Add(flask);
+        }
+    }
+
     /// <summary>Searches for a better plan.</summary>
     /// <param name="start">The plan to start from; it is not changed.</param>
     /// <param name="enough">A cost that no plan can go under; the search ends there.</param>
     /// <param name="work">How many steps to spend.</param>
     /// <param name="stop">Ends the search early.</param>
-    public PackPlan Improve(PackPlan start, long enough, long work, CancellationToken stop)
+    public PackPlan Improve(PackPlan start, long enough, long work, CancellationToken stop) =>
+        Improve(start, enough, work, MostAtOnce, calm: false, stop);
+
+    /// <summary>Searches for a better plan.</summary>
+    /// <param name="start">The plan to start from; it is not changed.</param>
+    /// <param name="enough">A cost that no plan can go under, or that is as good as is asked; the search ends there.</param>
+    /// <param name="work">How many steps to spend.</param>
+    /// <param name="atOnce">How many flasks may be taken apart at once.</param>
+    /// <param name="calm">Whether nothing is moved but where that makes the plan better.</param>
+    /// <param name="stop">Ends the search early.</param>
+    public PackPlan Improve(PackPlan start, long enough, long work, int atOnce, bool calm, CancellationToken stop)
     {
         var plan = start.Copy();
         var end = Work + work;
@@ -53,7 +76,7 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
                 break;
             }
 
-            if (Change(plan) is { } changed)
+            if (Change(plan, atOnce) is { } changed && (!calm || changed.IsBetterThan(plan)))
             {
                 patience = changed.IsBetterThan(plan) ? PatienceFor(changed) : patience;
                 plan = changed;
@@ -115,9 +138,9 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
 
     private static long PatienceFor(PackPlan plan) => (long)Patience * (plan.Flasks.Count + 1) * (plan.Flasks.Count + 1);
 
-    private PackPlan? Change(PackPlan plan)
+    private PackPlan? Change(PackPlan plan, int atOnce)
     {
-        var count = Math.Min(plan.Flasks.Count, 1 + Draw(MostAtOnce));
+        var count = Math.Min(plan.Flasks.Count, 1 + Draw(atOnce));
         var changed = plan.Copy();
         for (var i = 0; i < count; i++)
         {
@@ -222,16 +245,7 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
         return null;
     }
 
-    private long[] Perturbed()
-    {
-        var values = greedy.Values(Draw(3), Draw(3), urgent: false);
-        for (var i = 0; i < values.Length; i++)
-        {
-            values[i] = Math.Max(1, values[i] * (75 + Draw(51)) / 100);
-        }
-
-        return values;
-    }
+    private long[] Perturbed() => PackGreedy.Perturbed(greedy.Values(Draw(3), Draw(3), urgent: false), chance);
 
     private void Shuffle(List<int> sizes)
     {

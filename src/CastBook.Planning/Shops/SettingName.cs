@@ -45,6 +45,9 @@ public static class SettingName
     /// <summary>The unit in which the shop buys metal.</summary>
     public const string MetalBoughtIn = "Metal bought in";
 
+    /// <summary>What becomes of a plan that stands in the book already.</summary>
+    public const string WhenLittleChanged = "When little changed";
+
     /// <summary>The step charges are rounded up to (g).</summary>
     public const string ChargeStep = "Charge step";
 

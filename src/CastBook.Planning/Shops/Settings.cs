@@ -45,6 +45,9 @@ public sealed record Settings
     /// <summary>The least share of fresh metal in a melt.</summary>
     public Ratio? FreshAtLeast { get; init; }
 
+    /// <summary>What becomes of a plan that stands in the book already.</summary>
+    public Stability WhenLittleChanged { get; init; }
+
     /// <summary>The unit in which the shop buys metal.</summary>
     public BuyingUnit MetalBoughtIn { get; init; }
 

@@ -80,6 +80,7 @@ internal static class WrenmoorShop
         [SettingName.CastingMethod] = Perforated,
         [SettingName.CrucibleHolds] = 60,
         [SettingName.Investment] = Powder,
+        [SettingName.WhenLittleChanged] = "keep",
         [SettingName.ButtonShare] = 20,
         [SettingName.ButtonAtLeast] = 1.5,
         [SettingName.MeltLoss] = 1,

@@ -24,6 +24,7 @@ public static class Summary
         if (plan.Flasks.Count > 0)
         {
             lines.Add(Flasks(plan));
+            lines.AddRange(Change(plan));
         }
 
         if (plan.Metal.Any(m => m.PiecesIfFinished is not null))
@@ -49,6 +50,16 @@ public static class Summary
         var pieces = plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity));
         var worth = plan.Bound.ProvedFewest ? "proved fewest" : string.Create(CultureInfo.InvariantCulture, $"no plan needs fewer than {plan.Bound.LeastFlasks}");
         return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {plan.Flasks.Count} {(plan.Flasks.Count == 1 ? "flask" : "flasks")} ({worth})");
+    }
+
+    private static IEnumerable<string> Change(NightPlan plan)
+    {
+        if (plan.Change is { } change)
+        {
+            var isForced = !change.IsKept && change.FlasksSaved == 0 && change.InvestmentSaved <= Volume.Zero;
+            yield return change.IsKept ? $"nothing moves; planned afresh, {change.Words} (\"When little changed\": best)"
+                : isForced ? change.Words : $"{change.Words} (\"When little changed\": keep leaves them)";
+        }
     }
 
     private static string Metal(MetalPlan metal)

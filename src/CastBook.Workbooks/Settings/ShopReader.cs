@@ -78,7 +78,7 @@ internal sealed class ShopReader(
         return rows.Settings;
     }
 
-    // Only the sheet that bears our name is ours; a line counts when something is weighed or has begun.
+    // Only the sheet that bears our name is ours.
     private List<TreeInHand> Trees()
     {
         if (!marks.Sheets.TryGetValue(OwnName.TreesSheet, out var part)
@@ -87,11 +87,7 @@ internal sealed class ShopReader(
             return [];
         }
 
-        List<TreeInHand> trees =
-        [
-            .. table.NamedRows(cells).Select(ShopRecords.Tree)
-                .Where(t => t.State != FlaskState.Planned || t.Base is not null || t.TreeOnBase is not null || t.OfItWax is not null),
-        ];
+        List<TreeInHand> trees = [.. table.NamedRows(cells).Select(ShopRecords.Tree)];
         findings.AddRange(table.Findings);
         return trees;
     }

@@ -15,6 +15,7 @@ internal static class ShopWords
     public const string Meanings = "pattern or finished metal";
     public const string Inclusions = "piece alone or gates too";
     public const string BuyingUnits = "g, kg, troy oz or dwt";
+    public const string Stabilities = "keep or best";
     public const string States = "planned, waxed, invested, in kiln or poured";
 
     public static CastingMethod? Method(string text) => Key(text) switch
@@ -50,6 +51,13 @@ internal static class ShopWords
     {
         "PIECEALONE" or "PIECE" or "THEPIECEALONE" or "NOGATES" => false,
         "GATESTOO" or "GATES" or "WITHGATES" or "PIECEANDGATES" or "SPRUE" or "WITHSPRUE" => true,
+        _ => null,
+    };
+
+    public static Stability? Stability(string text) => Key(text) switch
+    {
+        "KEEP" or "STAY" or "NOTHINGMOVES" => Planning.Shops.Stability.Keep,
+        "BEST" or "AFRESH" or "SEARCHAFRESH" => Planning.Shops.Stability.Best,
         _ => null,
     };
 

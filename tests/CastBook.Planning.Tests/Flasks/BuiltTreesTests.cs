@@ -32,11 +32,12 @@ public sealed class BuiltTreesTests
     }
 
     [Fact]
-    public void Find_PlannedLineWithoutWeighing_IsPlannedAnew()
+    public void Find_PlannedLineWithoutWeighing_IsStillPlanned()
     {
         var plan = Plan([Waxed("Q", "100 × 150") with { State = FlaskState.Planned }], Wrenmoor.Ring() with { LastFlasks = [new("Q", 1)] });
 
-        plan.Flasks.ShouldHaveSingleItem().Letter.ShouldBe("A");
+        var flask = plan.Flasks.ShouldHaveSingleItem();
+        (flask.Letter, flask.State).ShouldBe(("Q", FlaskState.Planned));
     }
 
     [Fact]

@@ -234,7 +234,7 @@ public sealed class ShopReaderTests
 
         var reading = TestBooks.Read(book);
 
-        reading.Night.Trees.Select(t => (t.Flask, t.Size, t.State)).ShouldBe([("A", "75 × 100", FlaskState.Waxed), ("C", "65 × 65", FlaskState.InKiln)]);
+        reading.Night.Trees.Select(t => (t.Flask, t.Size, t.State)).ShouldBe([("A", "75 × 100", FlaskState.Waxed), ("B", "75 × 100", FlaskState.Planned), ("C", "65 × 65", FlaskState.InKiln)]);
         var tree = reading.Night.Trees[0];
         (tree.Base!.Value.Grams, tree.TreeOnBase!.Value.Grams, tree.OfItWax!.Value.Grams).ShouldBe((31.5, 58.25, 9));
         At(reading, Subject.Flask("B", ShopField.TreeOnBase)).ShouldBe("Trees!E4");

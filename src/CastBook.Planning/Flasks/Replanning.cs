@@ -1,0 +1,93 @@
+using CastBook.Planning.Shops;
+using UnitsNet;
+
+namespace CastBook.Planning.Flasks;
+
+/// <summary>Chooses between leaving every piece in the flask it stands in and the plan that looks at no standing flask.</summary>
+/// <param name="Answers">The answer of each group.</param>
+/// <param name="Flasks">Their flasks with letters.</param>
+/// <param name="Change">What the other answer would be; nothing where nothing stands or both are as good.</param>
+internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string Letter, FilledFlask Flask)> Flasks, PlanChange? Change)
+{
+    // Less investment than this is not worth a word.
+    private const double LeastMl = 1;
+
+    /// <summary>Chooses.</summary>
+    /// <param name="groups">The groups.</param>
+    /// <param name="afresh">Their answers that look at no standing flask.</param>
+    /// <param name="standing">The flasks of each group that stand in the book.</param>
+    /// <param name="free">How many of each size are free.</param>
+    /// <param name="takenLetters">Letters that are not free.</param>
+    /// <param name="choice">What the shop wants.</param>
+    /// <param name="stop">Ends the search early.</param>
+    public static Replanning Choose(
+        IReadOnlyList<GroupPacking> groups, GroupAnswer[] afresh, IReadOnlyList<IReadOnlyList<StandingFlask>> standing, int[] free,
+        IReadOnlySet<string> takenLetters, Stability choice, CancellationToken stop)
+    {
+        StandingFlask[] all = [.. standing.SelectMany(s => s)];
+        if (all.Length == 0)
+        {
+            return new(afresh, Lettered(afresh), null);
+        }
+
+        var kept = Keep(groups, afresh, standing, free, stop);
+        if (Lost(kept) < Lost(afresh))
+        {
+            return new(kept, Lettered(kept), null);
+        }
+
+        var (flasks, saved) = (Count(kept) - Count(afresh), Inside(kept) - Inside(afresh));
+        var isForced = Lost(kept) > Lost(afresh);
+        if (!isForced && flasks <= 0 && (flasks < 0 || saved.Milliliters < LeastMl))
+        {
+            return new(kept, Lettered(kept), null);
+        }
+
+        var better = isForced ? afresh : Calm(groups, afresh, kept, free, stop);
+        var lettered = Lettered(better);
+        var moved = FlaskLettering.Moved(lettered, all);
+        return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
+            : choice == Stability.Keep ? new(kept, Lettered(kept), new PlanChange(true, moved, flasks, saved))
+            : new(better, lettered, new PlanChange(false, moved, flasks, saved));
+
+        IReadOnlyList<(string, FilledFlask)> Lettered(GroupAnswer[] answers) => FlaskLettering.Of([.. answers.SelectMany(a => a.Flasks)], all, takenLetters);
+    }
+
+    // Of the groups that can be bettered, each by as few moves as do, or else as searched afresh.
+    private static GroupAnswer[] Calm(IReadOnlyList<GroupPacking> groups, GroupAnswer[] afresh, GroupAnswer[] kept, int[] free, CancellationToken stop)
+    {
+        GroupAnswer[] better = [.. afresh];
+        for (var i = 0; i < better.Length; i++)
+        {
+            int[] mine = [.. free.Select((count, size) => count - better.Sum(b => b.Used(size)) + better[i].Used(size))];
+            better[i] = groups[i].Calm(afresh[i], kept[i], mine, stop) ?? afresh[i];
+        }
+
+        return better;
+    }
+
+    // What stands of the groups to come is not taken from them.
+    private static GroupAnswer[] Keep(
+        IReadOnlyList<GroupPacking> groups, GroupAnswer[] afresh, IReadOnlyList<IReadOnlyList<StandingFlask>> standing, int[] free, CancellationToken stop)
+    {
+        int[] left = [.. free.Select((count, size) => count - standing.Sum(s => Standing(s, size)))];
+        var kept = new GroupAnswer[groups.Count];
+        for (var i = 0; i < kept.Length; i++)
+        {
+            int[] mine = [.. left.Select((count, size) => Math.Max(0, count + Standing(standing[i], size)))];
+            kept[i] = groups[i].Keep(afresh[i], standing[i], mine, stop);
+            left = [.. left.Select((count, size) => count + Standing(standing[i], size) - kept[i].Used(size))];
+        }
+
+        return kept;
+    }
+
+    private static int Standing(IReadOnlyList<StandingFlask> standing, int size) => standing.Count(f => f.Size.Index == size);
+
+    private static int Count(GroupAnswer[] answers) => answers.Sum(a => a.Flasks.Count);
+
+    private static Int128 Lost(GroupAnswer[] answers) => answers.Aggregate((Int128)0, (sum, a) => sum + a.Lost);
+
+    private static Volume Inside(GroupAnswer[] answers) =>
+        Volume.FromMilliliters(answers.Sum(a => a.Flasks.Sum(f => f.Size.Inside.Milliliters)));
+}

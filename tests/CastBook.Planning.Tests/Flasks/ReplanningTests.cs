@@ -1,0 +1,165 @@
+using CastBook.Planning.Shops;
+using CastBook.Planning.Tests.Packing;
+
+namespace CastBook.Planning.Tests.Flasks;
+
+public sealed class ReplanningTests
+{
+    private const int Nights = 10;
+
+    [Fact]
+    public void Plan_UnchangedNight_IsTheSameToTheLastPlace()
+    {
+        var night = InventedNight.Of(60, 7);
+        var plan = NightPlanner.Plan(night);
+
+        var again = NightPlanner.Plan(Standing(night, plan));
+
+        Written(again).ShouldBe(Written(plan));
+        again.Change.ShouldBeNull();
+    }
+
+    // A large flask takes 36, and all 36 would go into it; but six of them stand in a small one.
+    [Fact]
+    public void Plan_Keep_NothingMovesAndTheOtherAnswerIsTold()
+    {
+        var plan = NightPlanner.Plan(TwoFlasks(Stability.Keep));
+
+        plan.Flasks.Select(f => (f.Letter, f.Size.Name, f.Pieces.Sum(p => p.Quantity))).ShouldBe([("A", "large", 30), ("C", "small", 6)]);
+        plan.The("pieces-kept-in-flasks").Text().ShouldBe(
+            "Nothing moves: every piece stays in the flask it was planned for. Planned afresh, 6 pieces would move and a flask would be saved. "
+            + "To have that, type \"best\" as \"When little changed\" on the Shop sheet.");
+        plan.Bound.ShouldBe(new PlanBound(1, ProvedFewest: false));
+    }
+
+    [Fact]
+    public void Plan_Best_MovesAndTellsHowMany()
+    {
+        var plan = NightPlanner.Plan(TwoFlasks(Stability.Best));
+
+        plan.Flasks.Select(f => (f.Letter, f.Size.Name, f.Pieces.Sum(p => p.Quantity))).ShouldBe([("A", "large", 36)]);
+        plan.Change!.Words.ShouldBe("6 pieces move and a flask is saved");
+        plan.Findings.ShouldNotContain(f => f.Id == "pieces-kept-in-flasks");
+        plan.Bound.ProvedFewest.ShouldBeTrue();
+    }
+
+    // The ten stand in the only large flask; 36 others fit no other size.
+    [Fact]
+    public void Plan_NotAllFitWhereTheyStood_EverythingFindsRoomAllTheSame()
+    {
+        var ten = PerTree(10, 36, 10) with { LastFlasks = [new FlaskShare("A", 10)] };
+        var night = Wrenmoor.Night(LargeAndSmall, ten, PerTree(36, 36, 0)) with { Trees = [Line("A", "large")] };
+
+        var plan = NightPlanner.Plan(night);
+
+        plan.Pieces.ShouldAllBe(p => p.Status == PieceStatus.Planned);
+        plan.Flasks.Select(f => (f.Letter, f.Size.Name)).ShouldBe([("A", "small"), ("B", "large")]);
+    }
+
+    // Four of ten in a small flask are cancelled, and three new ones come.
+    [Fact]
+    public void Plan_NewPieces_GoIntoTheRoomLeft()
+    {
+        var night = Wrenmoor.Night(LargeAndSmall, PerTree(36, 36, 10) with { LastFlasks = [new FlaskShare("F", 36)] }, PerTree(6, 36, 10) with { LastFlasks = [new FlaskShare("B", 10)] }, PerTree(3, 36, 10));
+
+        var plan = NightPlanner.Plan(night with { Trees = [Line("F", "large"), Line("B", "small")] });
+
+        plan.Pieces.Select(p => p.Flasks).ShouldBe([[new FlaskShare("F", 36)], [new FlaskShare("B", 6)], [new FlaskShare("B", 3)]]);
+    }
+
+    // A new flask does not take the letter of one that stood.
+    [Fact]
+    public void Plan_FlaskGone_ItsLetterIsNotGivenAway()
+    {
+        var night = Wrenmoor.Night(LargeAndSmall, PerTree(36, 36, 10) with { LastFlasks = [new FlaskShare("B", 36)] }, PerTree(5, 36, 10));
+
+        var plan = NightPlanner.Plan(night with { Trees = [Line("A", "small"), Line("B", "large")] });
+
+        plan.Flasks.Select(f => (f.Letter, f.Pieces.Sum(p => p.Quantity))).ShouldBe([("A", 5), ("B", 36)]);
+    }
+
+    // Two cancelled and three more, sixty pieces: what stays is counted piece by piece; the cost is beside that of planning afresh.
+    [Fact]
+    public void Plan_FewChanges_MoveFewPieces()
+    {
+        var (keepMoved, bestMoved, keep, best, afresh) = (0, 0, 0.0, 0.0, 0.0);
+        for (var seed = 1; seed <= Nights; seed++)
+        {
+            var night = InventedNight.Of(60, seed);
+            var edited = InventedNight.Edited(Standing(night, NightPlanner.Plan(night)), seed);
+            var kept = PlanTwice(edited);
+            var better = PlanTwice(With(edited, Stability.Best));
+
+            keepMoved += Moved(edited, kept);
+            bestMoved += Moved(edited, better);
+            better.Change?.Moved.ShouldBe(Moved(edited, better));
+            (keep, best, afresh) = (keep + Cost(kept), best + Cost(better), afresh + Cost(NightPlanner.Plan(edited with { Trees = [] })));
+        }
+
+        keepMoved.ShouldBe(0);
+        bestMoved.ShouldBeLessThanOrEqualTo(2 * Nights, $"{keep} {best} {afresh}");
+        best.ShouldBeLessThanOrEqualTo(afresh * 1.005);
+    }
+
+    // Filled again, nothing changes.
+    private static NightPlan PlanTwice(Night night)
+    {
+        var plan = NightPlanner.Plan(night);
+        plan.Pieces.ShouldAllBe(p => p.Status == PieceStatus.Planned);
+        Written(NightPlanner.Plan(Standing(night, plan))).ShouldBe(Written(plan));
+        return plan;
+    }
+
+    private static Night With(Night night, Stability choice) =>
+        night with { Shop = night.Shop with { Settings = night.Shop.Settings with { WhenLittleChanged = choice } } };
+
+    private static Night Standing(Night night, NightPlan plan) => night with
+    {
+        Pieces = [.. night.Pieces.Select(p => p with { LastFlasks = plan.Pieces[p.Id].Flasks })],
+        Trees = [.. plan.Flasks.Select(f => Line(f.Letter, f.Size.Name))],
+    };
+
+    private static TreeInHand Line(string letter, string size) => new(letter, size, null, null, null, FlaskState.Planned);
+
+    private static int Moved(Night night, NightPlan plan) => night.Pieces.Sum(p =>
+    {
+        var left = p.Quantity!.Value;
+        var stayed = p.LastFlasks.Sum(s => Math.Min(s.Quantity, plan.Pieces[p.Id].Flasks.FirstOrDefault(f => f.Flask == s.Flask).Quantity));
+        return Math.Min(left, p.LastFlasks.Sum(s => s.Quantity)) - stayed;
+    });
+
+    // A flask counts as much as a litre, as a caster would who has to choose.
+    private static double Cost(NightPlan plan) => plan.Flasks.Sum(f =>
+        1000 + (Math.PI / 4 * f.Size.InsideDiameter!.Value.Centimeters * f.Size.InsideDiameter.Value.Centimeters * f.Size.Height!.Value.Centimeters));
+
+    private static string Written(NightPlan plan) => string.Join('\n', plan.Flasks.Select(f =>
+        $"{f.Letter} {f.Size.Name} {string.Join(' ', f.Columns.Select(c => string.Join(',', c.Pieces.Select(p => $"{p.PieceId}x{p.Quantity}"))))}"));
+
+    private static Night TwoFlasks(Stability choice) => Wrenmoor.Night(
+        LargeAndSmall with { Settings = Wrenmoor.Answered with { WhenLittleChanged = choice } },
+        PerTree(30, 36, 10) with { LastFlasks = [new FlaskShare("A", 30)] },
+        PerTree(6, 36, 10) with { LastFlasks = [new FlaskShare("C", 6)] }) with
+    {
+        Trees = [Line("A", "large"), Line("C", "small")],
+    };
+
+    private static Shop LargeAndSmall => Wrenmoor.Shop with
+    {
+        FlaskSizes =
+        [
+            Wrenmoor.Size("large", 100, 150, 1) with { Cup = null },
+            Wrenmoor.Size("small", 75, 100, 3) with { Cup = null },
+        ],
+    };
+
+    private static Piece PerTree(int quantity, int large, int small)
+    {
+        var counts = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase) { ["large"] = large };
+        if (small > 0)
+        {
+            counts["small"] = small;
+        }
+
+        return Wrenmoor.Ring(quantity) with { Box = null, PerTree = counts };
+    }
+}
