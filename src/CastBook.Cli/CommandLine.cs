@@ -19,6 +19,7 @@ internal static class CommandLine
             FillCommand.Make(output, errors, clock),
             ExplainCommand.Make(output, errors, clock),
             WatchCommand.Make(output, errors, clock),
+            KilnLogCommand.Make(output, errors, clock),
             StatusCommand.Make(output, errors, clock),
             RestoreCommand.Make(output, errors, clock),
             ShareCommand.Make(output, errors, clock),

@@ -56,6 +56,21 @@ public static class BookFiller
         }
     }
 
+    /// <summary>Plans the night of a workbook and writes nothing; flasks in the kiln and poured ones are planned as if they were still to be burnt out.</summary>
+    /// <param name="book">The workbook; must be able to seek. It is only read.</param>
+    /// <param name="bookName">The book's file name with its extension.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
+    public static NightPlan PlanBurnout(Stream book, string bookName, BookSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(settings);
+        var (reading, _, _) = Ready(book, bookName, settings);
+        using var package = reading.Package;
+        var trees = reading.Night.Trees.Select(t => t.State > FlaskState.Invested ? t with { State = FlaskState.Invested } : t).ToList();
+        return NightPlanner.Plan(reading.Night with { Trees = trees });
+    }
+
     private static T Run<T>(
         Stream book, Stream output, string bookName, BookSettings settings, Func<Night, NightPlan> planning, Func<Filling, WrittenBook, T> answer)
     {
@@ -63,8 +78,30 @@ public static class BookFiller
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(bookName);
         ArgumentNullException.ThrowIfNull(settings);
-        var reading = BookReader.Read(book, settings, bookName);
+        var (reading, record, typed) = Ready(book, bookName, settings);
         using var package = reading.Package;
+        Tidy();
+        var plan = planning(reading.Night);
+        Tidy();
+        return answer(new Filling(reading, plan, typed), BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output));
+    }
+
+    private static (BookReading Reading, FillRecord Record, TypedCells Typed) Ready(Stream book, string bookName, BookSettings settings)
+    {
+        var reading = BookReader.Read(book, settings, bookName);
+        try
+        {
+            return Ready(reading);
+        }
+        catch
+        {
+            reading.Package.Dispose();
+            throw;
+        }
+    }
+
+    private static (BookReading Reading, FillRecord Record, TypedCells Typed) Ready(BookReading reading)
+    {
         if (Own(reading, OwnName.ComputedSheet) is { } computed)
         {
             var pieces = ComputedSheet.WithLastFlasks(reading, computed);
@@ -74,17 +111,13 @@ public static class BookFiller
         if (Own(reading, OwnName.ClockSheet) is { } clock)
         {
             var findings = new List<Finding>();
-            var values = new CellValues(NumberFormats.Read(package), package.Date1904);
+            var values = new CellValues(NumberFormats.Read(reading.Package), reading.Package.Date1904);
             reading = reading with { Night = reading.Night with { Done = DoneHoursReader.Read(clock, values, findings) }, Findings = [.. reading.Findings, .. findings] };
         }
 
         var record = FillRecord.Read(Own(reading, OwnName.ChecksSheet), ChecksSheet.RecordColumn);
         var typed = TypedCells.Find(reading, record);
-        reading = reading with { Night = typed.Heard(reading) };
-        Tidy();
-        var plan = planning(reading.Night);
-        Tidy();
-        return answer(new Filling(reading, plan, typed), BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output));
+        return (reading with { Night = typed.Heard(reading) }, record, typed);
     }
 
     // Between two steps little of a long list's memory is in use; left alone, the runtime would take half as much again.

@@ -22,6 +22,9 @@ public sealed record ClockQuestion(DateTimeOffset At, bool IsPour, TimeZoneInfo 
     /// <summary>The hour that clocks of a zone show; one that they skip is the one after the change.</summary>
     /// <param name="shown">What the clocks show.</param>
     /// <param name="zone">The zone.</param>
-    internal static DateTimeOffset Nearest(DateTime shown, TimeZoneInfo zone) =>
-        Shown(shown, zone) ?? new DateTimeOffset(shown, zone.GetUtcOffset(shown.AddHours(-3)));
+    public static DateTimeOffset Nearest(DateTime shown, TimeZoneInfo zone)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        return Shown(shown, zone) ?? new DateTimeOffset(shown, zone.GetUtcOffset(shown.AddHours(-3)));
+    }
 }

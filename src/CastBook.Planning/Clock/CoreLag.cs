@@ -38,6 +38,10 @@ internal sealed class CoreLag
     /// <param name="schedule">The schedule.</param>
     public CoreTrace Slow(BurnoutSchedule schedule) => Loaded(slowMould, schedule);
 
+    /// <summary>The same in the fast case.</summary>
+    /// <param name="schedule">The schedule.</param>
+    public CoreTrace Fast(BurnoutSchedule schedule) => Loaded(fastMould, schedule);
+
     /// <summary>The schedule with its last hold as long as the slowest core needs; never shorter than it was.</summary>
     /// <param name="schedule">The schedule, ending at the flask temperature.</param>
     /// <param name="findings">Takes what is found.</param>
@@ -77,7 +81,7 @@ internal sealed class CoreLag
     /// <param name="schedule">The schedule.</param>
     public LoadHeat Follow(BurnoutSchedule schedule)
     {
-        var (slow, fast) = (Slow(schedule), Loaded(fastMould, schedule));
+        var (slow, fast) = (Slow(schedule), Fast(schedule));
         var (after, ends) = (0.0, new List<CoreSpan>());
         var course = new List<KilnMoment>();
         Note();
@@ -111,7 +115,7 @@ internal sealed class CoreLag
     // The top is what burns the carbon out; the shop or its maker has the last word on how long.
     private void CompareTop(BurnoutSchedule schedule, FindingList findings)
     {
-        var (slow, fast) = (Slow(schedule), Loaded(fastMould, schedule));
+        var (slow, fast) = (Slow(schedule), Fast(schedule));
         foreach (var stage in KilnProgram.Of(schedule, cools))
         {
             slow.Run(stage);

@@ -38,6 +38,9 @@ public sealed record KilnLoad
     /// <summary>The core of that mould in the slow case, as it is loaded.</summary>
     internal CoreTrace? SlowCore { get; init; }
 
+    /// <summary>The same in the fast case.</summary>
+    internal CoreTrace? FastCore { get; init; }
+
     /// <summary>Whether the kiln is cold when it is loaded, so that it may wait for its timer.</summary>
     public bool IsLoadedCold => Schedule.LoadAt is not { DegreesCelsius: > MostCold };
 

@@ -116,6 +116,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings)
             CoolsDegreesPerHour = cools,
             Heat = core.Follow(schedule),
             SlowCore = core.Slow(schedule),
+            FastCore = core.Fast(schedule),
             Takes = Duration.FromMinutes(minutes),
         };
     }

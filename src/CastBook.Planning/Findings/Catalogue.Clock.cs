@@ -71,4 +71,66 @@ public static partial class Catalogue
         "By the hours typed on the Clock sheet flask {0} was quenched {1} after its pour; its alloy asks for {2}.",
         "Metal that is quenched too hot cracks, and the steam spits.",
         "Look for cracks; wait with the next one until the button shows no red in shade.");
+
+    /// <summary>A hold that the kiln's log shows to be too short.</summary>
+    public static FindingKind LogHoldShort { get; } = new(
+        "log-hold-short", Severity.Check,
+        "By its log the kiln held stage {0}, {1}, for {2} instead of {3}; the core of flask {4} had then by estimate between {5}.",
+        "A hold that is cut short leaves water or carbon in the mould, which gives gas and rough castings.",
+        "While the moulds are in the kiln, hold it there {6} longer before it goes on; else look at these castings first.");
+
+    /// <summary>A stage that the kiln did not reach.</summary>
+    public static FindingKind LogStageNotReached { get; } = new(
+        "log-stage-not-reached", Severity.Check,
+        "By its log the kiln did not reach stage {0}, {1}: it came to {2}, {3} °C away; the core of flask {4} had then by estimate between {5}.",
+        "What that stage is for did not happen: water, wax or carbon is still in the mould, or it is not at its casting temperature.",
+        "While the moulds are in the kiln, bring it to {1} and hold it there {6}; if it cannot, look at its elements and sensor.");
+
+    /// <summary>A kiln that fell and came back within a burnout.</summary>
+    public static FindingKind LogKilnFell { get; } = new(
+        "log-kiln-fell", Severity.Check,
+        "By its log the kiln fell at {0} from {1} to {2} and was back after {3}.",
+        "A burnout that was interrupted is not a burnout: moulds that cool on the way crack, and carbon stays in them.",
+        "Begin the burnout again from its first stage, slowly, and look at the moulds for cracks before they are poured.");
+
+    /// <summary>A kiln that went well over its top.</summary>
+    public static FindingKind LogOverTop { get; } = new(
+        "log-over-top", Severity.Check,
+        "By its log the kiln had {0} at {1}; the schedule goes no higher than {2}.",
+        "Gypsum breaks down when it is too hot: it gives off sulphur, spoils the surface and makes the metal brittle.",
+        "Look at a first casting before you pour the others, and have the kiln's sensor compared.");
+
+    /// <summary>A log with a gap in it.</summary>
+    public static FindingKind LogHasGap { get; } = new(
+        "log-has-gap", Severity.Note,
+        "The log has no reading for {0}, from {1} on; a straight line was taken.",
+        "", "Nothing to do, unless the kiln was off then: what it did meanwhile is not known.");
+
+    /// <summary>A file that does not say which of its columns are time and temperature.</summary>
+    public static FindingKind LogColumnsNotFound { get; } = new(
+        "log-columns-not-found", Severity.Stop,
+        "{0} has no row of headings in which one names a time and one a temperature.",
+        "Nothing was compared.",
+        "Give the columns headings such as \"Time\" and \"Temperature (°C)\", or name the second one with --column.");
+
+    /// <summary>A column that was named and is not there.</summary>
+    public static FindingKind LogColumnMissing { get; } = new(
+        "log-column-missing", Severity.Stop,
+        "{0} has no column \"{1}\" beside a column of times.",
+        "Nothing was compared.",
+        "Type its heading after --column as it stands in the file, in quotes.");
+
+    /// <summary>A file without two readings.</summary>
+    public static FindingKind LogHasNoReadings { get; } = new(
+        "log-has-no-readings", Severity.Stop,
+        "{0} has fewer than two rows with a time and a temperature.",
+        "Nothing was compared.",
+        "Write times as 2026-11-25 22:40 or 22:40:00; a column of plain numbers needs its unit in its heading: \"Time (min)\".");
+
+    /// <summary>Temperatures no kiln of a shop has.</summary>
+    public static FindingKind LogTooHot { get; } = new(
+        "log-too-hot", Severity.Stop,
+        "{0} goes up to {1} under \"{2}\", which is hotter than a burnout kiln in °C.",
+        "Nothing was compared: it may be in °F.",
+        "Write the unit into the heading: \"Temperature (°F)\".");
 }

@@ -53,6 +53,16 @@ public static class BookFile
         (BookExplanation, bool) Make(FileStream book, FileStream output, string bookName) => (BookFiller.Explain(book, output, bookName, settings), false);
     }
 
+    /// <summary>Plans the night of a workbook, which is only read, as if all its flasks were still to be burnt out.</summary>
+    /// <param name="path">The workbook.</param>
+    /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
+    public static Planning.NightPlan PlanBurnout(string path, BookSettings settings)
+    {
+        using var book = OpenSource(Resolve(path));
+        return BookFiller.PlanBurnout(book, Path.GetFileName(path), settings);
+    }
+
     /// <summary>Takes everything of CastBook's out of a workbook again.</summary>
     /// <remarks>
     /// While nobody has touched the book since CastBook wrote it last, it becomes the book it was before the first filling,

@@ -83,7 +83,9 @@ public static class TextFile
         }
     }
 
-    private static byte[] Bytes(string path)
+    /// <summary>The bytes of a text, which another program may have open.</summary>
+    /// <param name="path">The file.</param>
+    internal static byte[] Bytes(string path)
     {
         try
         {

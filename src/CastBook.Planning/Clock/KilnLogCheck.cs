@@ -1,0 +1,146 @@
+using CastBook.Planning.Findings;
+using UnitsNet;
+
+namespace CastBook.Planning.Clock;
+
+/// <summary>Lays a kiln's log over the programme of a load: which hold was not reached, by how much, and what the core then saw.</summary>
+public static class KilnLogCheck
+{
+    // Memory: less than this is the swing of a controller, or a door opened for a look.
+    private const double FallDegrees = 30;
+    private const double BackDegrees = 10;
+    private const double HotDegrees = 20;
+    private static readonly Duration Gap = Duration.FromMinutes(20);
+
+    /// <summary>Compares a log with a load's programme.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="log">The log.</param>
+    public static LoggedBurnout Compare(KilnLoad load, KilnLog log)
+    {
+        ArgumentNullException.ThrowIfNull(load);
+        ArgumentNullException.ThrowIfNull(log);
+        var course = new LogStages(log, load.Schedule, load.CoolsDegreesPerHour);
+        var stages = course.Find();
+        var cores = Cores(load, log, course.Begin);
+        for (var i = 0; i < stages.Count; i++)
+        {
+            var at = course.Left[i] ?? (stages[i].Outcome == StageOutcome.NotReached ? Nearest(log, stages[i].Nearest, course.Begin) : null);
+            stages[i] = stages[i] with { Core = at is { } reading ? cores[reading] : null };
+        }
+
+        var findings = new List<Finding>();
+        foreach (var stage in stages)
+        {
+            Say(stage, load, findings);
+        }
+
+        LookAtFalls(log, course, load, findings);
+        LookAtTop(log, load, findings);
+        LookAtGaps(log, findings);
+        return new LoggedBurnout { Load = load, Stages = stages, Findings = findings };
+    }
+
+    private static CoreSpan[] Cores(KilnLoad load, KilnLog log, int begin)
+    {
+        var (slow, fast) = (load.SlowCore!.Copy(), load.FastCore!.Copy());
+        var cores = new CoreSpan[log.Readings.Count];
+        for (var i = 0; i < cores.Length; i++)
+        {
+            if (i >= begin)
+            {
+                var way = i == begin ? Duration.Zero : log.Readings[i].After - log.Readings[i - 1].After;
+                slow.Go(log.Readings[i].Kiln, way);
+                fast.Go(log.Readings[i].Kiln, way);
+            }
+
+            cores[i] = new CoreSpan(slow.Core, fast.Core);
+        }
+
+        return cores;
+    }
+
+    private static int? Nearest(KilnLog log, Temperature nearest, int begin)
+    {
+        for (var i = log.Readings.Count - 1; i >= begin; i--)
+        {
+            if (Math.Abs(log.Readings[i].Kiln.DegreesCelsius - nearest.DegreesCelsius) < 0.01)
+            {
+                return i;
+            }
+        }
+
+        return null;
+    }
+
+    private static void Say(LoggedStage stage, KilnLoad load, List<Finding> findings)
+    {
+        var number = Findings.Say.Count(stage.Number);
+        var target = Findings.Say.Celsius(stage.Target);
+        var core = stage.Core is { } span ? $"{Findings.Say.Celsius(Lower(span))} and {Findings.Say.Celsius(Higher(span))}" : "";
+        if (stage.Outcome == StageOutcome.TooShort)
+        {
+            findings.Add(Catalogue.LogHoldShort.At(
+                Subject.Book, number, target, Findings.Say.Hours(stage.Held), Findings.Say.Hours(stage.Asked), load.Heat.Flask, core, Findings.Say.Hours(stage.Missing)));
+        }
+        else if (stage.Outcome == StageOutcome.NotReached)
+        {
+            var by = TemperatureDelta.FromDegreesCelsius(Math.Abs(stage.Target.DegreesCelsius - stage.Nearest.DegreesCelsius));
+            findings.Add(Catalogue.LogStageNotReached.At(
+                Subject.Book, number, target, Findings.Say.Celsius(stage.Nearest), Findings.Say.Plain(Math.Round(by.DegreesCelsius)), load.Heat.Flask, core, Findings.Say.Hours(stage.Asked)));
+        }
+    }
+
+    private static Temperature Lower(CoreSpan core) => core.Slow < core.Fast ? core.Slow : core.Fast;
+
+    private static Temperature Higher(CoreSpan core) => core.Slow < core.Fast ? core.Fast : core.Slow;
+
+    // Until the kiln leaves its top it has no reason to fall; a hot kiln does when cold moulds go in.
+    private static void LookAtFalls(KilnLog log, LogStages course, KilnLoad load, List<Finding> findings)
+    {
+        var top = load.Schedule.Stages.Index().MaxBy(s => s.Item.Target.DegreesCelsius).Index;
+        var until = course.Left[top] ?? 0;
+        var first = load.IsLoadedCold ? double.NegativeInfinity : load.Schedule.Stages[0].Target.DegreesCelsius + BackDegrees;
+        var (highest, lowest, fell) = (double.NegativeInfinity, 0.0, -1);
+        for (var i = course.Begin; i <= until; i++)
+        {
+            var now = log.Readings[i].Kiln.DegreesCelsius;
+            if (fell < 0 && highest > first && now < highest - FallDegrees)
+            {
+                (fell, lowest) = (i, now);
+            }
+
+            lowest = Math.Min(lowest, now);
+            if (fell >= 0 && now >= highest - BackDegrees)
+            {
+                var (from, back) = (log.Readings[fell].After, log.Readings[i].After);
+                findings.Add(Catalogue.LogKilnFell.At(
+                    Subject.Book, log.When(from), Findings.Say.Celsius(Temperature.FromDegreesCelsius(highest)), Findings.Say.Celsius(Temperature.FromDegreesCelsius(lowest)), Findings.Say.Hours(back - from)));
+                fell = -1;
+            }
+
+            highest = Math.Max(highest, now);
+        }
+    }
+
+    private static void LookAtTop(KilnLog log, KilnLoad load, List<Finding> findings)
+    {
+        var hottest = log.Readings.MaxBy(r => r.Kiln.DegreesCelsius);
+        if (hottest.Kiln.DegreesCelsius > load.Schedule.Top.DegreesCelsius + HotDegrees)
+        {
+            findings.Add(Catalogue.LogOverTop.At(
+                Subject.Book, Findings.Say.Celsius(hottest.Kiln), log.When(hottest.After), Findings.Say.Celsius(load.Schedule.Top)));
+        }
+    }
+
+    private static void LookAtGaps(KilnLog log, List<Finding> findings)
+    {
+        for (var i = 1; i < log.Readings.Count; i++)
+        {
+            var gap = log.Readings[i].After - log.Readings[i - 1].After;
+            if (gap > Gap)
+            {
+                findings.Add(Catalogue.LogHasGap.At(Subject.Book, Findings.Say.Hours(gap), log.When(log.Readings[i - 1].After)));
+            }
+        }
+    }
+}
