@@ -13,6 +13,8 @@ internal static class AnswerMaker
         [.. result.Plan.Pieces.Select(p => Piece(p, result))],
         [.. result.Plan.Flasks.Select(Flask)],
         [.. result.Plan.Mixes.Select(Mix)],
+        [.. (result.Plan.Clock?.Loads ?? []).Select(ClockAnswers.Load)],
+        result.Plan.Clock is { } clock ? ClockAnswers.Make(clock) : null,
         [.. result.Plan.Metal.Select(Metal)],
         new BoundAnswer(result.Plan.Bound.LeastFlasks, result.Plan.Bound.ProvedFewest),
         [.. result.Findings.Zip(result.Places).Select(f => new FindingAnswer(

@@ -10,6 +10,8 @@ public sealed record FillAnswer(
     IReadOnlyList<PieceAnswer> Pieces,
     IReadOnlyList<FlaskAnswer> Flasks,
     IReadOnlyList<MixAnswer> Mixes,
+    IReadOnlyList<LoadAnswer> KilnLoads,
+    ClockAnswer? Clock,
     IReadOnlyList<MetalAnswer> Metal,
     BoundAnswer Bound,
     IReadOnlyList<FindingAnswer> Findings);
@@ -29,6 +31,25 @@ public sealed record FlaskAnswer(
 /// <summary>A mix of investment; minutes count from the first powder in the water.</summary>
 public sealed record MixAnswer(
     int Mix, IReadOnlyList<string> Flasks, double PowderG, double WaterMl, double SlurryMl, double TakesMin, double PourDoneByMin, double GlossOffMin);
+
+/// <summary>A kiln load: one kiln, one schedule.</summary>
+public sealed record LoadAnswer(
+    int Load, string Kiln, IReadOnlyList<string> Flasks, string Schedule, double? LoadAtC, IReadOnlyList<StageAnswer> Stages, double ToFirstPourH,
+    IReadOnlyList<PourAnswer> Pours, string CoreOfFlask);
+
+/// <summary>A stage of a burnout.</summary>
+public sealed record StageAnswer(double TargetC, double? RateCPerH, double HoldH, double? CoreSlowC, double? CoreFastC);
+
+/// <summary>Flasks that are poured from one kiln temperature.</summary>
+public sealed record PourAnswer(double? FlaskTempC, IReadOnlyList<string> Flasks);
+
+/// <summary>The night hour by hour.</summary>
+public sealed record ClockAnswer(string? Start, double TakesH, IReadOnlyList<StepAnswer> Steps);
+
+/// <summary>A step of the night; minutes count from the first one.</summary>
+public sealed record StepAnswer(
+    string Kind, string Step, double BeginsMin, double EndsMin, string? BeginsAt, string? EndsAt, bool Hands, bool Outside, bool Done,
+    IReadOnlyList<string> Flasks, int? Mix, int? Load, double? TargetC);
 
 /// <summary>Metal of an alloy.</summary>
 public sealed record MetalAnswer(
