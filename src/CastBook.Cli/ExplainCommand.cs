@@ -20,21 +20,23 @@ internal static class ExplainCommand
         var book = new Argument<string>("BOOK") { Description = "The workbook (.xlsx or .xlsm). It is only read." };
         var cell = new Argument<string?>("CELL") { Description = "One cell; left out, every number is told in a line. Without a sheet it is a cell of the list.", Arity = ArgumentArity.ZeroOrOne };
         var night = new Option<string?>("--night") { Description = "Plan this night, as with fill.", HelpName = "NIGHT" };
+        var start = new Option<string?>("--start") { Description = "Give every step its hour from this one, as with fill.", HelpName = "HOUR" };
+        var pourAt = new Option<string?>("--pour-at") { Description = "Count every step back from this hour, as with fill.", HelpName = "HOUR" };
         var json = new Option<bool>("--json") { Description = "Print the explanation as JSON." };
         var command = new Command(
             "explain",
             "Tell how a number came to be.\nIts formula, what it was worked out from, and where each of that comes from.\n\nExample: castbook explain harbour-night.xlsx \"Night plan!E5\"")
         {
-            book, cell, night, json,
+            book, cell, night, start, pourAt, json,
         };
         command.SetAction(parsed => Run(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(cell), parsed.GetValue(night), parsed.GetValue(json)), output, errors, clock));
+            new Request(parsed.GetValue(book)!, parsed.GetValue(cell), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(json)), output, errors, clock));
         return command;
     }
 
     private static int Run(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        if (MistakeIn(request) is { } mistake)
+        if ((MistakeIn(request) ?? ClockOption.Mistake(request.Start, request.PourAt, clock.LocalTimeZone)) is { } mistake)
         {
             errors.WriteLine($"castbook: {mistake}");
             return ExitCode.Usage;
@@ -42,7 +44,11 @@ internal static class ExplainCommand
 
         return FillCommand.Guarded(errors, () =>
         {
-            var settings = SettingsAround.Of(request.Book, clock) with { Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night };
+            var settings = SettingsAround.Of(request.Book, clock) with
+            {
+                Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
+                Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),
+            };
             var explained = BookFile.Explain(request.Book, settings);
             if (request.Cell is not { } name)
             {
@@ -92,5 +98,5 @@ internal static class ExplainCommand
         }
     }
 
-    private sealed record Request(string Book, string? Cell, string? Night, bool Json);
+    private sealed record Request(string Book, string? Cell, string? Night, string? Start, string? PourAt, bool Json);
 }

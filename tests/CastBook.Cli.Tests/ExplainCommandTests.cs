@@ -28,6 +28,14 @@ public sealed class ExplainCommandTests : IDisposable
     }
 
     [Fact]
+    public void Explain_HourWithAStart_CountsFromIt()
+    {
+        File.Copy(Path.Combine(ReadmeTests.Repository, "templates", "wrenmoor-night", "wrenmoor-night.xlsx"), Path.Combine(folder, "demo.xlsx"));
+
+        Run("explain", "demo.xlsx", "Clock!B5", "--start", "2026-12-03 19:15").Output.ShouldContain("Weigh out mix 1, from = 19:15: ");
+    }
+
+    [Fact]
     public void Explain_BookOfQuestions_SaysThatNothingIsWorkedOut() => Run("explain", Book).Output.TrimEnd()
         .ShouldBe("No number is worked out in this book as it stands. Fill it: its sheet Checks then asks for what is missing.");
 
@@ -46,6 +54,7 @@ public sealed class ExplainCommandTests : IDisposable
     [InlineData("castbook: 'list.csv' is a list as text and has no cells. Fill it, then ask about list.xlsx.", "list.csv")]
     [InlineData("castbook: 'C' is no cell. Type the sheet, an exclamation mark and the cell, such as \"Export!C2\".", Book, "C")]
     [InlineData("castbook: Unrecognized command or argument '--dry-run'.", Book, "C2", "--dry-run")]
+    [InlineData("castbook: 'soon' is no day and hour; type it like \"2026-11-25 20:00\".", Book, "C2", "--start", "soon")]
     [InlineData("castbook: Required argument missing for command: 'explain'.")]
     public void Explain_CommandIsWrong_EndsWithTwo(string error, params string[] arguments)
     {

@@ -30,30 +30,13 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
             return new(name, "its end, as typed on the Clock sheet or as the next step was, and the minutes it takes", "", null, "") { Inputs = Asked, ValidFor = Range };
         }
 
-        if (Before(step) is not { } before)
-        {
-            return new(name, Asked.Count == 0 ? "times count from the first step" : "the first step, counted from the hour that was asked for", "", null, "")
+        return HeldUp(step) is var (before, formula)
+            ? new(name, formula, "", null, "") { Inputs = [Done(before), .. Asked], ValidFor = Range }
+            : new(name, Asked.Count == 0 ? "times count from the first step" : "the first step, counted from the hour that was asked for", "", null, "")
             {
                 Inputs = Asked,
                 ValidFor = Range,
             };
-        }
-
-        if (step.Kind == ClockStepKind.Quench && clock.PourOf(step.Flasks[0]) is { } pour)
-        {
-            return new(name, "after its pour, by the wait of the alloy in this size; later where hands are busy", "", null, "")
-            {
-                Inputs = [Done(pour), .. Asked],
-                ValidFor = Range,
-            };
-        }
-
-        var waits = step.Begins - before.Ends > Dust;
-        return new(name, waits ? "after what comes before it; it waits for a kiln, for hands or for the shop's hours" : "when what comes before it is done", "", null, "")
-        {
-            Inputs = [Done(before), .. Asked],
-            ValidFor = Range,
-        };
     }
 
     /// <summary>When a step ends; nothing where there is no such step.</summary>
@@ -88,12 +71,47 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
         : settings.StartAt is { } start ? [AccountInput.By(SettingName.StartAt, start, Subject.Setting(SettingName.StartAt))]
         : [];
 
-    // The last step before it that shares a flask, a mix or a load with it, else the last that took hands.
-    private ClockStep? Before(ClockStep step)
+    // What ended when it begins held it up: its own work first, then whoever's hands it takes, then its kiln. Else it waits.
+    private (ClockStep Before, string Formula)? HeldUp(ClockStep step)
     {
         var earlier = clock.Steps.Where(s => s.Begins < step.Begins && s.Ends <= step.Begins + Dust).ToList();
-        return earlier.Where(s => IsOneWork(s, step)).MaxBy(s => s.Ends.Minutes) ?? earlier.Where(s => s.Hands).MaxBy(s => s.Ends.Minutes);
+        var ending = earlier.Where(s => s.Ends >= step.Begins - Dust).ToList();
+        if (step.Kind == ClockStepKind.Quench && clock.PourOf(step.Flasks[0]) is { } pour)
+        {
+            return step.Wait is { } wait && step.Begins > pour.Ends + wait + Dust && LastOf(ending.Where(s => s.Hands)) is { } busy
+                ? (busy, $"its wait of {Say.Minutes(wait)} is over, and then when hands are free after what comes before it")
+                : (pour, $"after its pour, by the wait of the alloy in this size{(step.Wait is { } asked ? $": {Say.Minutes(asked)}" : "")}");
+        }
+
+        // Its set goes on until then.
+        if (KilnBefore(step) is { } emptied)
+        {
+            return (emptied, "when its kiln has cooled after the load before; longer where hands are busy or nobody is there");
+        }
+
+        if (LastOf(ending.Where(s => IsOneWork(s, step))) is { } own)
+        {
+            return (own, "when what comes before it is done");
+        }
+
+        if (step.Hands && LastOf(ending.Where(s => s.Hands)) is { } hands)
+        {
+            return (hands, "when hands are free after what comes before it");
+        }
+
+        return (LastOf(earlier.Where(s => IsOneWork(s, step))) ?? LastOf(earlier.Where(s => s.Hands))) is { } before
+            ? (before, settings.AtWorkFrom is null ? "after what comes before it, when hands are free for all that follows" : "after what comes before it, when somebody is there for all that follows")
+            : null;
     }
+
+    private ClockStep? KilnBefore(ClockStep step)
+    {
+        var load = step.Kind is ClockStepKind.BaseOff or ClockStepKind.KilnOn ? clock.Loads.FirstOrDefault(l => l.Number == step.Load) : null;
+        var last = load is null ? null : clock.Loads.LastOrDefault(l => l.Number < load.Number && l.Kiln == load.Kiln);
+        return last is null ? null : LastOf(clock.Steps.Where(s => s.Load == last.Number && s.Kind == ClockStepKind.Pour));
+    }
+
+    private static ClockStep? LastOf(IEnumerable<ClockStep> steps) => steps.MaxBy(s => s.Ends.Minutes);
 
     private static bool IsOneWork(ClockStep one, ClockStep other) => one.Flasks.Any(other.Flasks.Contains)
         || (one.Mix is not null && one.Mix == other.Mix) || (one.Load is not null && one.Load == other.Load);

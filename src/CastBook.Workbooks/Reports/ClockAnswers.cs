@@ -25,9 +25,8 @@ internal static class ClockAnswers
         load.Flasks,
         load.Schedule.Name,
         CellNumbers.Celsius(load.Schedule.LoadAt),
-        [.. load.Schedule.Stages.Select((s, i) => new StageAnswer(
-            CellNumbers.Celsius(s.Target)!.Value, s.RateDegreesPerHour, CellNumbers.Hours(s.Hold)!.Value,
-            CellNumbers.Celsius(load.Heat.StageEnds.ElementAtOrDefault(i).Slow), CellNumbers.Celsius(load.Heat.StageEnds.ElementAtOrDefault(i).Fast)))],
+        [.. load.Schedule.Stages.Zip(load.Heat.StageEnds, (s, core) => new StageAnswer(
+            CellNumbers.Celsius(s.Target)!.Value, s.RateDegreesPerHour, CellNumbers.Hours(s.Hold)!.Value, CellNumbers.Celsius(core.Slow), CellNumbers.Celsius(core.Fast)))],
         CellNumbers.Hours(load.Takes)!.Value,
         [.. load.Pours.Select(p => new PourAnswer(CellNumbers.Celsius(p.Temperature), p.Flasks))],
         load.Heat.Flask);

@@ -52,18 +52,6 @@ public sealed class HeatSeriesTests
         CylinderCooling.Weight(cylinderRoot).ShouldBe(cylinderWeight, 0.51e-4);
     }
 
-    // Kreith, Principles of Heat Transfer, example 2.14 (chart, 3 °C): 10 × 16 cm, k 0.5, α 5e-7, h 30, 20 to 500 °C, 30 min.
-    // One term alone is 8 °C low.
-    [Fact]
-    public void Left_OfAShortCylinderLikeAFlask_GivesThePrintedTemperatures()
-    {
-        var centre = CylinderCooling.Left(3.0, 0.36, 0) * WallCooling.Left(4.8, 0.140625, 0);
-        var corner = CylinderCooling.Left(3.0, 0.36, 1) * WallCooling.Left(4.8, 0.140625, 1);
-
-        (500 - (480 * centre)).ShouldBe(297, 3);
-        (500 - (480 * corner)).ShouldBe(482, 3);
-    }
-
     // Som, Introduction to Heat Transfer, example 4.9 (chart, 3 °C): a long bar of 0.18 × 0.104 m is two walls crossed.
     [Fact]
     public void Left_OfALongAluminiumBar_GivesThePrintedTemperature()

@@ -131,7 +131,7 @@ public sealed class BookExplanationTests
         explained.Lines("Clock!C5")[1].ShouldBe("Weigh out mix 1, until = 20:05: 20:00 and 5 min of it");
         explained.Lines("Mixes!C5").Skip(1).Take(2).ShouldBe(
             ["Powder into the water, mix 1, from = 20:05: when what comes before it is done", "  Weigh out mix 1: until 20:05 · the clock"]);
-        explained.Lines("Night plan!O5").Skip(1).First().ShouldEndWith(": after its pour, by the wait of the alloy in this size; later where hands are busy");
+        explained.Lines("Night plan!O5").Skip(1).First().ShouldEndWith(": after its pour, by the wait of the alloy in this size: 20 min");
         Explained.From(Nights.Whole())["Night plan!M5"].Note.ShouldStartWith("It is empty");
     }
 

@@ -1,6 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CastBook.Planning.Clock;
 using CastBook.Workbooks.Reports;
+using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Tests.Filling;
 using CastBook.Workbooks.Tests.Reading;
 using Json.Schema;
@@ -24,6 +26,24 @@ public sealed class FillAnswerTests
             .ShouldBe((5, "Otter signet", 6, "planned"));
         (otter["metalEachG"]!.GetValue<double>(), otter["metalG"]!.GetValue<double>()).ShouldBe((20.72, 124.32));
         otter["flasks"]!.AsArray().Sum(f => f!["qty"]!.GetValue<int>()).ShouldBe(6);
+    }
+
+    // By hand as on the Clock sheet: stages to 150, 370 and 732 °C in 8 h, 1 h 56 down to 538 °C at 100 an hour and 2 h held.
+    [Fact]
+    public void Write_NightWithHours_GivesLoadsAndClock()
+    {
+        var answer = Answer(Nights.Whole(), new BookSettings { Clock = new ClockQuestion(new DateTimeOffset(2026, 11, 25, 20, 0, 0, TimeSpan.FromHours(1)), IsPour: false, TimeZoneInfo.CreateCustomTimeZone("one", TimeSpan.FromHours(1), "one", "one")) });
+
+        ShouldBeValid(answer);
+        var load = answer["kilnLoads"]!.AsArray().ShouldHaveSingleItem()!;
+        (load["load"]!.GetValue<int>(), load["kiln"]!.GetValue<string>(), load["schedule"]!.GetValue<string>()).ShouldBe((1, "the kiln", "resin by the maker"));
+        load["toFirstPourH"]!.GetValue<double>().ShouldBe(11.9, 0.06);
+        load["stages"]!.AsArray().Select(s => (s!["targetC"]!.GetValue<double>(), s["holdH"]!.GetValue<double>())).ShouldBe([(150, 2), (370, 2), (732, 4), (538, 2)]);
+        var clock = answer["clock"]!;
+        clock["start"]!.GetValue<string>().ShouldBe("2026-11-25T20:00+01:00");
+        var pour = clock["steps"]!.AsArray().First(s => s!["kind"]!.GetValue<string>() == "pour")!;
+        (pour["step"]!.GetValue<string>(), pour["beginsAt"]!.GetValue<string>(), pour["hands"]!.GetValue<bool>(), pour["done"]!.GetValue<bool>())
+            .ShouldBe(("Pour A, flask at 538 °C", "2026-11-26T10:20+01:00", true, false));
     }
 
     [Fact]
@@ -84,6 +104,8 @@ public sealed class FillAnswerTests
     [InlineData("flasks", "chargeG", "null")]
     [InlineData("flasks", "extra", "0")]
     [InlineData("metal", "buyG", "\"much\"")]
+    [InlineData("kilnLoads", "toFirstPourH", "null")]
+    [InlineData("kilnLoads", "loadAtC", "\"cold\"")]
     [InlineData("findings", "severity", "\"warning\"")]
     [InlineData("findings", "cell", "\"$A$1\"")]
     public void Schema_LineWithAWrongMember_IsRefused(string list, string member, string value)
@@ -107,7 +129,7 @@ public sealed class FillAnswerTests
         Evaluate(answer).IsValid.ShouldBeFalse();
     }
 
-    private static JsonObject Answer(Stream book) => JsonNode.Parse(FillAnswerJson.Write(Filled.From(book).Result))!.AsObject();
+    private static JsonObject Answer(Stream book, BookSettings? settings = null) => JsonNode.Parse(FillAnswerJson.Write(Filled.From(book, settings: settings).Result))!.AsObject();
 
     private static void ShouldBeValid(JsonNode answer)
     {
