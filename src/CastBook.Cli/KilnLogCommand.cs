@@ -23,7 +23,7 @@ internal static class KilnLogCommand
         var night = new Option<string?>("--night") { Description = "Plan this night, as with fill.", HelpName = "NIGHT" };
         var command = new Command(
             "kiln-log",
-            "Lay a kiln's temperature log over the plan: which hold was not reached, by how much, and what the core of the moulds then saw.\n\nExample: castbook kiln-log harbour-night.xlsx front-kiln.csv")
+            "Lay a kiln's temperature log over the plan.\nWhich hold was not reached, by how much, and what the core of the moulds saw.\n\nExample: castbook kiln-log harbour-night.xlsx front-kiln.csv")
         {
             book, log, load, column, night,
         };
