@@ -35,6 +35,7 @@ public static class TemplateMaker
         }
 
         File.WriteAllText(Path.Combine(starter, "README.md"), ReadMe(), new UTF8Encoding(false));
+        File.WriteAllText(Path.Combine(templatesFolder, SettingsSchema.FileName), SettingsSchema.Write(), new UTF8Encoding(false));
     }
 
     /// <summary>The starter's README: what each column means, from the same words as the book's input messages.</summary>

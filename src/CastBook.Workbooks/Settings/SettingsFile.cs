@@ -21,10 +21,26 @@ public static class SettingsFile
     /// <summary>What environment variables of CastBook begin with.</summary>
     public const string VariablePrefix = "CASTBOOK_";
 
-    private const string ColumnsKey = "columns";
-    private const string ShopKey = "shop";
-    private const string SheetKey = "sheet";
-    private const string LimitsKey = "limits";
+    /// <summary>More words for headings.</summary>
+    public const string ColumnsKey = "columns";
+
+    /// <summary>The shop file.</summary>
+    public const string ShopKey = "shop";
+
+    /// <summary>The sheets to fill.</summary>
+    public const string SheetKey = "sheet";
+
+    /// <summary>How much a book may ask of the machine.</summary>
+    public const string LimitsKey = "limits";
+
+    /// <summary>The schema by which an editor explains the file; nothing for us.</summary>
+    private const string SchemaKey = "$schema";
+
+    /// <summary>The names that may stand in the file besides those of settings.</summary>
+    internal static IReadOnlyList<string> Keys { get; } = [ColumnsKey, ShopKey, SheetKey, LimitsKey];
+
+    /// <summary>The names of limits.</summary>
+    public static IReadOnlyList<string> LimitNames { get; } = ["parts", "part megabytes", "book megabytes", "times packed"];
 
     /// <summary>Loads the settings around a workbook.</summary>
     /// <param name="folder">The workbook's folder.</param>
@@ -97,9 +113,10 @@ public static class SettingsFile
             {
                 caps = section.GetChildren().Aggregate(caps, Limit);
             }
-            else if (section.Value is { } value)
+            else if (section.Key != SchemaKey)
             {
-                values[SpecOf(section.Key)?.Name ?? section.Key] = value;
+                // A list or an object under the name of a setting is read as the words in it, so that it is used or found fault with.
+                values[SpecOf(section.Key)?.Name ?? section.Key] = section.Value ?? string.Join("; ", Words(section));
             }
         }
 

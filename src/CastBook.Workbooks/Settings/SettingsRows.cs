@@ -74,7 +74,8 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
         if (spec is null)
         {
             Map(name, cell);
-            findings.Add(Catalogue.SettingUnknown.At(Subject.Setting(name), name, Nearest.To(name, SettingSpec.All.Select(s => s.Name))));
+            var names = SettingSpec.All.Select(s => s.Name);
+            findings.Add(Catalogue.SettingUnknown.At(Subject.Setting(name), name, Nearest.To(name, cell is null ? [.. names, .. SettingsFile.Keys] : names)));
             return;
         }
 
