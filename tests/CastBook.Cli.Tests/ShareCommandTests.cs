@@ -29,6 +29,7 @@ public sealed class ShareCommandTests : IDisposable
             kept  Investments (1 row)
             kept  Schedules (12 rows)
             kept  Shop (37 settings)
+            kept  the table Pieces
             kept  column widths, formats, frozen headings, drop-down lists and the set-up of pages
             left out  2 rows of text above the headings
             left out  32 rows of pieces

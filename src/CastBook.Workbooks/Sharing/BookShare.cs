@@ -25,6 +25,7 @@ public sealed class BookShare
     private readonly RemovedTexts removed = new();
     private readonly HashSet<string> known = new(StringComparer.OrdinalIgnoreCase);
     private readonly ShareTally tally = new();
+    private readonly List<string> named = [];
 
     private BookShare(BookPackage package, BookSettings settings, ShareWishes wishes)
     {
@@ -128,6 +129,8 @@ public sealed class BookShare
         using var target = new SharedPackage(output);
         var tables = sheets.ToDictionary(s => s, Tables);
         var names = NameSharing.Of(package, sheets, removed, tally);
+        named.AddRange(tables.Values.SelectMany(t => t).Select(t => $"the table {t.Name}"));
+        named.AddRange(names.Where(n => n.LocalSheet is null).Select(n => $"the name {n.Name}"));
         var judge = new FormulaJudge(
             sheets.Select(s => s.Part.Name).ToHashSet(StringComparer.OrdinalIgnoreCase),
             names.Where(n => n.LocalSheet is null).Select(n => n.Name).ToHashSet(StringComparer.OrdinalIgnoreCase),
@@ -229,7 +232,7 @@ public sealed class BookShare
         PartWords.Count(package, tally);
         var left = package.AllSheetNames.Where(n => !sheets.Any(s => s.Part.Name == n)).Select(Why).ToList();
         return new ShareResult(
-            [.. sheets.Select(s => s.Called), "column widths, formats, frozen headings, drop-down lists and the set-up of pages"],
+            [.. sheets.Select(s => s.Called), .. named, "column widths, formats, frozen headings, drop-down lists and the set-up of pages"],
             tally.Lines, left, [.. sheets.SelectMany(s => s.UnknownHeadings).Distinct()]);
     }
 

@@ -22,7 +22,7 @@ internal static class NameSharing
         {
             var local = name.LocalSheet is { } index ? sheets.ToList().FindIndex(s => s.Part.Index == index) : -1;
             var isShared = !name.Hidden && (name.LocalSheet is null || local >= 0) && judge.IsFree(name.Text)
-                && (OfPages.Contains(name.Name) ? local >= 0 : IsPlainName(name.Name) && removed.In(name.Name) is null);
+                && (OfPages.Contains(name.Name) ? local >= 0 : IsPlainName(name.Name) && !removed.IsInName(name.Name));
             if (isShared)
             {
                 shared.Add(name with { LocalSheet = local >= 0 ? local : null });

@@ -13,6 +13,8 @@ internal static class PartTree
     /// <param name="part">The part.</param>
     public static XElement Load(BookPackage package, string part)
     {
+        // Refuses what is nested too deep for a tree.
+        PackageXml.EachElement(package.OpenPart(part), part, _ => { });
         try
         {
             using var reader = PackageXml.Open(package.OpenPart(part));

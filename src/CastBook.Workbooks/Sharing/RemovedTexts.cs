@@ -5,6 +5,9 @@ internal sealed class RemovedTexts
 {
     private const int Shortest = 3;
 
+    // A shorter one is found in many a word.
+    private const int LongEnough = 6;
+
     private readonly HashSet<string> texts = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Takes a text that goes; short ones and those without a letter say nothing.</summary>
@@ -21,10 +24,6 @@ internal sealed class RemovedTexts
     /// <summary>Forgets a text that is no secret: it is shared as well.</summary>
     /// <param name="text">The text.</param>
     public void Remove(string text) => texts.Remove(Plain(text));
-
-    /// <summary>Whether a text goes, as it stands.</summary>
-    /// <param name="text">The text.</param>
-    public bool Has(string text) => texts.Contains(Plain(text));
 
     /// <summary>The text that goes and stands in a name as whole words; null where none does.</summary>
     /// <param name="name">The name.</param>
@@ -44,6 +43,16 @@ internal sealed class RemovedTexts
 
         return null;
     }
+
+    /// <summary>Whether a text that goes stands in the name of a table or of cells, where blanks cannot stand.</summary>
+    /// <param name="name">The name.</param>
+    public bool IsInName(string name)
+    {
+        var letters = Letters(name);
+        return In(name) is not null || texts.Any(t => Letters(t) is { Length: >= LongEnough } text && letters.Contains(text, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static string Letters(string text) => string.Concat(text.Where(char.IsLetterOrDigit));
 
     // A name of the file writes blanks as underscores.
     private static string Plain(string text) => text.Replace('_', ' ').Trim();

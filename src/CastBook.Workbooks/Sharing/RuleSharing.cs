@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using CastBook.Casting.Metals;
 using CastBook.Planning.Shops;
@@ -125,5 +126,9 @@ internal sealed class RuleSharing(FormulaJudge judge, IReadOnlySet<string> known
         && formula[1..^1].Split(',', StringSplitOptions.TrimEntries).All(IsKnown);
 
     private bool IsKnown(string word) =>
-        known.Contains(word) || own.Contains(word) || Choices.Contains(word) || word.All(c => char.IsDigit(c) || c is '.' or '/' or '-' or ' ') || BuiltInAlloys.Named(word).Count > 0;
+        known.Contains(word) || own.Contains(word) || Choices.Contains(word) || IsSize(word) || BuiltInAlloys.Named(word).Count > 0;
+
+    // Sizes of rings and the like: whole and half ones below a hundred, and no prices.
+    private static bool IsSize(string word) =>
+        double.TryParse(word, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var size) && size < 100 && 2 * size == Math.Floor(2 * size);
 }

@@ -21,7 +21,7 @@ internal sealed record SharedSheet(SheetPart Part, SheetGrid Grid, Func<int, int
     /// <summary>Whether the values of its cells are a secret to nobody: drop-down lists may quote them.</summary>
     public bool IsSettings => Headings is null;
 
-    /// <summary>Headings of a list that stand over no column CastBook knows.</summary>
+    /// <summary>Headings that stand over no column CastBook knows.</summary>
     public IReadOnlyList<string> UnknownHeadings { get; init; } = [];
 
     /// <summary>What a sentence calls it.</summary>

@@ -32,7 +32,7 @@ internal sealed partial record SharedTable(string Name, IReadOnlyList<string> Co
         var name = source.Attribute("displayName")?.Value ?? "";
         var isPlain = source.Attribute("tableType")?.Value is null or "worksheet" && source.Attribute("headerRowCount")?.Value != "0"
             && !package.Relationships(part).Any(r => r.Is("queryTable"));
-        if (!isPlain || name.Length == 0 || removed.In(name) is not null || !CellRange.TryParse(source.Attribute("ref")?.Value, out var range))
+        if (!isPlain || name.Length == 0 || removed.IsInName(name) || !CellRange.TryParse(source.Attribute("ref")?.Value, out var range))
         {
             return null;
         }

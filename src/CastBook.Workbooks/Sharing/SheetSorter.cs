@@ -103,9 +103,16 @@ internal sealed class SheetSorter
             KeepsFormulas = true,
             LastMergedRow = range.LastRow,
             Headings = range,
-            UnknownHeadings = [.. headings.Texts.Where(t => !known.Contains(t.Column)).Select(t => t.Heading.Text)],
+            UnknownHeadings = [.. Texts(grid, range, (row, column) => row > headings.Row || (row == headings.Row && known.Contains(column)))],
         };
     }
+
+    private static IEnumerable<string> Texts(SheetGrid grid, CellRange range, Func<int, int, bool> isKnown) =>
+        from row in Enumerable.Range(range.FirstRow, range.LastRow - range.FirstRow + 1)
+        from column in Enumerable.Range(range.FirstColumn, range.LastColumn - range.FirstColumn + 1)
+        let cell = grid.Cell(row, column)
+        where cell.Kind == CellKind.Text && !isKnown(row, column)
+        select CellValues.Clean(cell.Text);
 
     private SharedSheet? OfShop(SheetPart sheet)
     {
@@ -132,6 +139,12 @@ internal sealed class SheetSorter
         bool IsOurs(int row, int column) => row < table.HeadingsRow && own.Contains(grid.Cell(row, column).Text ?? "");
         return new SharedSheet(table.Part, grid, (row, column) => IsSettled(row, column) || IsHeading(row, column) || IsOurs(row, column))
         {
+            UnknownHeadings =
+            [
+                .. Texts(
+                    grid, new CellRange(table.HeadingsRow, 1, table.HeadingsRow, grid.LastColumnOf(table.HeadingsRow)),
+                    (row, column) => table.Fields.Values.Any(f => f.Column == column) || own.Contains(grid.Cell(row, column).Text ?? "")),
+            ],
             Called = string.Create(CultureInfo.InvariantCulture, $"{table.Part.Name} ({rows.Count} {(rows.Count == 1 ? "row" : "rows")})"),
         };
     }

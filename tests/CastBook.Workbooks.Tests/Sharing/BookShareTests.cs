@@ -71,7 +71,7 @@ public sealed class BookShareTests
 
         var (_, result) = Share(SecretBook.Make(secrets));
 
-        result.Kept.ShouldBe(["the headings of the list on Pieces", "Shop (2 settings)", "Alloys (2 rows)", "column widths, formats, frozen headings, drop-down lists and the set-up of pages"]);
+        result.Kept.ShouldBe(["the headings of the list on Pieces", "Shop (2 settings)", "Alloys (2 rows)", "the table Jobs", "the name Weights", "column widths, formats, frozen headings, drop-down lists and the set-up of pages"]);
         result.Removed.ShouldContain("6 rows of pieces");
         result.Removed.ShouldContain("1 macro");
         result.Removed.ShouldContain("1 list of people");
@@ -83,7 +83,7 @@ public sealed class BookShareTests
         result.Removed.ShouldContain("1 line of words in the margin of pages");
         result.Removed.ShouldContain("3 document property sheets");
         result.LeftSheets.Select(s => s[(s.IndexOf('(', StringComparison.Ordinal))..]).ShouldBe(["(hidden)", "(neither a list of pieces nor a sheet of settings)"]);
-        result.UnknownHeadings.ShouldBe(["Customer", "Sum (g)"]);
+        result.UnknownHeadings.ShouldBe(["Customer", "Sum (g)", "Supplier"]);
     }
 
     [Theory]
@@ -139,6 +139,47 @@ public sealed class BookShareTests
             + "Nobody but you can tell whether that name may be passed on, so nothing was written. "
             + "Give the sheet another name, or type --keep \"Harbour fair list\" if it may.");
         Share(book, "Harbour fair list").Result.UnknownHeadings.ShouldBe(["Customer"]);
+    }
+
+    [Fact]
+    public void Share_GroupsAboveTheHeadings_GoOrAreToBeReadThrough()
+    {
+        var book = new BookBuilder().Sheet("Pieces", s => s
+            .Row("Ours", null, "For Maria").Row("Piece", "Qty", "Pattern weight (g)", "Marks").Row("Otter ring", 6, 4.35)).Build().ToArray();
+
+        var (template, result) = Share(book);
+
+        result.UnknownHeadings.ShouldContain("Marks");
+        result.UnknownHeadings.Contains("For Maria").ShouldBe(Secrets.Found(template, ["For Maria"]).Count > 0);
+    }
+
+    [Fact]
+    public void Share_TableNamedAfterWhatARowSays_IsPlainCells()
+    {
+        var book = new BookBuilder().Sheet("Pieces", s => s
+            .Row("Piece", "Qty", "Pattern weight (g)", "Customer").Row("Otter ring", 6, 4.35, "Harbour fair").Table("A1:D2", ["Piece", "Qty", "Pattern weight (g)", "Customer"]))
+            .Name("OurHarbourFairRows", "Pieces!$A$2", hidden: false).Build().ToArray();
+        book = Planted.In(book, "xl/tables/table1.xml", t => Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(t).Replace("Table1", "HarbourFairJobs", StringComparison.Ordinal)));
+
+        var (template, result) = Share(book);
+
+        Secrets.Found(template, ["Harbour"]).ShouldBeEmpty();
+        result.Removed.ShouldContain("1 table, now plain cells");
+        result.Removed.ShouldContain("1 name of cells that go");
+    }
+
+    [Fact]
+    public void Share_DropDownListOfPrices_Goes_AndOneOfSizesStays()
+    {
+        static string List(string items, string cells) => $"<dataValidation type=\"list\" sqref=\"{cells}\"><formula1>\"{items}\"</formula1></dataValidation>";
+        var book = new BookBuilder().Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size", "Price").Row("Otter ring", 6, 4.35)
+            .After($"<dataValidations count=\"2\">{List("52,53.5,54", "D2:D9")}{List("149.5,12.25", "E2:E9")}</dataValidations>")).Build().ToArray();
+
+        var (template, result) = Share(book);
+
+        Secrets.Found(template, ["52,53.5,54"]).Count.ShouldBe(1);
+        Secrets.Found(template, ["149.5", "12.25"]).ShouldBeEmpty();
+        result.Removed.ShouldContain("1 drop-down list quoting text");
     }
 
     [Fact]
