@@ -28,7 +28,7 @@ internal sealed class BookLock : IDisposable
                 return new BookLock(file, holder);
             }
 
-            if (HolderOf(file) is { } other && !(IsLeftBehind(book, file, other) && SetAside(file, other)))
+            if (HolderOf(file) is { } other && !(IsLeftBehind(book, file, other) && TakeAway(book, file, other)))
             {
                 return null;
             }
@@ -59,28 +59,33 @@ internal sealed class BookLock : IDisposable
         }
     }
 
-    /// <summary>Takes a lock that was left behind out of the way; one that somebody else has taken meanwhile is put back.</summary>
+    /// <summary>Takes a lock that was left behind away; one that somebody else has taken meanwhile stays.</summary>
+    /// <param name="book">Full path of the book.</param>
     /// <param name="file">The lock's file.</param>
     /// <param name="leftBy">Who left it behind, as it says.</param>
-    internal static bool SetAside(string file, string leftBy)
+    internal static bool TakeAway(string book, string file, string leftBy)
     {
-        // Not under a name that holders sweep: it may be a lock that has to go back.
-        var aside = $"{file}.{Guid.NewGuid():N}.tmp";
+        var only = $"{file}.left";
         try
         {
-            // Of two that find it left behind, the slower one would take the lock of the faster one away.
-            File.Move(file, aside);
-            if (HolderOf(aside) != leftBy)
+            // One at a time: of two that find it left behind, the slower one would take the lock of the faster one away. While this
+            // one looks once more, nobody can take the lock, as its file is still there.
+            using var held = new FileStream(only, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
+            if (HolderOf(file) != leftBy)
             {
-                File.Move(aside, file);
                 return false;
             }
 
-            File.Delete(aside);
+            File.Delete(file);
             return true;
         }
         catch (IOException)
         {
+            if (IsOld(book, only))
+            {
+                File.Delete(only);
+            }
+
             return false;
         }
     }
@@ -106,19 +111,16 @@ internal sealed class BookLock : IDisposable
         }
     }
 
+    private static bool IsLeftBehind(string book, string file, string holder) => IsOfADeadProcessHere(holder) || IsOld(book, file);
+
     // By the file system's clock on both sides, so that two computers need not agree on the time.
-    private static bool IsLeftBehind(string book, string file, string holder)
+    private static bool IsOld(string book, string file)
     {
         var probe = TemporaryFile.Beside(book);
         try
         {
-            if (IsOfADeadProcessHere(holder))
-            {
-                return true;
-            }
-
             File.WriteAllText(probe, "");
-            return File.GetLastWriteTimeUtc(probe) - File.GetLastWriteTimeUtc(file) > LongestFill;
+            return File.Exists(file) && File.GetLastWriteTimeUtc(probe) - File.GetLastWriteTimeUtc(file) > LongestFill;
         }
         catch (IOException)
         {

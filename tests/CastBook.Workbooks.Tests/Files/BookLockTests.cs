@@ -54,17 +54,34 @@ public sealed class BookLockTests : IDisposable
     }
 
     [Fact]
-    public void SetAside_TakenBySomebodyMeanwhile_IsPutBack()
+    public void TakeAway_TakenBySomebodyMeanwhile_Stays()
     {
         var book = folder.Book();
         using var faster = BookLock.TryTake(book);
         var file = Path.Combine(folder.Path, ".night.xlsx.busy");
         var held = File.ReadAllText(file);
 
-        BookLock.SetAside(file, "another-computer 17").ShouldBeFalse();
+        BookLock.TakeAway(book, file, "another-computer 17").ShouldBeFalse();
 
         File.ReadAllText(file).ShouldBe(held);
         BookLock.TryTake(book).ShouldBeNull();
+    }
+
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(11, true)]
+    public void TryTake_LeftLockThatAnotherIsTakingAway_IsLeftToThemUnlessTheyAreGone(int minutes, bool taken)
+    {
+        var book = folder.Book();
+        var file = folder.File(".night.xlsx.busy", "another-computer 17\n");
+        var other = folder.File(".night.xlsx.busy.left", "");
+        File.SetLastWriteTimeUtc(file, DateTime.UtcNow.AddHours(-1));
+        File.SetLastWriteTimeUtc(other, DateTime.UtcNow.AddMinutes(-minutes));
+
+        BookLock.TryTake(book).ShouldBeNull();
+        using var next = BookLock.TryTake(book);
+
+        (next is not null).ShouldBe(taken);
     }
 
     [Fact]
