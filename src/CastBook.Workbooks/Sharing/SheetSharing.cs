@@ -105,7 +105,7 @@ internal sealed class SheetSharing(BookPackage package, SharedSheet sheet, Formu
             "mergeCells" => Merges(),
             "conditionalFormatting" => found.Select(rules.OfMark).OfType<XElement>(),
             "dataValidations" => Entries(around),
-            "headerFooter" => found.Take(1).Select(Margins).OfType<XElement>(),
+            "headerFooter" => found.Take(1).Select(f => MarginSharing.Of(f, tally)).OfType<XElement>(),
             "cols" => found.Take(1).Select(Columns).OfType<XElement>(),
             _ => found.Take(1).Select(Allowed.Copy).OfType<XElement>(),
         };
@@ -137,42 +137,6 @@ internal sealed class SheetSharing(BookPackage package, SharedSheet sheet, Formu
         var entries = around.Where(e => e.Name.LocalName is "dataValidations" or "extLst").SelectMany(e => e.Descendants())
             .Where(e => e.Name.LocalName == "dataValidation").Select(rules.OfEntry).OfType<XElement>().ToList();
         return entries.Count == 0 ? [] : [new XElement(AllowList.Main + "dataValidations", new XAttribute("count", entries.Count), entries)];
-    }
-
-    // Page numbers, the sheet's name and the day are nobody's words.
-    private XElement? Margins(XElement source)
-    {
-        var copy = new XElement(AllowList.Main + "headerFooter");
-        foreach (var part in source.Elements().Where(e => AllowList.IsMain(e) && e.Value.Length > 0))
-        {
-            if (part.Name.LocalName is "oddHeader" or "oddFooter" && IsPageText(part.Value))
-            {
-                copy.Add(new XElement(AllowList.Main + part.Name.LocalName, part.Value));
-            }
-            else if (!IsPageText(part.Value))
-            {
-                tally.Add("line of words in the margin of pages");
-            }
-        }
-
-        return copy.HasElements ? copy : null;
-    }
-
-    private static bool IsPageText(string text)
-    {
-        for (var at = 0; at < text.Length; at++)
-        {
-            if (text[at] == '&' && at + 1 < text.Length && text[at + 1] is 'L' or 'C' or 'R' or 'P' or 'N' or 'A' or 'D' or 'T' or 'B' or 'I')
-            {
-                at++;
-            }
-            else if (char.IsLetterOrDigit(text[at]) || text[at] == '&')
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 
     private void WriteRows(XmlWriter writer)
