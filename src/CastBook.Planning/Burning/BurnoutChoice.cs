@@ -14,9 +14,6 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
     // Thermometers and printed tables round 1350 °F to 732; half a degree is no excess.
     private const double RoundingDegrees = 0.5;
 
-    // Memory: closer than this a mould's own spread is larger.
-    private const double EndApartDegrees = 20;
-
     // Published limit for stones cast in place: never above 850 °F.
     private static readonly Temperature StonesTop = Temperature.FromDegreesFahrenheit(850);
 
@@ -55,25 +52,6 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
 
         Limits(shipped, stonesIn);
         return shipped;
-    }
-
-    /// <summary>Says where a schedule of the shop ends at another temperature than the flask is poured at; shipped ones end wherever the flask needs it.</summary>
-    /// <param name="letter">The flask's letter.</param>
-    /// <param name="schedule">The schedule it runs.</param>
-    /// <param name="flask">The flask temperature to pour into.</param>
-    public void CompareEnd(string letter, BurnoutSchedule? schedule, Temperature? flask)
-    {
-        if (schedule is null || flask is not { } wanted || shop.Schedules.All(s => s.Name != schedule.Name))
-        {
-            return;
-        }
-
-        var end = schedule.Stages[^1].Target;
-        if (Math.Abs(end.DegreesCelsius - wanted.DegreesCelsius) > EndApartDegrees)
-        {
-            findings.Add(Catalogue.ScheduleEndsElsewhere.At(
-                Subject.Flask(letter), schedule.Name, Say.Celsius(end), Say.Celsius(wanted)));
-        }
     }
 
     private ShopSchedule? Own(UsableSize size, string use) =>

@@ -24,7 +24,7 @@ internal sealed class ClockPlanning
         this.flasks = flasks;
         this.findings = findings;
         var rules = new ClockRules(night.Shop.Settings);
-        loads = new KilnLoading(night.Shop, findings).Plan(flasks.Flasks);
+        loads = new KilnLoading(night.Shop, findings, night.Clock is not null).Plan(flasks.Flasks);
         if (night.Clock is not null)
         {
             rules.Note(new Assumptions(findings));
@@ -67,7 +67,7 @@ internal sealed class ClockPlanning
 
         foreach (var set in clock.Steps.Where(s => s.Kind == ClockStepKind.Set && s.Takes > DriesAfter))
         {
-            findings.Add(Catalogue.MouldsStandLong.At(Subject.Book, Say.Together(set.Flasks), Say.Plain(Math.Round(set.Takes.Hours))));
+            findings.Add(Catalogue.MouldsStandLong.At(Subject.Book, Say.Together(set.Flasks), Say.Plain(Math.Round(set.Takes.Hours)), Later(timed, clock, set)));
         }
 
         if (night.Clock is not null)
@@ -110,6 +110,22 @@ internal sealed class ClockPlanning
         return WorkingHours.Around(night.Shop.Settings, night.Clock) is { } hours
             ? clock with { Steps = [.. clock.Steps.Select(s => s is { Hands: true, IsDone: false } && hours.MinutesOutside(clock.Start!.Value.AddMinutes(s.Begins.Minutes), s.Takes) > 0 ? s with { IsOutside = true } : s)] }
             : clock;
+    }
+
+    // The other loads stay as they are; a mix that fills moulds of two loads would have to be parted.
+    private string Later(TimedNight timed, NightClock clock, ClockStep set)
+    {
+        var mixes = flasks.Mixes.Where(m => m.Flasks.Any(set.Flasks.Contains)).ToList();
+        var own = mixes.Where(m => m.Flasks.All(set.Flasks.Contains)).Select(m => m.Number).ToList();
+        if (mixes.Count == 0 || own.Count < mixes.Count)
+        {
+            return mixes.Count == 0 ? "" : $"; part mix {Say.Together([.. mixes.Where(m => !own.Contains(m.Number)).Select(m => Say.Count(m.Number))])} for that, which fills moulds of two loads";
+        }
+
+        var begin = timed.Steps[0].Begins;
+        return clock.Start is not null && timing.MixLater(timed, own, (set.Ends + begin).Minutes) is { } at
+            ? $": begin mix {Say.Together([.. own.Select(n => Say.Count(n))])} at {ClockWords.DayAndHour(clock.Shown(Duration.FromMinutes(at) - begin)!.Value)}, and all else stays as it is"
+            : "";
     }
 
     private void SayOutside(NightClock clock, string move)

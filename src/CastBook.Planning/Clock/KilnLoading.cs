@@ -8,7 +8,7 @@ using UnitsNet;
 namespace CastBook.Planning.Clock;
 
 /// <summary>Puts the flasks of a night into kiln loads: by what the floor takes, the most demanding together, stones apart.</summary>
-internal sealed class KilnLoading(Shop shop, FindingList findings)
+internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPower)
 {
     // Usual sheet of a flask, 3 mm; sizes are inside ones.
     private static readonly Length Walls = Length.FromMillimeters(6);
@@ -21,6 +21,8 @@ internal sealed class KilnLoading(Shop shop, FindingList findings)
 
     // Memory: flask temperatures are given to some 10 °C, and no kiln holds its floor closer.
     private const double TogetherDegrees = 10;
+
+    private readonly LoadWater water = new(findings);
 
     private readonly Length gap = shop.Settings.GapInKiln ?? UsualGap;
 
@@ -43,6 +45,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings)
             if (together.Count > 0)
             {
                 loads.Add(Load(loads.Count + 1, kiln, together, spots));
+                water.Look(loads[^1], kiln, together, asksPower);
                 open.RemoveAll(together.Contains);
                 refused = 0;
             }

@@ -12,6 +12,7 @@ internal sealed class NightTiming
     private const double Quarter = 15;
     private const int MostSetWaits = 96;
     private const int MostTimerWaits = 48;
+    private const int MostMixMoves = 80;
 
     private readonly ClockQuestion? question;
     private readonly WorkingHours? hours;
@@ -86,6 +87,38 @@ internal sealed class NightTiming
         }
 
         return night;
+    }
+
+    /// <summary>When some of the mixes could begin so late that their moulds only just set before they are taken up, with hands free and there.</summary>
+    /// <param name="night">The night.</param>
+    /// <param name="mixes">The mixes, by number.</param>
+    /// <param name="takenUp">When their moulds are taken up.</param>
+    /// <returns>The latest good moment; missing where none is later than planned.</returns>
+    public double? MixLater(TimedNight night, IReadOnlyCollection<int> mixes, double takenUp)
+    {
+        var steps = new List<ClockStep>();
+        foreach (var step in mixing.Steps.Where(s => s.Mix is { } number && mixes.Contains(number)))
+        {
+            steps.Add(step with { Begins = steps.Count == 0 ? Duration.Zero : steps[^1].Ends });
+        }
+
+        if (steps.Count == 0)
+        {
+            return null;
+        }
+
+        var part = new NightPart(steps);
+        var latest = takenUp - setMinutes - steps.Last(s => s.Kind == ClockStepKind.FlaskVacuum).Begins.Minutes;
+        var planned = night.Steps.First(s => s.Mix == mixes.Min()).Begins.Minutes;
+        for (var at = latest; at > planned && at > latest - (Quarter * MostMixMoves); at -= Quarter)
+        {
+            if (!night.IsBusy(part, at) && Outside(part, at) <= 0)
+            {
+                return at;
+            }
+        }
+
+        return null;
     }
 
     // A pour that was asked for stays where it is as long as it can.

@@ -154,13 +154,6 @@ public static partial class Catalogue
         "A piece may be missing, or a density or weight is wrong.",
         "Count the pieces and weigh again.");
 
-    /// <summary>A schedule of the shop ends at another temperature than the flask is poured at.</summary>
-    public static FindingKind ScheduleEndsElsewhere { get; } = new(
-        "schedule-ends-elsewhere", Severity.Check,
-        "The schedule \"{0}\" ends at {1}, but the flask is to be poured at {2}.",
-        "A mould needs its last hold at the flask temperature to have it all the way through.",
-        "Bring the kiln to the flask temperature and hold it there before this flask is poured; the hottest flasks are poured first.");
-
     /// <summary>A flask that no kiln takes.</summary>
     public static FindingKind FlaskOverKiln { get; } = new(
         "flask-over-kiln", Severity.Check,
@@ -207,7 +200,20 @@ public static partial class Catalogue
         "moulds-stand-long", Severity.Check,
         "The moulds {0} stand for {1} h before they go into the kiln.",
         "An open mould dries half way after a day and cracks.",
-        "Bag them damp, or mix their load later.");
+        "Bag them damp, or mix their load later{2}.");
+
+    /// <summary>A kiln that cannot drive the water out in time.</summary>
+    public static FindingKind KilnTooWeakToDry { get; } = new(
+        "kiln-too-weak-to-dry", Severity.Check,
+        "The moulds of load {0} hold {1} of water, which takes {2} kWh to boil off; \"{3}\" gives {4} kWh until the end of the first stage, before any loss.",
+        "A mould that is wet when its kiln goes on bursts or cracks, and its burnout begins late.",
+        "Hold the first stage {5} or longer on the Schedules sheet, or put fewer flasks into the load.");
+
+    /// <summary>Nobody has said how strong the kiln is.</summary>
+    public static FindingKind KilnPowerNotKnown { get; } = new(
+        "kiln-power-not-known", Severity.Note,
+        "Nothing says how strong the kiln is, and the moulds of load {0} hold {1} of water: whether it can dry them in time is not known.",
+        "", "Type \"Power\" on the Kilns sheet, in kW, as its plate says.");
 
     /// <summary>Nobody has said how fast the kiln cools.</summary>
     public static FindingKind KilnCoolingNotKnown { get; } = new(

@@ -43,7 +43,6 @@ internal sealed class FlaskSums(
         var (coldest, hottest) = work.Bands;
         var metalTemperature = pours.Metal(work.Alloy, work.Size.Method);
         var flaskTemperature = pours.Flask(work.Alloy, coldest, hottest);
-        burnouts.CompareEnd(work.Letter, burnout, flaskTemperature);
         return new FlaskPlan
         {
             Letter = work.Letter,

@@ -42,6 +42,7 @@ internal static class KilnSheet
         var sheet = new OwnedSheet("Kiln") { Widths = [8, 11, 11, 10, 10, 12, 16, 16, 12, 12] };
         sheet.Set(1, 1, $"Kiln: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "One schedule a load, that of its most demanding flask. Where no rate stands, the way up is inside the hold; falls take the time the kiln takes.", Look.Small);
+        sheet.Set(3, 1, "Hours to the first pour count the fall and longer holds; \"Burnout (h)\" of a piece is its flask's own schedule without them.", Look.Small);
         if (context.Plan.Clock is not { } clock)
         {
             return sheet;

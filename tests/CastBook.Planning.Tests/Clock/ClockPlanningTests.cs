@@ -144,6 +144,20 @@ public sealed class ClockPlanningTests
         }
     }
 
+    // Three mixes of one flask each: the third is filled 46 min after the first is begun, and its moulds are taken up two hours later, at 11:38.
+    [Fact]
+    public void Plan_MouldsOfALateLoadStandLong_SaysWhenToMixThem()
+    {
+        var settings = Wrenmoor.Answered with { MixingBowl = Volume.FromLiters(1) };
+
+        var plan = Plan(Kilned(side: 230, settings: settings), Start(20), OneAFlask(7));
+
+        plan.The("moulds-stand-long").Text().ShouldBe(
+            "The moulds E, F and G stand for 39 h before they go into the kiln. An open mould dries half way after a day and cracks. "
+            + "Bag them damp, or mix their load later: begin mix 1, 2 and 3 at Fri 27 Nov, 08:52, and all else stays as it is.");
+        Hour(plan.Clock!, ClockStepKind.BaseOff, plan.Clock!.Loads.Count - 1).ShouldBe("Fri 27 Nov, 11:38");
+    }
+
     [Fact]
     public void Plan_KilnTooSmallForTheFlask_SaysSo()
     {
