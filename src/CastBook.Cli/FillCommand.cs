@@ -50,8 +50,10 @@ internal static class FillCommand
 
         return Guarded(errors, () =>
         {
+            using var watch = new SearchWatch(Console.IsErrorRedirected ? null : errors, clock);
             var settings = SettingsAround.Of(request.Book, clock) with
             {
+                Search = watch.Search,
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
                 MetalInHandOnly = request.MetalInHand,
                 Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),

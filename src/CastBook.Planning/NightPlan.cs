@@ -110,6 +110,9 @@ public sealed record FlaskPlan
     /// <summary>The tree column by column; empty where sizes are unknown or the tree is already built.</summary>
     public IReadOnlyList<TreeColumn> Columns { get; init; } = [];
 
+    /// <summary>What limits it; missing for a tree that is built already.</summary>
+    public FlaskLimit? Limit { get; init; }
+
     /// <summary>What is kept free above the tree.</summary>
     public required Length AboveTree { get; init; }
 

@@ -17,11 +17,24 @@ public static class NightPlanner
     /// <returns>The plan; what could not be planned has a finding that says why.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="night"/> is null.</exception>
     /// <exception cref="ArgumentException">A piece's id is not its index.</exception>
-    public static NightPlan Plan(Night night) => Run(night).Plan;
+    public static NightPlan Plan(Night night) => Plan(night, PlanSearch.Unwatched);
+
+    /// <summary>Plans a night; the search for flasks may be watched and ended early.</summary>
+    /// <param name="night">The rows, the shop, and the trees in hand. <see cref="Piece.Id"/> must be the row's index.</param>
+    /// <param name="search">Watches the search and may end it early.</param>
+    /// <returns>The plan; what could not be planned has a finding that says why.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A piece's id is not its index.</exception>
+    public static NightPlan Plan(Night night, PlanSearch search)
+    {
+        ArgumentNullException.ThrowIfNull(search);
+        return Run(night, search).Plan;
+    }
 
     /// <summary>Plans a night and gives with the plan what it was made of.</summary>
     /// <param name="night">The night.</param>
-    internal static PlannedNight Run(Night night)
+    /// <param name="search">Watches the search and may end it early.</param>
+    internal static PlannedNight Run(Night night, PlanSearch search)
     {
         ArgumentNullException.ThrowIfNull(night);
         for (var i = 0; i < night.Pieces.Count; i++)
@@ -42,7 +55,7 @@ public static class NightPlanner
         var rows = RowChoice.Of(night, findings);
         var alloys = new AlloyBook(night.Shop, findings);
         var metals = new MetalOfPieces(night, alloys, new MaterialBook(night.Shop), findings).Compute(rows.IsAsked);
-        var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan();
+        var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan(search);
         var asked = rows.NightIsOpen ? [] : MetalOfPieces.Asked(metals);
         var metal = MetalSums.Of(night, asked, flasks.Flasks, findings);
         var plan = new NightPlan

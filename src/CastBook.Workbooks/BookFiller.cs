@@ -29,7 +29,7 @@ public static class BookFiller
     /// <exception cref="BrokenOutputException">A fault of CastBook: the filled book does not pass its own checks.</exception>
     public static FillResult Fill(Stream book, Stream output, string bookName, BookSettings settings)
     {
-        return Run(book, output, bookName, settings, NightPlanner.Plan, (filling, written) =>
+        return Run(book, output, bookName, settings, night => NightPlanner.Plan(night, settings.Search), (filling, written) =>
         {
             var places = written.Findings.Select(f => FindingPlace.Of(f, filling.Reading)).ToList();
             return new FillResult(filling.Reading.Night, filling.Plan, written.Findings, places, new PiecePlaces(filling.Reading.Lists), written.Changed);

@@ -34,7 +34,7 @@ public sealed class NightAccounts
     /// <param name="night">The night.</param>
     /// <exception cref="ArgumentNullException"><paramref name="night"/> is null.</exception>
     /// <exception cref="ArgumentException">A piece's id is not its index.</exception>
-    public static NightAccounts Of(Night night) => new(night, NightPlanner.Run(night));
+    public static NightAccounts Of(Night night) => new(night, NightPlanner.Run(night, PlanSearch.Unwatched));
 
     /// <summary>How an answer came to be; nothing where the plan has no such answer.</summary>
     /// <param name="subject">What the answer is about: a piece, a flask, an alloy, a step or a moment of a load.</param>

@@ -15,6 +15,13 @@ public static partial class Catalogue
         "Nothing moves: every piece stays in the flask it was planned for. Planned afresh, {0}.",
         "", "To have that, type \"best\" as \"When little changed\" on the Shop sheet.");
 
+    /// <summary>The search was ended early.</summary>
+    public static FindingKind SearchStopped { get; } = new(
+        "search-stopped", Severity.Check,
+        "The search for flasks was stopped before its end.",
+        "The flasks are the best found by then; fewer or smaller ones may do.",
+        "Fill again and let it end.");
+
     /// <summary>Nothing in the list is in a flask that is under way.</summary>
     public static FindingKind FrozenFlaskEmpty { get; } = new(
         "flask-without-pieces", Severity.Check,

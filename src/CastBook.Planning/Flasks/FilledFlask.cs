@@ -11,6 +11,9 @@ internal sealed record FilledFlask(KnownAlloy Alloy, UsableSize Size, IReadOnlyL
     /// <summary>Its sectors, each from the button up; pieces of which only a number per tree is known are in none.</summary>
     public required IReadOnlyList<IReadOnlyList<(TreePiece Piece, int Count)>> Sectors { get; init; }
 
+    /// <summary>What limits it.</summary>
+    public required Lazy<FlaskLimit> Limit { get; init; }
+
     /// <summary>The letter that the shop wants for it.</summary>
     public string? Letter { get; init; }
 }

@@ -26,10 +26,10 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
     /// <param name="built">The flasks that are under way.</param>
     /// <param name="takenLetters">Letters that are not free.</param>
     /// <param name="findings">Takes what is found.</param>
-    /// <param name="stop">Ends the search early.</param>
+    /// <param name="search">Watches the search and may end it early.</param>
     public static FlaskAssignment Of(
         Night night, IReadOnlyList<TreePiece> pieces, SizeBook sizes, FlaskRoom room, IReadOnlyList<BuiltTree> built,
-        IReadOnlySet<string> takenLetters, FindingList findings, CancellationToken stop)
+        IReadOnlySet<string> takenLetters, FindingList findings, PlanSearch search)
     {
         var free = sizes.Sizes.Select(s => Math.Max(0, s.Owned - built.Count(b => b.Size == s))).ToArray();
         var groups = Groups(pieces, KeepWishes.Of(pieces, takenLetters, findings)).ToList();
@@ -39,10 +39,17 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
         }
 
         var dates = pieces.Select(p => p.Metal.Piece.Due).OfType<DateOnly>().Distinct().Order().ToList();
+        search.Running?.Report(true);
         var packings = groups.ConvertAll(g => new GroupPacking(g, sizes.Sizes, room, dates));
-        var shared = new FlaskSharing(packings, free, stop).Share();
+        var shared = new FlaskSharing(packings, free, search.Stop).Share();
         var standing = StandingFlask.Of(groups, night, sizes, takenLetters);
-        var chosen = Replanning.Choose(packings, shared.Answers, standing, free, takenLetters, night.Shop.Settings.WhenLittleChanged, stop);
+        var chosen = Replanning.Choose(packings, shared.Answers, standing, free, takenLetters, night.Shop.Settings.WhenLittleChanged, search.Stop);
+        search.Running?.Report(false);
+        if (search.Stop.IsCancellationRequested)
+        {
+            findings.Add(Catalogue.SearchStopped.At(Subject.Book));
+        }
+
         var allPlaced = true;
         for (var i = 0; i < groups.Count; i++)
         {

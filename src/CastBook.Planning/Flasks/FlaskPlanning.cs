@@ -48,14 +48,15 @@ internal sealed class FlaskPlanning
     }
 
     /// <summary>Plans the flasks.</summary>
-    public PlannedFlasks Plan()
+    /// <param name="search">Watches the search and may end it early.</param>
+    public PlannedFlasks Plan(PlanSearch search)
     {
         var trees = new BuiltTrees(night, metals, sizes, findings);
         var built = trees.Find();
         var toPlan = Pieces(trees.Shares);
         var assignment = rows.NightIsOpen || sizes.Open || crucibles.Open
             ? FlaskAssignment.None
-            : FlaskAssignment.Of(night, toPlan, sizes, Room, built, trees.Letters, findings, CancellationToken.None);
+            : FlaskAssignment.Of(night, toPlan, sizes, Room, built, trees.Letters, findings, search);
         var work = built.Where(b => b.IsKnown).Select(Work).Concat(assignment.Flasks.Select(f => Work(f.Letter, f.Flask))).ToList();
         var (flasks, mixes) = Mix(Sum(work));
         var underWay = built.Count(b => b.Pieces.Count > 0);
@@ -142,6 +143,7 @@ internal sealed class FlaskPlanning
         letter, flask.Size, flask.Alloy, FlaskState.Planned,
         [.. flask.Content.Select(c => HungRow.Of(c.Piece.Metal, c.Count, hanging))])
     {
+        Limit = flask.Limit.Value,
         Columns = flask.Content.All(c => c.Piece.Shapes is not null) ? TreeLayout.Of(flask.Sectors, flask.Size) : [],
     };
 

@@ -52,6 +52,7 @@ internal sealed class FlaskSums(
             State = work.State,
             Pieces = [.. work.Rows.Select(r => new PieceShare(r.Metal.Piece.Id, r.Count))],
             Columns = work.Columns,
+            Limit = work.Limit,
             AboveTree = work.Size.Above,
             ToWall = UnitsNet.Length.FromMillimeters(work.Size.WallMm),
             PiecesMetal = pieces,

@@ -16,6 +16,9 @@ internal sealed record FlaskWork(string Letter, UsableSize Size, KnownAlloy Allo
     /// <summary>Its line of the Trees sheet, if it is under way.</summary>
     public TreeInHand? Line { get; init; }
 
+    /// <summary>What limits it; nothing for a tree that is built.</summary>
+    public FlaskLimit? Limit { get; init; }
+
     /// <summary>Its tree, sector by sector.</summary>
     public IReadOnlyList<TreeColumn> Columns { get; init; } = [];
 

@@ -20,6 +20,7 @@ internal sealed class GroupPacking
     private readonly List<DateOnly> dates;
     private readonly List<string> letters;
     private readonly long[] roomUnits;
+    private readonly bool[] isByCup;
 
     /// <summary>Prepares a group.</summary>
     /// <param name="group">The rows; each fits some size alone.</param>
@@ -33,6 +34,7 @@ internal sealed class GroupPacking
 
         // Looked up once, so that groups can be packed side by side.
         roomUnits = [.. sizes.Select(s => Units(room.Ml(s, group.Alloy)))];
+        isByCup = [.. sizes.Select(s => room.ByCupMl(s) < room.ByCrucibleMl(s, group.Alloy))];
     }
 
     /// <summary>How many pieces it has.</summary>
@@ -173,12 +175,14 @@ internal sealed class GroupPacking
             left[pieces[i].Piece.Id] = left.GetValueOrDefault(pieces[i].Piece.Id) + plan.Left[i];
         }
 
+        var limits = new PackLimits(plan, [.. sizes.Select(s => s.Owned)]);
         var flasks = plan.Flasks
             .OrderByDescending(f => plan.Problem.Sizes[f.Size].Cost).ThenByDescending(f => f.Fill).ThenBy(f => f.Content[0].Item)
             .Select(f => new FilledFlask(group.Alloy, sizes[f.Size], [.. Merged(pieces, f.Content).OrderBy(c => c.Piece.Id)])
             {
                 Sectors = [.. f.Columns.Select(c => Merged(pieces, c))],
                 Letter = f.Pin >= 0 ? letters[f.Pin] : null,
+                Limit = new Lazy<FlaskLimit>(() => LimitOf(limits.Of(f), f.Size)),
             });
         return new GroupAnswer([.. flasks], left, unmet)
         {
@@ -189,6 +193,17 @@ internal sealed class GroupPacking
             Lost = plan.Lost,
         };
     }
+
+    private FlaskLimit LimitOf(PackLimit limit, int size) => limit switch
+    {
+        PackLimit.Free => FlaskLimit.Owned,
+        PackLimit.Setting => FlaskLimit.Temperature,
+        PackLimit.Metal => isByCup[size] ? FlaskLimit.Cup : FlaskLimit.Crucible,
+        PackLimit.Turn => FlaskLimit.Turn,
+        PackLimit.Height => FlaskLimit.Height,
+        PackLimit.HasRoom => FlaskLimit.HasRoom,
+        _ => FlaskLimit.Nothing,
+    };
 
     private static List<(TreePiece Piece, int Count)> Merged(IReadOnlyList<(TreePiece Piece, int Count, int Pin)> pieces, PackCount[] counts)
     {

@@ -1,3 +1,4 @@
+using CastBook.Planning;
 using CastBook.Planning.Clock;
 using CastBook.Workbooks.Files;
 
@@ -35,6 +36,9 @@ public sealed record BookSettings
 
     /// <summary>The zone in which the shop's clocks run; missing counts as UTC.</summary>
     public TimeZoneInfo? Zone { get; init; }
+
+    /// <summary>Watches the search for flasks and may end it early.</summary>
+    public PlanSearch Search { get; init; } = PlanSearch.Unwatched;
 
     /// <summary>Names of the sheets of pieces to fill, where a book has several; <c>all</c> for all of them.</summary>
     public IReadOnlyList<string> Sheets { get; init; } = [];

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
@@ -19,4 +20,18 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
         ? "no flask planned"
         : Plan.Bound.ProvedLeastInvestment ? "proved fewest flasks and least investment"
         : Plan.Bound.ProvedFewest ? "proved fewest flasks" : $"no plan needs fewer than {Plan.Bound.LeastFlasks}";
+
+    /// <summary>What the plan is worth, and what that does not say; nothing where no flask is planned.</summary>
+    public string? Worth
+    {
+        get
+        {
+            var (count, least) = (Plan.Flasks.Count, Plan.Bound.LeastFlasks);
+            var flasks = count == 1 ? "1 flask" : string.Create(CultureInfo.InvariantCulture, $"{count} flasks");
+            var proof = Plan.Bound.ProvedFewest ? "proved: no plan takes fewer" + (Plan.Bound.ProvedLeastInvestment ? ", nor less investment" : "")
+                : count > least ? string.Create(CultureInfo.InvariantCulture, $"no plan takes fewer than {least}, so at most {count - least} too many")
+                : "not everything found room";
+            return count == 0 ? null : $"{flasks}; {proof}. That holds for trees in columns, with each piece hung the way it is drawn.";
+        }
+    }
 }

@@ -53,7 +53,7 @@ internal sealed class TreeBlock
     /// <summary>How tall the block of a flask is, in points.</summary>
     /// <param name="flask">The flask.</param>
     public static double Height(FlaskPlan flask) =>
-        LetterPoints + (RowPoints * (4 + flask.Pieces.Count + (flask.Columns.Count == 0 ? 1 : flask.Columns.Count + PictureRows + 1)));
+        LetterPoints + (RowPoints * (5 + flask.Pieces.Count + (flask.Columns.Count == 0 ? 1 : flask.Columns.Count + PictureRows + 1)));
 
     /// <summary>Writes the block.</summary>
     /// <param name="sheet">Where.</param>
@@ -73,6 +73,7 @@ internal sealed class TreeBlock
 
         sheet.Height(row, 2 * RowPoints);
         WriteCard(++row);
+        sheet.Set(++row, FirstColumn, Limit(), Look.Small);
         if (flask.Columns.Count > 0)
         {
             var picture = new TreePicture(flask, numbers);
@@ -112,6 +113,19 @@ internal sealed class TreeBlock
             sheet.Answer(row, FirstColumn + 2 + i, Subject.Flask(flask.Letter), Answers[i]);
         }
     }
+
+    private string? Limit() => flask.Limit switch
+    {
+        FlaskLimit.Nothing => "All pieces that could share this flask are in it.",
+        FlaskLimit.HasRoom => "There is room for more here, but moving pieces would save no flask.",
+        FlaskLimit.Turn => "Full round the trunk: no piece of another flask finds a place beside these.",
+        FlaskLimit.Height => "Full along the trunk: what is left of its length is too short for the pieces of other flasks.",
+        FlaskLimit.Crucible => "Full by metal: the crucible takes no more.",
+        FlaskLimit.Cup => "Full by metal: the cup takes no larger button.",
+        FlaskLimit.Temperature => "The pieces of other flasks need another flask temperature.",
+        FlaskLimit.Owned => "A smaller flask would do, but all of them are in use.",
+        _ => null,
+    };
 
     private int WriteColumns(int row, TreePicture picture)
     {

@@ -37,6 +37,7 @@ internal static class TreesSheet
         var sheet = new OwnedSheet("Trees") { HeadingRow = HeadingRow, PrintScale = PrintScale, Widths = [8, 13, 22, 9, 11, 13, 12, 11, 12, 13] };
         sheet.Set(1, 1, $"Trees: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Weigh the sprue base alone, then with the tree on it, and type both; State from waxed on keeps the tree as it is.", Look.Small);
+        sheet.Set(3, 1, context.Worth, Look.Small);
         for (var column = 1; column <= Headings.Length; column++)
         {
             sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);

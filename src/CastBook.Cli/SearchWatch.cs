@@ -1,0 +1,68 @@
+using System.Runtime.InteropServices;
+using CastBook.Planning;
+
+namespace CastBook.Cli;
+
+/// <summary>Watches the search for flasks: after a second it says so on a terminal, and Ctrl+C then takes the best plan so far.</summary>
+/// <remarks>Before and after the search Ctrl+C ends the program, as everywhere; a second one does so during the search too.</remarks>
+internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IProgress<bool>, IDisposable
+{
+    /// <summary>What is said when the search takes long.</summary>
+    public const string Line = "castbook: still looking for better flasks; Ctrl+C takes the best plan so far";
+
+    private static readonly TimeSpan Long = TimeSpan.FromSeconds(1);
+
+    private readonly CancellationTokenSource stop = new();
+    private readonly Lock gate = new();
+    private ITimer? timer;
+    private PosixSignalRegistration? signal;
+
+    /// <summary>What the search is to know.</summary>
+    public PlanSearch Search => new(stop.Token, this);
+
+    /// <summary>The search begins or is over.</summary>
+    /// <param name="value">Whether it begins.</param>
+    public void Report(bool value)
+    {
+        lock (gate)
+        {
+            End();
+            timer = value ? clock.CreateTimer(_ => Tell(), null, Long, Timeout.InfiniteTimeSpan) : null;
+        }
+    }
+
+    /// <summary>Ends watching.</summary>
+    public void Dispose()
+    {
+        Report(false);
+        stop.Dispose();
+    }
+
+    /// <summary>Ends the search; says whether it was still going on.</summary>
+    internal bool Interrupt()
+    {
+        var first = !stop.IsCancellationRequested;
+        stop.Cancel();
+        return first;
+    }
+
+    private void Tell()
+    {
+        lock (gate)
+        {
+            // The search may have ended just now.
+            if (timer is not null)
+            {
+                signal = PosixSignalRegistration.Create(PosixSignal.SIGINT, context => context.Cancel = Interrupt());
+                terminal?.WriteLine(Line);
+            }
+        }
+    }
+
+    private void End()
+    {
+        timer?.Dispose();
+        signal?.Dispose();
+        (timer, signal) = (null, null);
+    }
+}
