@@ -6,7 +6,7 @@ public enum FlaskLimit
     /// <summary>Nothing does: all pieces that could share it hang in it.</summary>
     Nothing,
 
-    /// <summary>It has room for more, but no flask would be saved by moving pieces here.</summary>
+    /// <summary>It has room for more.</summary>
     HasRoom,
 
     /// <summary>There is no room round the trunk.</summary>

@@ -117,7 +117,7 @@ internal sealed class TreeBlock
     private string? Limit() => flask.Limit switch
     {
         FlaskLimit.Nothing => "All pieces that could share this flask are in it.",
-        FlaskLimit.HasRoom => "There is room for more here, but moving pieces would save no flask.",
+        FlaskLimit.HasRoom => "There is room for more here.",
         FlaskLimit.Turn => "Full round the trunk: no piece of another flask finds a place beside these.",
         FlaskLimit.Height => "Full along the trunk: what is left of its length is too short for the pieces of other flasks.",
         FlaskLimit.Crucible => "Full by metal: the crucible takes no more.",
