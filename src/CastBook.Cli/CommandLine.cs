@@ -25,6 +25,7 @@ internal static class CommandLine
             ShareCommand.Make(output, errors, clock),
             ShortcutCommand.Make(output, errors),
             NewCommand.Make(output, errors),
+            AdoptCommand.Make(output, errors, clock),
             ClearExamplesCommand.Make(output, errors, clock),
             CompletionCommand.Make(output),
             MakeTemplatesCommand.Make(output),

@@ -32,6 +32,22 @@ public static class StarterBooks
         BookWriter.Write(Content(kind, units, withExamples), output);
     }
 
+    /// <summary>Writes a shop file that holds what a shop has said of itself.</summary>
+    /// <param name="output">Where the .xlsx goes; left open.</param>
+    /// <param name="answers">What was said.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static void WriteShop(Stream output, ShopAnswers answers)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(answers);
+        var content = Content(StarterKind.Shop, UnitHabit.Metric, withExamples: false);
+        BookWriter.Write(content with { Sheets = [.. content.Sheets.Select(s => s with { Rows = Answered(s.Spec, answers) })] }, output);
+    }
+
+    private static IReadOnlyList<IReadOnlyList<object?>> Answered(SheetSpec spec, ShopAnswers answers) => spec.Name == SettingsSheet.Name
+        ? RowOf.Settings(answers.Settings)
+        : [.. answers.Of(spec.Name).Select(row => RowOf.Headings(spec, [.. row.Keys], [.. row.Values]))];
+
     private static BookContent Content(StarterKind kind, UnitHabit units, bool withExamples)
     {
         var (title, specs) = kind switch

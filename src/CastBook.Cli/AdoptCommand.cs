@@ -1,0 +1,89 @@
+using System.CommandLine;
+using System.Text.Json;
+using CastBook.Cli.Adopting;
+using CastBook.Templates;
+using CastBook.Workbooks.Adopting;
+using CastBook.Workbooks.Settings;
+
+namespace CastBook.Cli;
+
+/// <summary><c>castbook adopt BOOK</c>: a first talk with a book of the shop's own.</summary>
+internal static class AdoptCommand
+{
+    /// <summary>The command.</summary>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="errors">Where everything else goes.</param>
+    /// <param name="clock">The clock.</param>
+    public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        var book = new Argument<string>("BOOK") { Description = "The workbook with your list. It is only read." };
+        var sheet = new Option<bool>("--sheet") { Description = "Ask nothing here; make a shop file to fill in instead." };
+        var command = new Command(
+            "adopt",
+            "Get to know a workbook of your own.\nSays which columns it knows, asks what only you know, and writes the answers\ninto castbook.json and a shop file beside the book.\n\nExample: castbook adopt harbour-night.xlsx")
+        {
+            book, sheet,
+        };
+        command.SetAction(parsed => Run(
+            parsed.GetValue(book)!, parsed.GetValue(sheet) || Console.IsInputRedirected ? null : Console.In, output, errors, clock));
+        return command;
+    }
+
+    /// <summary>Talks about a book.</summary>
+    /// <param name="book">The workbook.</param>
+    /// <param name="input">Where answers are typed; missing where nobody can, and a shop file is made to fill in.</param>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="errors">Where everything else goes.</param>
+    /// <param name="clock">The clock.</param>
+    internal static int Run(string book, TextReader? input, TextWriter output, TextWriter errors, TimeProvider clock)
+    {
+        if (!File.Exists(book))
+        {
+            errors.WriteLine($"castbook: there is no file '{book}'. Type the workbook's path, in quotes if it has blanks.");
+            return ExitCode.Usage;
+        }
+
+        return FillCommand.Guarded(errors, () =>
+        {
+            var settings = SettingsAround.Of(book, clock);
+            var look = BookLook.At(book, settings);
+            ColumnTalk.Tell(Path.GetFileName(book), look, output);
+            try
+            {
+                Write(book, look, settings, input is null ? null : new Prompt(input, output), output, clock);
+                output.WriteLine($"The book itself is as it was. Fill it with: castbook fill \"{Path.GetFileName(book)}\"");
+                return ExitCode.Filled;
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
+            {
+                errors.WriteLine($"castbook: the answers could not be written: {e.Message}");
+                return ExitCode.NotWritten;
+            }
+        });
+    }
+
+    private static void Write(string book, BookLook look, BookSettings settings, Prompt? prompt, TextWriter output, TimeProvider clock)
+    {
+        var headings = prompt is null ? [] : ColumnTalk.Ask(prompt, look);
+        var files = new AdoptedFiles(Path.GetDirectoryName(Path.GetFullPath(book))!, output, clock);
+        string? shop = null;
+        if (settings.ShopFile is { } known)
+        {
+            output.WriteLine($"{Path.GetFileName(known)} is the shop file of this folder: what you own and have decided belongs there.");
+        }
+        else
+        {
+            var answers = prompt is null ? new ShopAnswers() : new ShopTalk(prompt, look).Ask();
+            shop = prompt is null || !answers.IsEmpty ? files.WriteShop(answers) : null;
+        }
+
+        if (shop is not null || headings.Count > 0)
+        {
+            files.WriteSettings(shop, headings);
+        }
+        else
+        {
+            output.WriteLine("Nothing was answered, so nothing was written.");
+        }
+    }
+}

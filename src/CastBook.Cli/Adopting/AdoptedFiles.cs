@@ -1,0 +1,105 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CastBook.Templates;
+using CastBook.Workbooks.Settings;
+
+namespace CastBook.Cli.Adopting;
+
+/// <summary>Writes what was learnt beside a book: a new shop file, and <c>castbook.json</c>, of which all that stands there is kept.</summary>
+/// <param name="folder">The book's folder.</param>
+/// <param name="output">Where it is said.</param>
+/// <param name="clock">For the name under which the file as it was is kept.</param>
+internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvider clock)
+{
+    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    private static readonly JsonDocumentOptions Lenient = new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip };
+
+    /// <summary>Writes a shop file under a name that is free.</summary>
+    /// <param name="answers">What was said of the shop.</param>
+    /// <returns>Its name.</returns>
+    public string WriteShop(ShopAnswers answers)
+    {
+        var name = "shop.xlsx";
+        for (var number = 2; File.Exists(Path.Combine(folder, name)); number++)
+        {
+            name = string.Create(CultureInfo.InvariantCulture, $"shop-{number}.xlsx");
+        }
+
+        using var made = new MemoryStream();
+        StarterBooks.WriteShop(made, answers);
+        using var file = new FileStream(Path.Combine(folder, name), FileMode.CreateNew, FileAccess.Write);
+        made.WriteTo(file);
+        output.WriteLine($"{name}: made. It holds what you own and have decided, for every book of this folder.");
+        return name;
+    }
+
+    /// <summary>Adds to <c>castbook.json</c> what it does not say yet.</summary>
+    /// <param name="shop">The shop file to name; missing for none.</param>
+    /// <param name="headings">Headings by the field they mean.</param>
+    public void WriteSettings(string? shop, IReadOnlyDictionary<string, string> headings)
+    {
+        var path = Path.Combine(folder, SettingsFile.Name);
+        var was = File.Exists(path) ? File.ReadAllText(path) : null;
+        var root = was is null ? [] : JsonNode.Parse(was, documentOptions: Lenient)!.AsObject();
+        if (shop is not null && Member(root, SettingsFile.ShopKey) is null)
+        {
+            root[SettingsFile.ShopKey] = shop;
+        }
+
+        if (headings.Count > 0)
+        {
+            Add(root, headings);
+        }
+
+        if (was is not null)
+        {
+            output.WriteLine($"{SettingsFile.Name}: added to; as it was it stands in {Keep(path)}");
+        }
+        else
+        {
+            output.WriteLine($"{SettingsFile.Name}: made.");
+        }
+
+        var temporary = path + ".new";
+        File.WriteAllText(temporary, root.ToJsonString(Readable) + Environment.NewLine);
+        File.Move(temporary, path, overwrite: true);
+    }
+
+    private static void Add(JsonObject root, IReadOnlyDictionary<string, string> headings)
+    {
+        if (Member(root, SettingsFile.ColumnsKey) is not JsonObject columns)
+        {
+            root[SettingsFile.ColumnsKey] = columns = [];
+        }
+
+        foreach (var (field, heading) in headings)
+        {
+            switch (Member(columns, field))
+            {
+                case JsonArray words:
+                    words.Add((JsonNode)heading);
+                    break;
+                case JsonValue one:
+                    columns[one.GetPropertyName()] = new JsonArray(one.DeepClone(), heading);
+                    break;
+                default:
+                    columns[field] = new JsonArray(heading);
+                    break;
+            }
+        }
+    }
+
+    // Names are read without regard to capitals.
+    private static JsonNode? Member(JsonObject of, string name) => of.FirstOrDefault(m => m.Key.Equals(name, StringComparison.OrdinalIgnoreCase)).Value;
+
+    private string Keep(string path)
+    {
+        var kept = Directory.CreateDirectory(Path.Combine(folder, ".castbook")).FullName;
+        var name = string.Create(CultureInfo.InvariantCulture, $"castbook {clock.GetLocalNow():yyyy-MM-dd HHmmss}.json");
+        File.Copy(path, Path.Combine(kept, name), overwrite: false);
+        return $".castbook/{name}";
+    }
+}
