@@ -45,10 +45,10 @@ public static class NightPlanner
             }
         }
 
-        return night.MetalInHandOnly ? MetalInHand.Plan(night, Once) : Once(night);
+        return night.MetalInHandOnly ? MetalInHand.Plan(night, part => Once(part, search)) : Once(night, search);
     }
 
-    private static PlannedNight Once(Night night)
+    private static PlannedNight Once(Night night, PlanSearch search)
     {
         var findings = new FindingList();
         ExampleRows.Find(night, findings);
