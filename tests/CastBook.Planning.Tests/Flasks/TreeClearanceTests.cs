@@ -29,6 +29,25 @@ public sealed class TreeClearanceTests
         }
     }
 
+    // Trees as a search that is ended at once hangs them; what sticks out furthest of each body is looked at.
+    [Fact]
+    public void Tree_AThousandAtRandom_KeepTheGapAndTheWall()
+    {
+        var (random, trees) = (new Random(1000), 0);
+        var shop = Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Large with { Owned = 40, Cup = null }] };
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        while (trees < 1000)
+        {
+            var plan = NightPlanner.Plan(Wrenmoor.Night(shop, [.. Enumerable.Range(0, 60).Select(_ => Invent(random))]), new PlanSearch(stop.Token, null));
+            trees += plan.Flasks.Count;
+            foreach (var flask in plan.Flasks)
+            {
+                Measure(flask, fineness: 3);
+            }
+        }
+    }
+
     // The measuring itself must see a fault: two rings stacked 1 mm too near.
     [Fact]
     public void Distance_PiecesTooNear_IsSeen()
@@ -46,12 +65,12 @@ public sealed class TreeClearanceTests
         Nearest(Body(ring, 0), Body(ring with { Height = Wrenmoor.Mm(23 / Math.Sin(50 * Math.PI / 180)) }, 0)).ShouldBeGreaterThanOrEqualTo(GapMm);
     }
 
-    private static void Measure(FlaskPlan flask)
+    private static void Measure(FlaskPlan flask, int fineness = 8)
     {
         var size = SizeBook.Of(Wrenmoor.Shop, ask: true, new FindingList()).Sizes[2];
         flask.Columns.Sum(c => c.Width.Degrees).ShouldBeLessThanOrEqualTo(360);
         flask.Columns.Sum(c => c.Places.Count).ShouldBe(flask.Pieces.Sum(p => p.Quantity));
-        var bodies = flask.Columns.SelectMany(c => c.Places.Select(p => Body(p, c.Middle.Radians))).ToList();
+        var bodies = flask.Columns.SelectMany(c => c.Places.Select(p => Body(p, c.Middle.Radians, fineness))).ToList();
         foreach (var point in bodies.SelectMany(b => b))
         {
             double.Hypot(point.X, point.Y).ShouldBeLessThanOrEqualTo(size.ReachMm + 1e-3);
@@ -70,16 +89,28 @@ public sealed class TreeClearanceTests
     private static double Nearest(List<Vector3> a, List<Vector3> b)
     {
         // Far bodies need no look at every point.
-        if (Vector3.Distance(a[0], b[0]) > 80)
+        var apart = Vector3.Distance(a[0], b[0]) - Reach(a) - Reach(b);
+        if (apart > GapMm)
         {
-            return 80;
+            return apart;
         }
 
-        return Math.Sqrt(a.Min(p => b.Min(q => Vector3.DistanceSquared(p, q))));
+        var least = float.MaxValue;
+        foreach (var p in a)
+        {
+            foreach (var q in b)
+            {
+                least = Math.Min(least, Vector3.DistanceSquared(p, q));
+            }
+        }
+
+        return Math.Sqrt(least);
     }
 
+    private static float Reach(List<Vector3> body) => body.Max(p => Vector3.Distance(body[0], p));
+
     // Points on the surface of a box, or of a disc in the plane of the trunk.
-    private static List<Vector3> Body(HungPiece piece, double angle)
+    private static List<Vector3> Body(HungPiece piece, double angle, int fineness = 8)
     {
         var points = new List<Vector3>();
         var (sin, cos) = (Math.Sin(piece.Tilt.Radians), Math.Cos(piece.Tilt.Radians));
@@ -90,7 +121,7 @@ public sealed class TreeClearanceTests
             var middle = gate + (length / 2);
             foreach (var w in around)
             {
-                for (var turn = 0.0; turn < 2 * Math.PI; turn += Math.PI / 24)
+                for (var turn = 0.0; turn < 2 * Math.PI; turn += Math.PI / (3 * fineness))
                 {
                     points.Add(Place(
                         TrunkMm + (middle * sin) + (length / 2 * Math.Cos(turn)), w, z + (middle * cos) + (length / 2 * Math.Sin(turn)), angle));
@@ -100,7 +131,7 @@ public sealed class TreeClearanceTests
             return points;
         }
 
-        for (var along = 0.0; along <= length + 1e-9; along += length / 8)
+        for (var along = 0.0; along <= length + 1e-9; along += length / fineness)
         {
             foreach (var w in around)
             {

@@ -1,0 +1,105 @@
+using System.Diagnostics;
+using System.Globalization;
+using CastBook.Planning;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Benchmarks;
+
+/// <summary>Prints what the search for flasks reaches on invented nights: its time, how often a plan is proved, and how far it may be from the best.</summary>
+internal static class PackingFigures
+{
+    /// <summary>Prints the figures.</summary>
+    /// <param name="what">The nights of each kind; few where nothing is said.</param>
+    public static void Print(string[] what)
+    {
+        var nights = what.Length > 0 ? int.Parse(what[0], CultureInfo.InvariantCulture) : 20;
+        Warm();
+        Print("60 mixed", nights, seed => InventedNight.Mixed(60, seed));
+        Print("60 dense", nights, seed => InventedNight.Dense(60, seed));
+        Print("200", nights / 2, seed => InventedNight.Mixed(200, seed));
+        Print("1,000", Math.Min(5, nights / 4), seed => InventedNight.Mixed(1000, seed));
+        Print("5,000", Math.Min(2, nights / 10), seed => InventedNight.Mixed(5000, seed));
+        PrintEdits(60, nights, Stability.Keep);
+        PrintEdits(60, nights, Stability.Best);
+        PrintEdits(200, nights / 2, Stability.Keep);
+        PrintEdits(200, nights / 2, Stability.Best);
+    }
+
+    // The first plans of a process run slowly.
+    private static void Warm()
+    {
+        for (var seed = 1; seed <= 5; seed++)
+        {
+            NightPlanner.Plan(InventedNight.Mixed(60, seed));
+        }
+    }
+
+    private static void Print(string name, int nights, Func<int, Night> make)
+    {
+        var times = new List<double>();
+        var (count, investment, over) = (0, 0, 0.0);
+        for (var seed = 1; seed <= nights; seed++)
+        {
+            var watch = new SearchTime();
+            var plan = NightPlanner.Plan(make(seed), new PlanSearch(CancellationToken.None, watch));
+            times.Add(watch.Milliseconds);
+            count += plan.Bound.ProvedFewest ? 1 : 0;
+            investment += plan.Bound.ProvedLeastInvestment ? 1 : 0;
+            over += (plan.Flasks.Count / (double)plan.Bound.LeastFlasks) - 1;
+        }
+
+        if (nights > 0)
+        {
+            times.Sort();
+            Console.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{name,-9} {nights,4} nights  median {times[nights / 2],7:#,##0} ms  longest {times[^1],7:#,##0} ms  fewest flasks proved {100.0 * count / nights:0} %, least investment too {100.0 * investment / nights:0} %, flasks over the bound {100 * over / nights:0.0} % on average"));
+        }
+    }
+
+    private static void PrintEdits(int pieces, int nights, Stability choice)
+    {
+        var (moved, cost, afresh) = (0, 0.0, 0.0);
+        for (var seed = 1; seed <= nights; seed++)
+        {
+            var night = InventedNight.Mixed(pieces, seed);
+            night = night with { Shop = night.Shop with { Settings = night.Shop.Settings with { WhenLittleChanged = choice } } };
+            var edited = InventedNight.Edited(night, NightPlanner.Plan(night), seed);
+            var plan = NightPlanner.Plan(edited);
+            moved += edited.Pieces.Sum(p => Moved(p, plan.Pieces[p.Id].Flasks));
+            cost += Cost(plan);
+            afresh += Cost(NightPlanner.Plan(edited with { Trees = [] }));
+        }
+
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{pieces} pieces, 2 cancelled and 3 more, {choice.ToString().ToUpperInvariant()}: {moved / (double)Math.Max(1, nights):0.0} moved on average, cost {100 * ((cost / afresh) - 1):+0.0;-0.0} % beside planning afresh"));
+    }
+
+    private static int Moved(Piece piece, IReadOnlyList<FlaskShare> now) =>
+        Math.Min(piece.Quantity!.Value, piece.LastFlasks.Sum(s => s.Quantity))
+        - Math.Min(piece.Quantity.Value, piece.LastFlasks.Sum(s => Math.Min(s.Quantity, now.FirstOrDefault(f => f.Flask == s.Flask).Quantity)));
+
+    // A flask counts as much as a litre of investment.
+    private static double Cost(NightPlan plan) => plan.Flasks.Sum(f =>
+        1000 + (Math.PI / 4 * Math.Pow(f.Size.InsideDiameter!.Value.Centimeters, 2) * f.Size.Height!.Value.Centimeters));
+
+    private sealed class SearchTime : IProgress<bool>
+    {
+        private readonly Stopwatch watch = new();
+
+        public double Milliseconds => watch.Elapsed.TotalMilliseconds;
+
+        public void Report(bool value)
+        {
+            if (value)
+            {
+                watch.Start();
+            }
+            else
+            {
+                watch.Stop();
+            }
+        }
+    }
+}
