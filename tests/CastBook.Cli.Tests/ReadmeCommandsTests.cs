@@ -26,11 +26,11 @@ public sealed partial class ReadmeCommandsTests : IDisposable
         File.WriteAllText(Path.Combine(folder, "front-kiln.csv"), "Time,Kiln °C\n2026-12-03 21:30,20\n2026-12-03 23:00,150\n");
         var commands = Typed().ToList();
 
-        var failed = commands.Select(c => (Command: c, Run: Run(c))).Where(r => r.Run.ExitCode != 0).Select(r => $"{r.Command}: {r.Run.Errors}");
+        var failed = commands.Select(c => (Command: c, Run: Run(c))).Where(r => r.Run.ExitCode != 0).Select(r => $"{r.Command}: {r.Run.Errors}").ToList();
 
         failed.ShouldBeEmpty();
         commands.Select(c => c.Split(' ')[1]).Distinct().Order(StringComparer.Ordinal).ShouldBe(
-            ["--version", "clear-examples", "explain", "fill", "kiln-log", "new", "restore", "share", "shortcut", "status", "watch"], ignoreOrder: true);
+            ["--version", "adopt", "clear-examples", "completion", "explain", "fill", "kiln-log", "new", "restore", "share", "shortcut", "status", "watch"], ignoreOrder: true);
     }
 
     [Fact]

@@ -48,9 +48,9 @@ internal sealed class BookLock : IDisposable
             File.Move(made, file);
             return true;
         }
-        catch (IOException) when (File.Exists(file) || !File.Exists(made))
+        catch (IOException)
         {
-            // Somebody has it, or had it and swept this file away with what others left.
+            // Somebody has it, or had it and swept this file away with what others left. Whether one may write here at all was seen before.
             return false;
         }
         finally
