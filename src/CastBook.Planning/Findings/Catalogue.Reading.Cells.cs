@@ -226,16 +226,6 @@ public static partial class Catalogue
         "\"{0}\" does not say the piece's sizes.", "No tree can be planned with it.",
         "Type length × width × thickness, such as 20 × 10 × 3, the length from the gate outwards.");
 
-    /// <summary>Cells merged over several rows.</summary>
-    public static FindingKind MergedCellsReadDown => new(
-        "merged-cells-read-down", Severity.Note,
-        "A cell under {0} that is merged over several rows was read for each of them: {1}.", "", "If that is wrong, unmerge it and type a value in each row.");
-
-    /// <summary>Section lines that name an alloy.</summary>
-    public static FindingKind SectionReadAsAlloy => new(
-        "section-read-as-alloy", Severity.Note,
-        "The section line \"{0}\" in row {1} was read as the alloy of the rows below it that name none: {2}.", "", "If that is wrong, type the alloy in each row.");
-
     /// <summary>Commas read as decimal signs.</summary>
     public static FindingKind DecimalComma => new(
         "decimal-comma", Severity.Note,

@@ -88,4 +88,14 @@ public static partial class Catalogue
         "book-unsafe", Severity.Stop,
         "The file points to something outside of itself ({0}).", "A workbook never needs that, so it was not read, and nothing was written.",
         "Copy the list into a new workbook and use that.");
+
+    /// <summary>Cells merged over several rows.</summary>
+    public static FindingKind MergedCellsReadDown => new(
+        "merged-cells-read-down", Severity.Note,
+        "A cell under {0} that is merged over several rows was read for each of them: {1}.", "", "If that is wrong, unmerge it and type a value in each row.");
+
+    /// <summary>Section lines that name an alloy.</summary>
+    public static FindingKind SectionReadAsAlloy => new(
+        "section-read-as-alloy", Severity.Note,
+        "The section line \"{0}\" in row {1} was read as the alloy of the rows below it that name none: {2}.", "", "If that is wrong, type the alloy in each row.");
 }
