@@ -9,6 +9,13 @@ public static partial class Catalogue
         "Lines called \"Example: …\" still stand there: {0}.", "Their numbers are an invented shop's and nobody's data sheet: nothing may be poured by them.",
         "Type your own in their place, or run castbook clear-examples on the book.");
 
+    /// <summary>Rows that a new book brought along, beside pieces of the shop's own.</summary>
+    public static FindingKind ExamplesInUse => new(
+        "examples-in-use", Severity.Stop,
+        "Pieces of your own are planned while lines called \"Example: …\" still stand there: {0}.",
+        "Their temperatures, schedules and powder are an invented shop's and nobody's data sheet: nothing may be poured by them.",
+        "Type your own in their place from your makers' data sheets, or run castbook clear-examples on the book.");
+
     /// <summary>A default stood in for a setting.</summary>
     public static FindingKind AssumedDefault { get; } = new(
         "assumed-default", Severity.Note,
