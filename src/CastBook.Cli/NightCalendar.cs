@@ -66,7 +66,7 @@ internal static class NightCalendar
     private static IEnumerable<List<ClockStep>> Works(NightClock clock)
     {
         var work = new List<ClockStep>();
-        foreach (var step in clock.Steps.Where(s => s is { Hands: true, IsDone: false }))
+        foreach (var step in clock.Steps.Where(s => s is { Attended: true, IsDone: false }))
         {
             if (work.Count > 0 && (step.Mix is null || step.Mix != work[^1].Mix))
             {
@@ -83,7 +83,9 @@ internal static class NightCalendar
         }
     }
 
-    private static string Title(List<ClockStep> steps) => steps is [{ Mix: { } mix } first, _, ..]
+    private static string Title(List<ClockStep> steps) => steps.Exists(s => s.TwoPeople) ? $"{Named(steps)} (two people)" : Named(steps);
+
+    private static string Named(List<ClockStep> steps) => steps is [{ Mix: { } mix } first, _, ..]
         ? string.Create(CultureInfo.InvariantCulture, $"Mix {mix}: {string.Join(' ', first.Flasks)}")
         : ClockWords.Of(steps[0]);
 

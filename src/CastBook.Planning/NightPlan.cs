@@ -149,7 +149,7 @@ public sealed record FlaskPlan
     /// <summary>What its mould needs of a mix.</summary>
     internal FlaskFill? Fill { get; init; }
 
-    /// <summary>Whole burnout, the soak at flask temperature included.</summary>
+    /// <summary>From loading to the first pour of its kiln load, the fall to flask temperature and its hold included; of a flask in no load its own schedule.</summary>
     public Duration? Burnout { get; init; }
 
     /// <summary>The schedule it runs alone.</summary>

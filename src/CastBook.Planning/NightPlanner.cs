@@ -58,6 +58,8 @@ public static class NightPlanner
         var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan(search);
         var asked = rows.NightIsOpen ? [] : MetalOfPieces.Asked(metals);
         var metal = MetalSums.Of(night, asked, flasks.Flasks, findings);
+        var clock = ClockPlanning.Plan(night, flasks, findings);
+        flasks = flasks.InLoads(clock?.Loads ?? []);
         var plan = new NightPlan
         {
             Pieces = Answers(night, rows, metals, flasks),
@@ -65,7 +67,7 @@ public static class NightPlanner
             TreesWithoutNumbers = BuiltTrees.Without(night, flasks.Flasks),
             Mixes = flasks.Mixes,
             SetAtLeast = flasks.SetAtLeast,
-            Clock = ClockPlanning.Plan(night, flasks, findings),
+            Clock = clock,
             Metal = metal,
             Bound = flasks.Bound,
             Change = flasks.Change,

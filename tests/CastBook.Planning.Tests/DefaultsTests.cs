@@ -33,6 +33,8 @@ public sealed class DefaultsTests
         ["ClockRules.UsualPouring"] = "Minutes of work only move the clock; the wait before the quench counts from the pour.",
         ["ClockRules.UsualQuenching"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
         ["ClockRules.UsualWeighing"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
+        ["CoreLag.UsualDegrees"] = "It only lengthens the last hold; a shop's own is asked for on the Shop sheet.",
+        ["CoreLag.UsualDegreesAtTop"] = "It only makes a check, at what the published holds reach; no hold is shortened by it.",
         ["KilnLoading.UsualGap"] = "Wide enough for hot air round every flask; too wide only makes one more load.",
         ["KilnLoading.UsualLastHold"] = "The shortest last hold that is published; used only where a schedule ends at its top.",
         ["SetTime.Usual"] = "At the long end of what is published: a mould that sets longer is only harder.",

@@ -16,7 +16,10 @@ public sealed class NightPlannerTests
         plan.Pieces[0].Status.ShouldBe(PieceStatus.Planned);
         plan.Pieces[0].MetalEach!.Value.Grams.ShouldBe(20.8, 1e-9);
         plan.Pieces[0].Flasks.ShouldBe([new FlaskShare("A", 3)]);
-        plan.Pieces[0].Burnout!.Value.Hours.ShouldBe(8, 1e-9);
+
+        // Eight hours of schedule, and the fall from 732 to 540 °C at 100 °C an hour.
+        plan.Pieces[0].Burnout!.Value.Hours.ShouldBe(8 + 1.92, 1e-9);
+        plan.Clock!.Loads[0].Takes.Hours.ShouldBe(8 + 1.92, 1e-9);
         var flask = plan.Flasks.ShouldHaveSingleItem();
         flask.Size.Name.ShouldBe("75 × 100");
         flask.Alloy.ShouldBe("Bench silver");

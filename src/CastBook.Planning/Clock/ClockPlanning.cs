@@ -108,7 +108,7 @@ internal sealed class ClockPlanning
             Zone = night.Clock?.Zone ?? TimeZoneInfo.Utc,
         };
         return WorkingHours.Around(night.Shop.Settings, night.Clock) is { } hours
-            ? clock with { Steps = [.. clock.Steps.Select(s => s is { Hands: true, IsDone: false } && hours.MinutesOutside(clock.Start!.Value.AddMinutes(s.Begins.Minutes), s.Takes) > 0 ? s with { IsOutside = true } : s)] }
+            ? clock with { Steps = [.. clock.Steps.Select(s => s is { Attended: true, IsDone: false } && hours.MinutesOutside(s, clock.Start!.Value.AddMinutes(s.Begins.Minutes)) > 0 ? s with { IsOutside = true } : s)] }
             : clock;
     }
 
@@ -131,11 +131,9 @@ internal sealed class ClockPlanning
     private void SayOutside(NightClock clock, string move)
     {
         var outside = clock.Steps.Where(s => s.IsOutside).ToList();
-        var settings = night.Shop.Settings;
-        var (from, until) = (ClockWords.Hour(settings.AtWorkFrom!.Value), ClockWords.Hour(settings.AtWorkUntil!.Value));
         findings.Add(Catalogue.StepsOutsideHours.At(
             Subject.Setting(SettingName.AtWorkFrom),
-            Say.Count(outside.Count, "step falls", "steps fall"), from, until,
+            Say.Count(outside.Count, "step falls", "steps fall"), WorkingHours.Said(night.Shop.Settings),
             ClockWords.Of(outside[0]), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), move));
     }
 

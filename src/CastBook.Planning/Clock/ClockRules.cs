@@ -47,6 +47,11 @@ internal sealed class ClockRules(Settings settings)
     /// <summary>Steam, where the shop does it.</summary>
     public Duration Steam => settings.SteamDewax ?? Duration.Zero;
 
+    /// <summary>A part of the night with who must be there for each of its steps.</summary>
+    /// <param name="steps">Its steps.</param>
+    public NightPart Staffed(IReadOnlyList<ClockStep> steps) => settings.TwoPeopleFor.Count + settings.StayWith.Count == 0 ? new(steps)
+        : new([.. steps.Select(s => s with { TwoPeople = settings.TwoPeopleFor.Contains(s.Kind), Watched = settings.StayWith.Contains(s.Kind) })]);
+
     /// <summary>Notes the usual minutes that a night relies on.</summary>
     /// <param name="assumed">Takes the notes.</param>
     public void Note(Assumptions assumed)

@@ -20,6 +20,15 @@ public sealed record ClockStep
     /// <summary>Whether somebody must be there.</summary>
     public bool Hands { get; init; }
 
+    /// <summary>Whether it takes two people.</summary>
+    public bool TwoPeople { get; init; }
+
+    /// <summary>Whether somebody stays with it although it runs by itself; other work goes on meanwhile.</summary>
+    public bool Watched { get; init; }
+
+    /// <summary>Whether somebody must be in the shop.</summary>
+    public bool Attended => Hands || Watched;
+
     /// <summary>Whether it falls into hours in which nobody is there.</summary>
     public bool IsOutside { get; init; }
 

@@ -9,14 +9,19 @@ namespace CastBook.Planning.Clock;
 internal sealed class CoreLag
 {
     // Memory: closer than this the spread between moulds, and of a kiln's floor, is larger.
-    private const double ToleranceDegrees = 20;
+    private const double UsualDegrees = 20;
 
     // At the top: the holds of the published schedules bring the slow case within it, and they are known to burn out.
-    private const double TopToleranceDegrees = 25;
+    private const double UsualDegreesAtTop = 25;
+
+    // The core is looked for in steps of five minutes.
+    private const double StepMinutes = 5;
 
     // Between two points of the course: fine enough for a chart.
     private const double CourseMinutes = 30;
 
+    private readonly double toleranceDegrees;
+    private readonly double topToleranceDegrees;
     private readonly FlaskPlan slowest;
     private readonly double cools;
     private readonly CoreTrace slowMould;
@@ -26,9 +31,11 @@ internal sealed class CoreLag
     /// <param name="flasks">Its flasks.</param>
     /// <param name="schedule">The schedule they run.</param>
     /// <param name="cools">How fast the kiln cools, in degrees Celsius per hour.</param>
-    public CoreLag(IEnumerable<FlaskPlan> flasks, BurnoutSchedule schedule, double cools)
+    /// <param name="tolerance">How near a core must be to the kiln; missing where the shop has not said.</param>
+    public CoreLag(IEnumerable<FlaskPlan> flasks, BurnoutSchedule schedule, double cools, TemperatureDelta? tolerance)
     {
         this.cools = cools;
+        (toleranceDegrees, topToleranceDegrees) = tolerance is { } own ? (own.DegreesCelsius, own.DegreesCelsius) : (UsualDegrees, UsualDegreesAtTop);
         slowest = flasks.MinBy(Fading)!;
         slowMould = Mould(MouldCase.Slow, Temperature.FromDegreesCelsius(schedule.Stages.Min(s => s.Target.DegreesCelsius)));
         fastMould = Mould(MouldCase.Fast, schedule.Top);
@@ -69,30 +76,32 @@ internal sealed class CoreLag
         }
 
         findings.Add(Catalogue.LastHoldLengthened.At(
-            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, Say.Celsius(last.Target), Say.Hours(needed), Say.Hours(last.Hold), slowest.Letter, Say.Plain(ToleranceDegrees)));
+            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, Say.Celsius(last.Target), Say.Hours(needed), Say.Hours(last.Hold), slowest.Letter, Say.Plain(toleranceDegrees)));
         return new BurnoutSchedule(schedule.Name, schedule.LoadAt, [.. schedule.Stages.SkipLast(1), last with { Hold = needed }]);
     }
 
     /// <summary>How long a kiln must hold until a core has followed it.</summary>
     /// <param name="trace">The core.</param>
-    public static Duration HoldOf(CoreTrace trace) => trace.HoldUntilWithin(ToleranceDegrees);
+    public Duration HoldOf(CoreTrace trace) => trace.HoldUntilWithin(toleranceDegrees);
 
     /// <summary>How the slowest core follows the kiln.</summary>
     /// <param name="schedule">The schedule.</param>
     public LoadHeat Follow(BurnoutSchedule schedule)
     {
         var (slow, fast) = (Slow(schedule), Fast(schedule));
-        var (after, ends) = (0.0, new List<CoreSpan>());
+        var after = 0.0;
+        var (ends, there) = (new List<CoreSpan>(), new List<CoreArrival>());
         var course = new List<KilnMoment>();
         Note();
         foreach (var stage in KilnProgram.Of(schedule, cools))
         {
             Move(stage.WayUp.Minutes, stage.From, stage.Target);
+            there.Add(new CoreArrival(Arrives(slow, stage), Arrives(fast, stage)));
             Move((stage.Takes - stage.WayUp).Minutes, stage.Target, stage.Target);
             ends.Add(Span());
         }
 
-        return new LoadHeat { Flask = slowest.Letter, StageEnds = ends, Course = course };
+        return new LoadHeat { Flask = slowest.Letter, StageEnds = ends, Arrivals = there, ToleranceDegrees = toleranceDegrees, Course = course };
 
         void Move(double minutes, Temperature from, Temperature to)
         {
@@ -112,6 +121,13 @@ internal sealed class CoreLag
         CoreSpan Span() => new(slow.Core, fast.Core);
     }
 
+    // From the stage's begin until the core is near the kiln; nothing where it is not before the stage ends.
+    private Duration? Arrives(CoreTrace core, ProgramStage stage)
+    {
+        var minutes = (stage.WayUp + core.HoldUntilWithin(toleranceDegrees)).Minutes;
+        return minutes <= stage.Takes.Minutes ? Duration.FromMinutes(Math.Min(Math.Ceiling(minutes / StepMinutes) * StepMinutes, stage.Takes.Minutes)) : null;
+    }
+
     // The top is what burns the carbon out; the shop or its maker has the last word on how long.
     private void CompareTop(BurnoutSchedule schedule, FindingList findings)
     {
@@ -125,11 +141,11 @@ internal sealed class CoreLag
                 continue;
             }
 
-            if (schedule.Top.DegreesCelsius - slow.Core.DegreesCelsius > TopToleranceDegrees)
+            if (schedule.Top.DegreesCelsius - slow.Core.DegreesCelsius > topToleranceDegrees)
             {
                 findings.Add(Catalogue.CoreBehindAtTop.At(
                     new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, Say.Celsius(schedule.Top), slowest.Letter,
-                    Say.Celsius(slow.Core), Say.Celsius(fast.Core), Say.Hours(slow.HoldUntilWithin(TopToleranceDegrees))));
+                    Say.Celsius(slow.Core), Say.Celsius(fast.Core), Say.Hours(slow.HoldUntilWithin(topToleranceDegrees))));
             }
 
             return;

@@ -1,5 +1,4 @@
 using CastBook.Casting.Burnout;
-using CastBook.Casting.Heat;
 using CastBook.Planning.Floors;
 using UnitsNet;
 
@@ -35,11 +34,8 @@ public sealed record KilnLoad
     /// <summary>How the core of its slowest mould follows the kiln.</summary>
     public required LoadHeat Heat { get; init; }
 
-    /// <summary>The core of that mould in the slow case, as it is loaded.</summary>
-    internal CoreTrace? SlowCore { get; init; }
-
-    /// <summary>The same in the fast case.</summary>
-    internal CoreTrace? FastCore { get; init; }
+    /// <summary>The core of that mould, to be driven further.</summary>
+    internal CoreLag? Core { get; init; }
 
     /// <summary>Whether the kiln is cold when it is loaded, so that it may wait for its timer.</summary>
     public bool IsLoadedCold => Schedule.LoadAt is not { DegreesCelsius: > MostCold };

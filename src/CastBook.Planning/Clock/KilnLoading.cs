@@ -1,4 +1,5 @@
 using CastBook.Casting.Burnout;
+using CastBook.Planning.Burning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Floors;
@@ -23,6 +24,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
     private const double TogetherDegrees = 10;
 
     private readonly LoadWater water = new(findings);
+    private readonly InversionRates inversions = new(shop, findings);
 
     private readonly Length gap = shop.Settings.GapInKiln ?? UsualGap;
 
@@ -104,10 +106,11 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             schedule = KilnProgram.PouringAt(schedule, first, UsualLastHold);
         }
 
-        var core = new CoreLag(flasks, schedule, cools);
+        var core = new CoreLag(flasks, schedule, cools, shop.Settings.CoreTolerance);
         schedule = core.WithCoreReady(schedule, findings);
 
-        var minutes = KilnProgram.Of(schedule, cools).Sum(s => s.Takes.Minutes);
+        var stages = KilnProgram.Of(schedule, cools);
+        inversions.Look(schedule, stages);
         return new KilnLoad
         {
             Number = number,
@@ -118,9 +121,8 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             Pours = pours,
             CoolsDegreesPerHour = cools,
             Heat = core.Follow(schedule),
-            SlowCore = core.Slow(schedule),
-            FastCore = core.Fast(schedule),
-            Takes = Duration.FromMinutes(minutes),
+            Core = core,
+            Takes = Duration.FromMinutes(stages.Sum(s => s.Takes.Minutes)),
         };
     }
 

@@ -42,7 +42,7 @@ public static class KilnLogCheck
 
     private static CoreSpan[] Cores(KilnLoad load, KilnLog log, int begin)
     {
-        var (slow, fast) = (load.SlowCore!.Copy(), load.FastCore!.Copy());
+        var (slow, fast) = (load.Core!.Slow(load.Schedule), load.Core.Fast(load.Schedule));
         var cores = new CoreSpan[log.Readings.Count];
         for (var i = 0; i < cores.Length; i++)
         {

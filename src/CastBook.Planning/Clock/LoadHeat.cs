@@ -11,6 +11,12 @@ public sealed record LoadHeat
     /// <summary>The core at the end of each stage.</summary>
     public required IReadOnlyList<CoreSpan> StageEnds { get; init; }
 
+    /// <summary>When the core is near the kiln in each stage.</summary>
+    public required IReadOnlyList<CoreArrival> Arrivals { get; init; }
+
+    /// <summary>How near that is, in degrees Celsius.</summary>
+    public required double ToleranceDegrees { get; init; }
+
     /// <summary>Kiln and core from loading to the first pour.</summary>
     public required IReadOnlyList<KilnMoment> Course { get; init; }
 }
@@ -19,6 +25,11 @@ public sealed record LoadHeat
 /// <param name="Slow">In the slow case.</param>
 /// <param name="Fast">In the fast case.</param>
 public readonly record struct CoreSpan(Temperature Slow, Temperature Fast);
+
+/// <summary>How long after the begin of a stage the core is near the kiln; missing where it is not before the stage ends.</summary>
+/// <param name="Slow">In the slow case.</param>
+/// <param name="Fast">In the fast case.</param>
+public readonly record struct CoreArrival(Duration? Slow, Duration? Fast);
 
 /// <summary>Kiln and core at a time.</summary>
 /// <param name="After">The time, from loading on.</param>

@@ -12,6 +12,9 @@ internal sealed record NightPart(IReadOnlyList<ClockStep> Steps)
     /// <summary>The steps that take a person.</summary>
     public IReadOnlyList<ClockStep> Hands { get; } = [.. Steps.Where(s => s.Hands)];
 
+    /// <summary>The steps for which somebody must be in the shop.</summary>
+    public IReadOnlyList<ClockStep> Attended { get; } = [.. Steps.Where(s => s.Attended)];
+
     /// <summary>The steps of the part when it begins later.</summary>
     /// <param name="minutes">When it begins.</param>
     public IEnumerable<ClockStep> At(double minutes) => Steps.Select(s => s.Later(Duration.FromMinutes(minutes)));

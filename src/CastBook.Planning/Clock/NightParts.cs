@@ -32,7 +32,7 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
                 steps.Add(new ClockStep { Kind = kind, Begins = End(steps), Takes = takes, Hands = true, Mix = number, Flasks = letters });
         }
 
-        return new NightPart(steps);
+        return rules.Staffed(steps);
     }
 
     /// <summary>From the set moulds to the loaded kiln.</summary>
@@ -64,7 +64,7 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
         }
 
         Add(ClockStepKind.LoadKiln, rules.Loading, hands: true);
-        return new NightPart(steps);
+        return rules.Staffed(steps);
 
         void Add(ClockStepKind kind, Duration takes, bool hands) =>
             steps.Add(new ClockStep { Kind = kind, Begins = End(steps), Takes = takes, Hands = hands, Load = load.Number, Flasks = load.Flasks });
@@ -72,7 +72,7 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
 
     /// <summary>The stages of a load's burnout, the fall to the first flask temperature included.</summary>
     /// <param name="load">The load.</param>
-    public static NightPart Burnout(KilnLoad load)
+    public NightPart Burnout(KilnLoad load)
     {
         var steps = new List<ClockStep>();
         var stages = KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour);
@@ -82,12 +82,12 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
             steps.Add(Stage(stages[i], End(steps), load, falls ? ClockStepKind.Fall : ClockStepKind.Stage));
         }
 
-        return new NightPart(steps);
+        return rules.Staffed(steps);
     }
 
     /// <summary>The pours of a load, hottest flasks first, with the quenches as they fall due between them.</summary>
     /// <param name="load">The load.</param>
-    public NightPart Pours(KilnLoad load) => new PourRound(rules, load, flasks).Run();
+    public NightPart Pours(KilnLoad load) => rules.Staffed(new PourRound(rules, load, flasks).Run());
 
     /// <summary>A stage as a step.</summary>
     /// <param name="stage">The stage.</param>

@@ -34,7 +34,7 @@ internal sealed class NightTiming
         mixing = parts.Mixing();
         lastFilled = mixing.Steps.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? 0;
         setMinutes = mixing.Steps.Count == 0 ? 0 : set.Minutes;
-        this.loads = [.. loads.Select(l => new LoadParts(l, parts.BeforeKiln(l), NightParts.Burnout(l), parts.Pours(l)))];
+        this.loads = [.. loads.Select(l => new LoadParts(l, parts.BeforeKiln(l), parts.Burnout(l), parts.Pours(l)))];
     }
 
     /// <summary>The night when its hour is moved.</summary>
@@ -50,7 +50,7 @@ internal sealed class NightTiming
         foreach (var load in loads)
         {
             var at = backwards && ReferenceEquals(load, loads[0]) ? (first.Kiln, first.Timer) : Place(load, Math.Max(earliest, night.KilnFree(load.Load)), night);
-            night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), Outside(load.Pours, load.PourAt(at.Item1, at.Item2)));
+            night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), OutsideHot(load, load.PourAt(at.Item1, at.Item2)));
         }
 
         return night;
@@ -127,11 +127,11 @@ internal sealed class NightTiming
         var before = planned.First(s => s.Kind is ClockStepKind.BaseOff or ClockStepKind.KilnOn).Begins.Minutes;
         var timer = planned.FirstOrDefault(s => s.Kind == ClockStepKind.Timer)?.Takes.Minutes ?? 0;
         var at = keep && before >= earliest ? (before, timer) : Place(load, earliest, night);
-        night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), Outside(load.Pours, load.PourAt(at.Item1, at.Item2)));
+        night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), OutsideHot(load, load.PourAt(at.Item1, at.Item2)));
     }
 
     private double Outside(IReadOnlyList<ClockStep> timed) =>
-        hours is null ? 0 : timed.Where(s => s is { Hands: true, IsDone: false }).Sum(s => hours.MinutesOutside(question!.At.AddMinutes(s.Begins.Minutes), s.Takes));
+        hours is null ? 0 : timed.Where(s => s is { Attended: true, IsDone: false }).Sum(s => hours.MinutesOutside(s, question!.At.AddMinutes(s.Begins.Minutes)));
 
     private static (double Start, double Kiln, double Timer) Forwards(double start) => (start, 0, 0);
 
@@ -164,7 +164,7 @@ internal sealed class NightTiming
     {
         var timers = load.MayWait ? MostTimerWaits : 0;
         var kiln = Costs(MostSetWaits + 1, i => Cost(load.Before, earliest + (Quarter * i), night));
-        var pours = Costs(MostSetWaits + timers + 1, i => Cost(load.Pours, load.PourAt(earliest, 0) + (Quarter * i), night));
+        var pours = Costs(MostSetWaits + timers + 1, i => Cost(load.Pours, load.PourAt(earliest, 0) + (Quarter * i), night) + Outside(load.Burnout, load.PourAt(earliest, 0) - load.Burnout.Minutes + (Quarter * i)));
         var (bestSet, bestTimer, least) = (0, 0, double.PositiveInfinity);
         for (var total = 0; total <= MostSetWaits + timers && least > 0; total++)
         {
@@ -184,14 +184,17 @@ internal sealed class NightTiming
     // Two things at once are impossible; unwelcome hours are only dear.
     private double Cost(NightPart part, double at, TimedNight night) => night.IsBusy(part, at) ? double.PositiveInfinity : Outside(part, at);
 
+    // Burnout and pours hang together.
+    private double OutsideHot(LoadParts load, double pourAt) => Outside(load.Burnout, pourAt - load.Burnout.Minutes) + Outside(load.Pours, pourAt);
+
     private double Outside(NightPart part, double at)
     {
         var minutes = 0.0;
         if (hours is not null)
         {
-            foreach (var step in part.Hands)
+            foreach (var step in part.Attended)
             {
-                minutes += hours.MinutesOutside(question!.At.AddMinutes(at + step.Begins.Minutes), step.Takes);
+                minutes += hours.MinutesOutside(step, question!.At.AddMinutes(at + step.Begins.Minutes));
             }
         }
 

@@ -14,12 +14,12 @@ internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictio
 {
     private readonly List<ClockStep> steps = [];
     private readonly List<(Duration Due, string Flask)> waiting = [];
-    private readonly CoreTrace core = load.SlowCore!.Copy();
+    private readonly CoreTrace core = load.Core!.Slow(load.Schedule);
     private Duration now = Duration.Zero;
     private Duration followed = Duration.Zero;
 
     /// <summary>The pours and quenches, from the end of the burnout on.</summary>
-    public NightPart Run()
+    public IReadOnlyList<ClockStep> Run()
     {
         Temperature? before = null;
         foreach (var stage in KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour))
@@ -48,7 +48,7 @@ internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictio
             QuenchDue();
         }
 
-        return new NightPart([.. steps.OrderBy(s => s.Begins.Minutes)]);
+        return [.. steps.OrderBy(s => s.Begins.Minutes)];
     }
 
     private void Pour(string flask)
@@ -83,7 +83,7 @@ internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictio
         var way = Duration.FromHours((hotter.DegreesCelsius - cooler.DegreesCelsius) / load.CoolsDegreesPerHour);
         core.Hold(now - followed);
         core.Go(cooler, way);
-        var hold = CoreLag.HoldOf(core) is var needed && needed > load.Schedule.Stages[^1].Hold ? needed : load.Schedule.Stages[^1].Hold;
+        var hold = load.Core!.HoldOf(core) is var needed && needed > load.Schedule.Stages[^1].Hold ? needed : load.Schedule.Stages[^1].Hold;
         core.Hold(hold);
         followed = now + way + hold;
         var fall = NightParts.Stage(new ProgramStage(hotter, cooler, way, hold, WayInHold: false), now, load, ClockStepKind.Fall);

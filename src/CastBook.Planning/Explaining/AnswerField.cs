@@ -38,6 +38,8 @@ public static class AnswerField
     public const string StageHold = "stageHold";
     public const string CoreSlow = "coreSlow";
     public const string CoreFast = "coreFast";
+    public const string CoreArrivesSlow = "coreArrivesSlow";
+    public const string CoreArrivesFast = "coreArrivesFast";
     public const string CourseHours = "courseHours";
     public const string CourseKiln = "courseKiln";
     public const string MixBegins = "mixBegins";

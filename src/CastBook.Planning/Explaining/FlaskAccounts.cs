@@ -1,5 +1,7 @@
+using CastBook.Casting.Burnout;
 using CastBook.Casting.Trees;
 using CastBook.Planning.Burning;
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Investing;
@@ -16,13 +18,16 @@ internal sealed class FlaskAccounts
     private readonly Dictionary<string, FlaskWork> works;
     private readonly PowderAccounts powders;
     private readonly BurnoutChoice burnouts;
+    private readonly IReadOnlyList<KilnLoad> loads;
 
     /// <summary>Takes what the plan was made of.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="flasks">The flasks as answered.</param>
     /// <param name="works">The flasks as settled.</param>
-    public FlaskAccounts(Shop shop, IReadOnlyList<FlaskPlan> flasks, IReadOnlyList<FlaskWork> works)
+    /// <param name="loads">The kiln loads.</param>
+    public FlaskAccounts(Shop shop, IReadOnlyList<FlaskPlan> flasks, IReadOnlyList<FlaskWork> works, IReadOnlyList<KilnLoad> loads)
     {
+        this.loads = loads;
         // What would be found was found when the night was planned.
         var unheard = new FindingList();
         var assumed = new Assumptions(unheard);
@@ -105,18 +110,30 @@ internal sealed class FlaskAccounts
             return null;
         }
 
-        var own = shop.Schedules.Any(s => s.Name == schedule.Name);
-        return new("Burnout", $"the stages of \"{schedule.Name}\", ways and holds", string.Join(" + ", StageHours.Of(schedule)), total.Hours, "h")
-        {
-            Inputs =
-            [
-                own ? AccountInput.By("schedule", schedule.Name, new Subject(SubjectKind.Schedule, schedule.Name))
-                    : AccountInput.BuiltIn("schedule", schedule.Name, "published schedule; for resin with hours added by common practice"),
-                AccountInput.By("flask size", work.Size.Size.Name, new Subject(SubjectKind.FlaskSize, work.Size.Size.Name)),
-                AccountInput.Reckoned("burnt out as", work.StonesIn ? "stones in" : work.Kind == Casting.Patterns.PatternKind.Wax ? "wax" : "resin", "the materials of its pieces"),
-            ],
-            ValidFor = "kilns that follow the schedule; set, hold and soak are never shortened",
-        };
+        AccountInput[] inputs =
+        [
+            shop.Schedules.Any(s => s.Name == schedule.Name)
+                ? AccountInput.By("schedule", schedule.Name, new Subject(SubjectKind.Schedule, schedule.Name))
+                : AccountInput.BuiltIn("schedule", schedule.Name, "published schedule; for resin with hours added by common practice"),
+            AccountInput.By("flask size", work.Size.Size.Name, new Subject(SubjectKind.FlaskSize, work.Size.Size.Name)),
+            AccountInput.Reckoned("burnt out as", work.StonesIn ? "stones in" : work.Kind == Casting.Patterns.PatternKind.Wax ? "wax" : "resin", "the materials of its pieces"),
+        ];
+        const string Range = "kilns that follow the schedule; set, hold and soak are never shortened";
+        return loads.FirstOrDefault(l => l.Flasks.Contains(letter)) is not { } load
+            ? new("Burnout", $"the stages of \"{schedule.Name}\", ways and holds", string.Join(" + ", StageHours.Of(schedule)), total.Hours, "h") { Inputs = inputs, ValidFor = Range }
+            : new(
+                "Burnout", $"the stages of \"{load.Schedule.Name}\" as the kiln runs them, ways and holds, to the first pour of load {Figures.Plain(load.Number)}",
+                string.Join(" + ", StageHours.Of(KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour))), total.Hours, "h")
+            {
+                Inputs =
+                [
+                    .. inputs,
+                    AccountInput.Reckoned("kiln load", string.Join(' ', load.Flasks), "the flasks that stand in the kiln together; they run the longest of their schedules"),
+                    AccountInput.Reckoned("kiln cools", $"{Figures.Plain(load.CoolsDegreesPerHour)} °C/h", "the Kilns sheet, or 100 where it does not say"),
+                    AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the last hold is as long as its core needs, if that is longer than the schedule's"),
+                ],
+                ValidFor = Range,
+            };
     }
 
     private static IEnumerable<AccountInput> Estimates(FlaskPlan plan, FlaskWork work)

@@ -60,6 +60,22 @@ internal sealed class KilnAccounts(NightClock clock)
         ? Core(load, slow ? load.Heat.StageEnds[place].Slow : load.Heat.StageEnds[place].Fast, slow)
         : null;
 
+    /// <summary>When the core is near the kiln in a stage.</summary>
+    /// <param name="step">The stage.</param>
+    public Account? CoreArrives(ClockStep? step) => step is not null && LoadOf(step) is { } load && PlaceOf(step) is { } place && place < load.Heat.Arrivals.Count
+        ? new("Core there after", "from the begin of the stage until the core is within the tolerance of the kiln; not yet, where the stage ends before", "", null, "")
+        {
+            Rounded = "to five minutes",
+            Inputs =
+            [
+                AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's widest and tallest, by how fast it follows"),
+                AccountInput.Reckoned("core tolerance", $"{Figures.Plain(load.Heat.ToleranceDegrees)} °C", "\"Core tolerance\" on the Shop sheet, or 20 where it does not say"),
+                Schedule(load),
+            ],
+            ValidFor = CoreRange,
+        }
+        : null;
+
     /// <summary>A number of a load's course.</summary>
     /// <param name="load">The load's number.</param>
     /// <param name="place">The moment's place in the course.</param>

@@ -19,7 +19,7 @@ public sealed class NightAccounts
     {
         Plan = planned.Plan;
         metals = planned.Metals;
-        flasks = new FlaskAccounts(night.Shop, Plan.Flasks, planned.Work);
+        flasks = new FlaskAccounts(night.Shop, Plan.Flasks, planned.Work, Plan.Clock?.Loads ?? []);
         pieces = new PieceAccounts(night, Plan, flasks);
         metal = new MetalAccounts(night, Plan);
         mixes = new MixAccounts(night.Shop.Settings, Plan.Mixes, flasks);
@@ -110,6 +110,7 @@ public sealed class NightAccounts
         AnswerField.StageHold => kiln?.Hold(step),
         AnswerField.CoreSlow => kiln?.Core(step, slow: true),
         AnswerField.CoreFast => kiln?.Core(step, slow: false),
+        AnswerField.CoreArrivesSlow or AnswerField.CoreArrivesFast => kiln?.CoreArrives(step),
         _ => null,
     };
 

@@ -1,8 +1,36 @@
 namespace CastBook.Planning.Findings;
 
-/// <summary>Findings about what was really done in a night.</summary>
+/// <content>What can be found about the hours of a night, as planned and as really done.</content>
 public static partial class Catalogue
 {
+    /// <summary>An hour without its day.</summary>
+    public static FindingKind HourWithoutDay { get; } = new(
+        "hour-without-day", Severity.Check,
+        "\"{0}\" is \"{1}\", which does not say a day and an hour.",
+        "The clock is counted from the first step, without times of day.",
+        "Type both on the Shop sheet, such as 2026-11-25 20:00.");
+
+    /// <summary>An hour that the clocks skip.</summary>
+    public static FindingKind HourSkipped { get; } = new(
+        "hour-skipped", Severity.Check,
+        "\"{0}\" is \"{1}\", an hour that the clocks skip that night.",
+        "Clocks are put forward then, so the clock is counted from the first step.",
+        "Type an hour before or after the change on the Shop sheet.");
+
+    /// <summary>Steps at hours in which nobody is there.</summary>
+    public static FindingKind StepsOutsideHours { get; } = new(
+        "steps-outside-hours", Severity.Check,
+        "{0} outside the hours {1}, first this one: {2} ({3}).",
+        "Set, burnout and holds are never shortened to fit.",
+        "{4}");
+
+    /// <summary>Moulds that stand open for more than a day.</summary>
+    public static FindingKind MouldsStandLong { get; } = new(
+        "moulds-stand-long", Severity.Check,
+        "The moulds {0} stand for {1} h before they go into the kiln.",
+        "An open mould dries half way after a day and cracks.",
+        "Bag them damp, or mix their load later{2}.");
+
     /// <summary>Beside a step stands something that is no hour.</summary>
     public static FindingKind DoneHourUnreadable { get; } = new(
         "done-hour-unreadable", Severity.Check,

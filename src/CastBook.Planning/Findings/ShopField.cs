@@ -54,6 +54,8 @@ public static class ShopField
     public const string WorkingTime = "workingTime";
     public const string SetAtLeast = "setAtLeast";
     public const string NeverAbove = "neverAbove";
+    public const string Silica = "silica";
+    public const string InversionRate = "inversionRate";
     public const string InStock = "inStock";
     public const string For = "for";
     public const string UpToDiameter = "upToDiameter";

@@ -1,3 +1,4 @@
+using CastBook.Planning.Clock;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -7,6 +8,7 @@ internal sealed class PlannedFlasks
 {
     private readonly Dictionary<string, FlaskPlan> byLetter;
     private readonly Dictionary<int, List<FlaskShare>> shares = [];
+    private readonly IReadOnlyDictionary<int, List<FlaskShare>> built;
 
     /// <summary>Collects the flasks.</summary>
     /// <param name="flasks">The flasks, in any order.</param>
@@ -17,6 +19,7 @@ internal sealed class PlannedFlasks
     {
         Flasks = [.. flasks.OrderBy(f => FlaskLetters.Place(f.Letter)).ThenBy(f => f.Letter, StringComparer.Ordinal)];
         Bound = bound;
+        this.built = built;
         byLetter = Flasks.ToDictionary(f => f.Letter, StringComparer.Ordinal);
         foreach (var flask in Flasks)
         {
@@ -52,6 +55,17 @@ internal sealed class PlannedFlasks
 
     /// <summary>The flasks as settled, before their sums.</summary>
     public IReadOnlyList<FlaskWork> Work { get; init; } = [];
+
+    /// <summary>The same flasks, each with the hours of the kiln load that it is in.</summary>
+    /// <param name="loads">The loads.</param>
+    public PlannedFlasks InLoads(IReadOnlyList<KilnLoad> loads) =>
+        new(Flasks.Select(f => loads.FirstOrDefault(l => l.Flasks.Contains(f.Letter)) is { } load ? f with { Burnout = load.Takes } : f), Bound, built)
+        {
+            Mixes = Mixes,
+            SetAtLeast = SetAtLeast,
+            Change = Change,
+            Work = Work,
+        };
 
     /// <summary>Where a row is, by letter.</summary>
     /// <param name="pieceId">The row.</param>

@@ -28,10 +28,8 @@ internal sealed class PowderChoice
         settings = shop.Settings;
         this.assumed = assumed;
         this.findings = findings;
-        var wanted = settings.Investment?.Trim() ?? "";
-        Row = wanted.Length > 0
-            ? shop.Investments.FirstOrDefault(i => string.Equals(i.Name.Trim(), wanted, StringComparison.OrdinalIgnoreCase))
-            : shop.Investments.Count == 1 ? shop.Investments[0] : null;
+        var wanted = Wanted(settings);
+        Row = InUse(shop);
         var names = Say.Together([.. shop.Investments.Take(6).Select(i => $"\"{i.Name}\"")]);
         Question = Row is not null || shop.Investments.Count == 0 ? null
             : wanted.Length > 0
@@ -54,6 +52,12 @@ internal sealed class PowderChoice
     private Density Density => Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity;
 
     private Mass Step => settings.PowderStep ?? UsualStep;
+
+    /// <summary>The row of the powder in use: the one that is named, or the only one.</summary>
+    /// <param name="shop">The shop.</param>
+    public static Investment? InUse(Shop shop) => Wanted(shop.Settings) is { Length: > 0 } wanted
+        ? shop.Investments.FirstOrDefault(i => string.Equals(i.Name.Trim(), wanted, StringComparison.OrdinalIgnoreCase))
+        : shop.Investments.Count == 1 ? shop.Investments[0] : null;
 
     /// <summary>Powder and water of one flask; nothing while the powder is not chosen.</summary>
     /// <param name="size">The flask size.</param>
@@ -118,6 +122,8 @@ internal sealed class PowderChoice
                 Row.Name, Say.Grams(needed), Say.Grams(stock), Say.Grams(needed - stock)));
         }
     }
+
+    private static string Wanted(Settings settings) => settings.Investment?.Trim() ?? "";
 
     private void Note(PatternKind kind, bool withDensity)
     {

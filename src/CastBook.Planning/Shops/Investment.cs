@@ -27,6 +27,12 @@ public sealed record Investment
     /// <summary>The hottest kiln.</summary>
     public Temperature? NeverAbove { get; init; }
 
+    /// <summary>The silica in it, which turns over at temperatures of its own; missing counts as both kinds.</summary>
+    public Silica? Silica { get; init; }
+
+    /// <summary>How fast a kiln may go through those temperatures by its maker, in degrees Celsius per hour.</summary>
+    public double? InversionDegreesPerHour { get; init; }
+
     /// <summary>Powder in stock.</summary>
     public Mass? InStock { get; init; }
 }

@@ -120,6 +120,21 @@ public static class SettingName
     /// <summary>Until which hour somebody is there.</summary>
     public const string AtWorkUntil = "At work until";
 
+    /// <summary>Which steps take two people.</summary>
+    public const string TwoPeopleFor = "Two people for";
+
+    /// <summary>From which hour a second person is there.</summary>
+    public const string SecondFrom = "Second person from";
+
+    /// <summary>Until which hour a second person is there.</summary>
+    public const string SecondUntil = "Second person until";
+
+    /// <summary>Which steps that run by themselves are not left alone.</summary>
+    public const string StayWith = "Stay with";
+
+    /// <summary>How near the core of a mould must be to its kiln.</summary>
+    public const string CoreTolerance = "Core tolerance";
+
     /// <summary>The least gap between flasks in the kiln, and to its wall (mm).</summary>
     public const string GapInKiln = "Gap in the kiln";
 

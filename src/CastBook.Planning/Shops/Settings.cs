@@ -1,4 +1,5 @@
 using CastBook.Casting.Pouring;
+using CastBook.Planning.Clock;
 using UnitsNet;
 
 namespace CastBook.Planning.Shops;
@@ -104,6 +105,21 @@ public sealed record Settings
 
     /// <summary>Until which hour somebody is there.</summary>
     public TimeOnly? AtWorkUntil { get; init; }
+
+    /// <summary>Steps that take two people.</summary>
+    public IReadOnlyList<ClockStepKind> TwoPeopleFor { get; init; } = [];
+
+    /// <summary>From which hour a second person is there.</summary>
+    public TimeOnly? SecondFrom { get; init; }
+
+    /// <summary>Until which hour a second person is there.</summary>
+    public TimeOnly? SecondUntil { get; init; }
+
+    /// <summary>Steps that run by themselves and are not left alone.</summary>
+    public IReadOnlyList<ClockStepKind> StayWith { get; init; } = [];
+
+    /// <summary>How near the core of a mould must be to its kiln when a hold ends.</summary>
+    public TemperatureDelta? CoreTolerance { get; init; }
 
     /// <summary>When the first powder is weighed: a day and an hour, or an hour of the night that is asked for.</summary>
     public string? StartAt { get; init; }

@@ -58,7 +58,7 @@ internal static class WrenmoorShop
 
     private static readonly object?[][] Investments =
     [
-        [Powder, "gypsum", 39.0, 2.60, 9.5, 2.0, 732, 22_000],
+        [Powder, "gypsum", 39.0, 2.60, 9.5, 2.0, 732, "both", 200, 22_000],
     ];
 
     private static readonly object?[][] Schedules =
@@ -105,6 +105,7 @@ internal static class WrenmoorShop
         [SettingName.QuenchingTakes] = 3,
         [SettingName.AtWorkFrom] = "07:00",
         [SettingName.AtWorkUntil] = "23:00",
+        [SettingName.CoreTolerance] = 20,
         [SettingName.GapInKiln] = 20,
         [SettingName.GapBetweenPieces] = 3,
         [SettingName.GateLength] = 5,

@@ -15,6 +15,9 @@ internal static class InvestmentsSheet
         new("Working time (min)", 11, CellKind.Number, "From first water to gloss-off.") { Format = Formats.Tenths },
         new("Set at least (h)", 10, CellKind.Number, "Before the kiln.") { Format = Formats.Tenths },
         new("Never above (°C)", 10, CellKind.Number, "The hottest kiln it stands. Empty: 732 for gypsum.") { Format = Formats.Whole },
+        new("Silica", 12, CellKind.Words, "What the maker says is in it. It turns over near 573 °C (quartz) or from 200 to 270 °C (cristobalite). Empty: both.")
+            { Choices = Choices.Of("quartz", "cristobalite", "both") },
+        new("Inversion at most (°C/h)", 12, CellKind.Number, "How fast the kiln may go through those temperatures, by the maker's data sheet.") { Format = Formats.Whole },
         new("In stock (g)", 11, CellKind.Number, "Powder in the shop.") { Format = Formats.Whole },
     ]);
 }

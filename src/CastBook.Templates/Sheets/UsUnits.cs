@@ -37,6 +37,7 @@ internal static class UsUnits
         ("such as 75 × 100", "such as 3 × 4"),
         ("never under 12 mm", "never under 0.47 in"),
         ("732 for gypsum", "1350 for gypsum"),
+        ("near 573 °C (quartz) or from 200 to 270 °C", "near 1063 °F (quartz) or from 390 to 520 °F"),
     ];
 
     private static readonly (string Metric, string Us)[] Names = [("75 × 100", "3 × 4"), ("90 × 125", "3.5 × 5")];

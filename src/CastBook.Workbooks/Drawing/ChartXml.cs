@@ -42,7 +42,7 @@ internal sealed class ChartXml
         xml.Append(CultureInfo.InvariantCulture, $"<c:axId val=\"{AcrossAxis}\"/><c:axId val=\"{UpAxis}\"/></c:scatterChart>");
         Axis(AcrossAxis, UpAxis, "b", chart.Across);
         Axis(UpAxis, AcrossAxis, "l", chart.Up);
-        xml.Append("</c:plotArea><c:legend><c:legendPos val=\"b\"/><c:overlay val=\"0\"/></c:legend><c:plotVisOnly val=\"1\"/><c:dispBlanksAs val=\"gap\"/></c:chart>");
+        xml.Append("</c:plotArea><c:legend><c:legendPos val=\"b\"/><c:overlay val=\"0\"/></c:legend><c:plotVisOnly val=\"0\"/><c:dispBlanksAs val=\"gap\"/></c:chart>");
         xml.Append("<c:spPr><a:solidFill><a:srgbClr val=\"FFFFFF\"/></a:solidFill><a:ln><a:noFill/></a:ln></c:spPr>");
         xml.Append(CultureInfo.InvariantCulture, $"<c:txPr><a:bodyPr/><a:lstStyle/><a:p><a:pPr><a:defRPr sz=\"900\"><a:solidFill><a:srgbClr val=\"{Shape.Ink}\"/></a:solidFill></a:defRPr></a:pPr><a:endParaRPr lang=\"en-GB\"/></a:p></c:txPr></c:chartSpace>");
     }

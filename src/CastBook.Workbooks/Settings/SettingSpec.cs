@@ -21,6 +21,9 @@ internal sealed record SettingSpec(
     /// <summary>Whether a date in it keeps its hour.</summary>
     public bool HasHour { get; private init; }
 
+    /// <summary>Whether it is a difference of temperatures, so that a unit shifts no zero.</summary>
+    public bool IsStep { get; private init; }
+
     public static IReadOnlyList<SettingSpec> All { get; } =
     [
         Said(SettingName.WeightsAreOf, ShopWords.Meanings, (s, w) => ShopWords.Meaning(w) is { } m ? s with { WeightsAreOf = m } : null),
@@ -58,6 +61,11 @@ internal sealed record SettingSpec(
         Said(SettingName.PourAt, "a day and an hour", (s, w) => s with { PourAt = w }) with { HasHour = true },
         Said(SettingName.AtWorkFrom, "an hour, such as 07:00", (s, w) => HourText.Read(w) is { } hour ? s with { AtWorkFrom = hour } : null),
         Said(SettingName.AtWorkUntil, "an hour, such as 23:00", (s, w) => HourText.Read(w) is { } hour ? s with { AtWorkUntil = hour } : null),
+        Said(SettingName.TwoPeopleFor, ShopWords.StepsOfHands, (s, w) => ShopWords.Hands(w) is { } steps ? s with { TwoPeopleFor = steps } : null),
+        Said(SettingName.SecondFrom, "an hour, such as 08:00", (s, w) => HourText.Read(w) is { } hour ? s with { SecondFrom = hour } : null),
+        Said(SettingName.SecondUntil, "an hour, such as 17:00", (s, w) => HourText.Read(w) is { } hour ? s with { SecondUntil = hour } : null),
+        Said(SettingName.StayWith, ShopWords.StepsAlone, (s, w) => ShopWords.Alone(w) is { } steps ? s with { StayWith = steps } : null),
+        Measured(SettingName.CoreTolerance, Dimension.Temperature, "°C, such as 20", (s, v) => s with { CoreTolerance = TemperatureDelta.FromDegreesCelsius(v) }) with { IsStep = true },
         Measured(SettingName.GapInKiln, Dimension.Length, "mm", (s, v) => s with { GapInKiln = Length.FromMillimeters(v) }),
         Measured(SettingName.GapBetweenPieces, Dimension.Length, "mm", (s, v) => s with { GapBetweenPieces = Length.FromMillimeters(v) }),
         Measured(SettingName.GateLength, Dimension.Length, "mm", (s, v) => s with { GateLength = Length.FromMillimeters(v) }),
@@ -68,13 +76,14 @@ internal sealed record SettingSpec(
     ];
 
     /// <summary>Below this a value is a slip: 0.2 for a share of 20 %.</summary>
-    public double Least => Name is SettingName.ButtonShare or SettingName.BowlFill or SettingName.SupportsShare ? 1 : 0;
+    public double Least => Name is SettingName.ButtonShare or SettingName.BowlFill or SettingName.SupportsShare or SettingName.CoreTolerance ? 1 : 0;
 
     /// <summary>Above this a value is a slip: nothing is fuller than full.</summary>
     public double Most => Name switch
     {
         SettingName.BowlFill => 100,
         SettingName.SupportsShare => 90,
+        SettingName.CoreTolerance => 100,
         _ => double.PositiveInfinity,
     };
 

@@ -110,7 +110,8 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
             return null;
         }
 
-        var number = values.Number(value, spec.Dimension, typed, NumberSigns.DecimalPoint).ValueOrNull;
+        var read = values.Number(value, spec.Dimension, typed, NumberSigns.DecimalPoint);
+        var number = spec.IsStep ? read.ValueOrNull - (typed?.Offset ?? 0) : read.ValueOrNull;
         return number is { } known && (known == 0 ? spec.MayBeZero : known > 0 && known >= spec.Least && known <= spec.Most) ? spec.Number!(settings, known) : null;
     }
 

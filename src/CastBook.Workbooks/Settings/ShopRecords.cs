@@ -95,6 +95,8 @@ internal static class ShopRecords
         WorkingTime = row.Minutes(ShopField.WorkingTime),
         SetAtLeast = row.Minutes(ShopField.SetAtLeast),
         NeverAbove = row.Temperature(ShopField.NeverAbove),
+        Silica = row.Choice(ShopField.Silica, ShopWords.Silica, ShopWords.Silicas),
+        InversionDegreesPerHour = row.Number(ShopField.InversionRate),
         InStock = row.Mass(ShopField.InStock),
     };
 

@@ -95,6 +95,8 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.WorkingTime, Dimension.Time, "working time"),
         new(ShopField.SetAtLeast, Dimension.Time, "set at least", "set"),
         new(ShopField.NeverAbove, Dimension.Temperature, "never above"),
+        new(ShopField.Silica, Dimension.None, "silica"),
+        new(ShopField.InversionRate, Dimension.Rate, "inversion at most", "inversion rate"),
         new(ShopField.InStock, Dimension.Mass, "in stock", "stock"),
     ]);
 

@@ -2,6 +2,7 @@ using CastBook.Casting.Investing;
 using CastBook.Casting.Patterns;
 using CastBook.Casting.Pouring;
 using CastBook.Planning;
+using CastBook.Planning.Clock;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Workbooks.Settings;
@@ -16,6 +17,9 @@ internal static class ShopWords
     public const string Inclusions = "piece alone or gates too";
     public const string BuyingUnits = "g, kg, troy oz or dwt";
     public const string Stabilities = "keep or best";
+    public const string StepsOfHands = "some of mix, base off, load, pour and quench, with commas";
+    public const string StepsAlone = "steam or burnout";
+    public const string Silicas = "quartz, cristobalite or both";
     public const string States = "planned, waxed, invested, in kiln or poured";
 
     public static CastingMethod? Method(string text) => Key(text) switch
@@ -80,6 +84,54 @@ internal static class ShopWords
         _ => null,
     };
 
+    /// <summary>Steps that take hands, by the words of the bench; nothing where one of them is unknown.</summary>
+    public static IReadOnlyList<ClockStepKind>? Hands(string text) => Steps(text, word => word switch
+    {
+        "MIX" or "MIXING" or "INVEST" or "INVESTING" => [ClockStepKind.Mix, ClockStepKind.BowlVacuum, ClockStepKind.Fill, ClockStepKind.FlaskVacuum],
+        "BASEOFF" or "BASE" => [ClockStepKind.BaseOff],
+        "LOAD" or "LOADING" or "LOADKILN" or "LOADTHEKILN" => [ClockStepKind.LoadKiln],
+        "POUR" or "POURING" or "CAST" or "CASTING" => [ClockStepKind.Pour],
+        "QUENCH" or "QUENCHING" => [ClockStepKind.Quench],
+        _ => null,
+    });
+
+    /// <summary>Steps that run by themselves; nothing where one of the words is unknown.</summary>
+    public static IReadOnlyList<ClockStepKind>? Alone(string text) => Steps(text, word => word switch
+    {
+        "STEAM" or "STEAMDEWAX" => [ClockStepKind.Steam],
+        "BURNOUT" or "KILN" => [ClockStepKind.Stage, ClockStepKind.Fall],
+        _ => null,
+    });
+
+    public static Silica? Silica(string text) => Key(text) switch
+    {
+        "QUARTZ" => Casting.Investing.Silica.Quartz,
+        "CRISTOBALITE" => Casting.Investing.Silica.Cristobalite,
+        "BOTH" or "QUARTZANDCRISTOBALITE" or "CRISTOBALITEANDQUARTZ" => Casting.Investing.Silica.Both,
+        _ => null,
+    };
+
     /// <summary>Letters only, all capitals: what tells words apart, and not how they are spaced.</summary>
     public static string Key(string text) => string.Concat(text.Where(char.IsLetterOrDigit)).ToUpperInvariant();
+
+    private static List<ClockStepKind>? Steps(string text, Func<string, ClockStepKind[]?> known)
+    {
+        var steps = new List<ClockStepKind>();
+        foreach (var word in text.Split([",", ";", "+", "\n", " and "], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            if (Key(word) is "NONE" or "NOTHING")
+            {
+                continue;
+            }
+
+            if (known(Key(word)) is not { } kinds)
+            {
+                return null;
+            }
+
+            steps.AddRange(kinds);
+        }
+
+        return steps;
+    }
 }

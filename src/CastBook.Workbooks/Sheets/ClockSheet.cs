@@ -29,6 +29,9 @@ internal static class ClockSheet
     /// <summary>Smaller numbers are hours, 22, and no days.</summary>
     public const double EarliestDay = 10_000;
 
+    // More in one page would be too small to be read from the bench.
+    private const int MostRowsOnAPage = 70;
+
     private const int NowRow = 3;
     private const int HeadingRow = 4;
 
@@ -47,7 +50,9 @@ internal static class ClockSheet
     /// <param name="kept">What the shop wrote on it.</param>
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
-        var sheet = new OwnedSheet("Clock") { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 11, 20] };
+        var staffed = context.Plan.Clock?.Steps.Any(s => s.TwoPeople || s.Watched) == true;
+        string[] headings = staffed ? [.. Headings[..^1], "Who", Headings[^1]] : Headings;
+        var sheet = new OwnedSheet("Clock") { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 11, .. staffed ? [13.0] : (double[])[], 20] };
         sheet.Set(1, 1, $"Clock: {context.BookName}", Look.Title);
         var clock = context.Plan.Clock;
         sheet.Set(2, 1, Under(clock), Look.Small);
@@ -58,9 +63,9 @@ internal static class ClockSheet
             sheet.Set(NowRow, NowColumn, now, Hour(now));
         }
 
-        for (var column = 1; column <= Headings.Length; column++)
+        for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column <= 3 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column <= 3 ? Look.NumberHeading : Look.Heading);
         }
 
         var row = HeadingRow;
@@ -75,6 +80,12 @@ internal static class ClockSheet
 
             var shown = clock.Shown(step.Begins) is { } at ? DateOnly.FromDateTime(at) : (DateOnly?)null;
             WriteStep(sheet, ++row, clock, step, shown == day ? null : shown, kept);
+            if (staffed)
+            {
+                sheet.Set(row, headings.Length - 1, step.TwoPeople ? "two people" : step.Watched ? "stay with it" : null, Look.Strong);
+            }
+
+            sheet.Set(row, headings.Length, kept.Of(ClockWords.Of(step), Headings[^1]), Look.Box with { Wrap = true });
             var subject = new Subject(SubjectKind.Step, place.ToString(CultureInfo.InvariantCulture));
             sheet.Answer(row, 2, subject, AnswerField.StepBegins);
             sheet.Answer(row, 3, subject, AnswerField.StepEnds);
@@ -87,6 +98,7 @@ internal static class ClockSheet
             sheet.Set(++row, 1, line, Look.Small);
         }
 
+        sheet.OnePage = row <= MostRowsOnAPage;
         return sheet;
     }
 
@@ -112,7 +124,6 @@ internal static class ClockSheet
         sheet.Set(row, 4, words, step.Hands ? Look.Strong : Look.Text);
         var done = kept.Of(words, DoneHeading);
         sheet.Set(row, 5, done, Hour(done));
-        sheet.Set(row, 6, kept.Of(words, "Remarks"), Look.Box with { Wrap = true });
         if (step.IsOutside)
         {
             sheet.Mark(row, 2, Severity.Check);
@@ -126,10 +137,10 @@ internal static class ClockSheet
         NumberFormat = typed.Number switch { < 1 => "hh:mm", > EarliestDay => "d mmm hh:mm", _ => null },
     };
 
-    /// <summary>A time of day where the hour is known; nothing without, for a plan on paper promises no hours.</summary>
+    /// <summary>A day of the week and a time where the hour is known; nothing without, for a plan on paper promises no hours.</summary>
     /// <param name="clock">The clock.</param>
     /// <param name="after">The time, from the first step on.</param>
-    public static string? TimeOfDay(NightClock? clock, Duration? after) => clock?.Start is not null && after is { } known ? ClockWords.Time(clock, known) : null;
+    public static string? DayAndTime(NightClock? clock, Duration? after) => after is { } known ? clock?.Shown(known)?.ToString("ddd HH:mm", CultureInfo.InvariantCulture) : null;
 
     private static IEnumerable<string> Lines(NightClock? clock)
     {

@@ -14,20 +14,23 @@ namespace CastBook.Workbooks.Sheets;
 /// <summary>The kiln loads: the programme to dial in, with its hours, and a chart of kiln and core.</summary>
 internal static class KilnSheet
 {
+    // More in one page would be too small to be read from the kiln.
+    private const int MostLoadsOnAPage = 3;
+
     private const int ChartRows = 18;
     private const double ChartWidthMm = 170;
     private const double ChartHeightMm = 85;
     private const string Quiet = "8A97A0";
 
     private static readonly string[] Headings =
-        ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)"];
+        ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)", "Core there after, slow (h:min)", "Core there after, fast (h:min)"];
 
     private static readonly string[] CourseHeadings = ["Load", "Hours", "Kiln (°C)", "Core, slow (°C)", "Core, fast (°C)"];
 
     private static readonly string[] StageAnswers =
     [
         AnswerField.StageTarget, AnswerField.StageTargetFahrenheit, AnswerField.StageRate, AnswerField.StageRateFahrenheit, AnswerField.StageHold,
-        AnswerField.StepBegins, AnswerField.StepEnds, AnswerField.CoreSlow, AnswerField.CoreFast,
+        AnswerField.StepBegins, AnswerField.StepEnds, AnswerField.CoreSlow, AnswerField.CoreFast, AnswerField.CoreArrivesSlow, AnswerField.CoreArrivesFast,
     ];
 
     private static readonly string[] CourseAnswers = [AnswerField.CourseHours, AnswerField.CourseKiln, AnswerField.CoreSlow, AnswerField.CoreFast];
@@ -39,10 +42,10 @@ internal static class KilnSheet
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
-        var sheet = new OwnedSheet("Kiln") { Widths = [8, 11, 11, 10, 10, 12, 16, 16, 12, 12] };
+        var sheet = new OwnedSheet("Kiln") { Widths = [8, 11, 11, 10, 10, 12, 16, 16, 11, 11, 13, 13] };
         sheet.Set(1, 1, $"Kiln: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "One schedule a load, that of its most demanding flask. Where no rate stands, the way up is inside the hold; falls take the time the kiln takes.", Look.Small);
-        sheet.Set(3, 1, "Hours to the first pour count the fall and longer holds; \"Burnout (h)\" of a piece is its flask's own schedule without them.", Look.Small);
+        sheet.Set(3, 1, "Hours to the first pour count the fall and holds that are longer for the core; they are the \"Burnout (h)\" of each piece in the load.", Look.Small);
         if (context.Plan.Clock is not { } clock)
         {
             return sheet;
@@ -57,7 +60,8 @@ internal static class KilnSheet
             row += ChartRows;
         }
 
-        row = WriteLines(sheet, row);
+        row = WriteLines(sheet, row, clock);
+        sheet.OnePage = clock.Loads.Count <= MostLoadsOnAPage;
         for (var i = 0; i < clock.Loads.Count; i++)
         {
             var first = ++row;
@@ -79,7 +83,7 @@ internal static class KilnSheet
             sheet.Set(row, column, Headings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
         }
 
-        sheet.Height(row, 32);
+        sheet.Height(row, 45);
         var stages = KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour);
         var steps = clock.Steps.Index().Where(s => s.Item.Load == load.Number && s.Item.Kind is ClockStepKind.Stage or ClockStepKind.Fall).ToList();
         for (var i = 0; i < steps.Count; i++)
@@ -96,6 +100,9 @@ internal static class KilnSheet
             var core = i < load.Heat.StageEnds.Count ? load.Heat.StageEnds[i] : (CoreSpan?)null;
             sheet.Set(row, 9, CellValue.Of(CellNumbers.Celsius(core?.Slow)), Look.Number(Look.Whole));
             sheet.Set(row, 10, CellValue.Of(CellNumbers.Celsius(core?.Fast)), Look.Number(Look.Whole));
+            var arrival = i < load.Heat.Arrivals.Count ? load.Heat.Arrivals[i] : (CoreArrival?)null;
+            sheet.Set(row, 11, arrival is { } late ? Arrives(late.Slow) : null, Time);
+            sheet.Set(row, 12, arrival is { } soon ? Arrives(soon.Fast) : null, Time);
         }
 
         return row;
@@ -112,6 +119,8 @@ internal static class KilnSheet
         sheet.Set(row, 8, At(clock, step.Ends), Time);
     }
 
+    private static string Arrives(Duration? after) => after is { } known ? HoursAndMinutes(known) : "not yet";
+
     private static string At(NightClock clock, Duration after) =>
         clock.Shown(after) is { } shown ? shown.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture) : ClockWords.Time(clock, after);
 
@@ -121,15 +130,22 @@ internal static class KilnSheet
         return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}:{minutes % 60:00}");
     }
 
-    private static int WriteLines(OwnedSheet sheet, int row)
+    private static int WriteLines(OwnedSheet sheet, int row, NightClock clock)
     {
+        if (clock.Loads is [var load, ..])
+        {
+            sheet.Set(++row, 1, $"\"Core there\" is when the middle of the slowest mould is within {load.Heat.ToleranceDegrees.ToString("0.#", CultureInfo.InvariantCulture)} °C of the kiln, from the begin of the stage on; \"Core tolerance\" on the Shop sheet changes it.", Look.Small);
+        }
+
         sheet.Set(++row, 1, "The core is an estimate for the middle of the slowest mould of the load, between a slow and a fast case. Drying is not in it: a wet mould stays", Look.Small);
         sheet.Set(++row, 1, "near 100 °C until its water has gone, which is what the first hold is for. A hold may be lengthened for the core and is never shortened.", Look.Small);
         return row + 1;
     }
 
+    // What the chart draws; nobody needs it on paper.
     private static int WriteCourse(OwnedSheet sheet, int row, KilnLoad load)
     {
+        sheet.HideRow(row);
         for (var column = 1; column <= CourseHeadings.Length; column++)
         {
             sheet.Set(row, column, CourseHeadings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
@@ -137,7 +153,7 @@ internal static class KilnSheet
 
         foreach (var (place, moment) in load.Heat.Course.Index())
         {
-            row++;
+            sheet.HideRow(++row);
             sheet.Set(row, 1, load.Number.ToString(CultureInfo.InvariantCulture), Look.Text);
             var numbers = Numbers(moment);
             for (var i = 0; i < numbers.Length; i++)

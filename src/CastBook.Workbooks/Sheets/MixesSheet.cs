@@ -14,6 +14,9 @@ internal static class MixesSheet
     /// <summary>The heading of the column that tells which line is which: its flasks.</summary>
     public const string KeyHeading = "Flasks";
 
+    // More in one page would be too small to be read from the bench.
+    private const int MostMixesOnAPage = 24;
+
     private const int HeadingRow = 4;
 
     private static readonly string[] Headings =
@@ -40,7 +43,7 @@ internal static class MixesSheet
         {
             Landscape = true,
             HeadingRow = HeadingRow,
-            Widths = [16, 8, 10, 12, 12, 12, 10, 12, 11, 9, 30],
+            Widths = [16, 8, 13, 12, 12, 12, 10, 12, 11, 9, 30],
         };
         sheet.Set(1, 1, $"Mixes: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Minutes count from the first powder in the water. Wear a mask: the powder holds silica.", Look.Small);
@@ -62,6 +65,7 @@ internal static class MixesSheet
             sheet.Set(++row, 1, line, Look.Small);
         }
 
+        sheet.OnePage = context.Plan.Mixes.Count <= MostMixesOnAPage;
         return sheet;
     }
 
@@ -107,5 +111,5 @@ internal static class MixesSheet
 
     // The first powder in the water, from which the minutes of the line count.
     private static string? Begins(NightClock? clock, MixPlan mix) =>
-        ClockSheet.TimeOfDay(clock, clock?.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Mix && s.Mix == mix.Number)?.Begins);
+        ClockSheet.DayAndTime(clock, clock?.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Mix && s.Mix == mix.Number)?.Begins);
 }

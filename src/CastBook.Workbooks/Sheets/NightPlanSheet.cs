@@ -11,6 +11,9 @@ namespace CastBook.Workbooks.Sheets;
 /// <summary>The plan for the bench: a line a flask, totals by alloy, cautions. Printed on its side, one page wide.</summary>
 internal static class NightPlanSheet
 {
+    // More in one page would be too small to be read from the bench.
+    private const int MostFlasksOnAPage = 24;
+
     private const int HeadingRow = 4;
     private const int FirstShopColumn = 16;
 
@@ -39,7 +42,7 @@ internal static class NightPlanSheet
         {
             Landscape = true,
             HeadingRow = HeadingRow,
-            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 6, 10, 9, 9, 9, 11, 9, 8, 9, 8, 24],
+            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 6, 10, 9, 9, 13, 11, 13, 8, 9, 8, 20],
         };
         sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
         sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}.", Look.Small);
@@ -63,6 +66,7 @@ internal static class NightPlanSheet
             sheet.Set(++row, 1, line, Look.Small);
         }
 
+        sheet.OnePage = context.Plan.Flasks.Count <= MostFlasksOnAPage;
         return sheet;
     }
 
@@ -95,8 +99,8 @@ internal static class NightPlanSheet
         sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
         sheet.Set(row, 11, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 12, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 13, ClockSheet.TimeOfDay(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
-        sheet.Set(row, 15, ClockSheet.TimeOfDay(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime);
+        sheet.Set(row, 13, ClockSheet.DayAndTime(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
+        sheet.Set(row, 15, ClockSheet.DayAndTime(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime);
         sheet.Set(row, 14, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
         foreach (var (column, answer) in Answers)
         {

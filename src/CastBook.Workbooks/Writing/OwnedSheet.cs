@@ -15,6 +15,7 @@ internal sealed class OwnedSheet(string name)
     private readonly Dictionary<int, double> heights = [];
     private readonly Dictionary<(int Row, int Column), (Subject Subject, string Answer)> answers = [];
     private readonly List<int> pageStarts = [];
+    private readonly HashSet<int> hiddenRows = [];
 
     /// <summary>The name on the tab.</summary>
     public string Name { get; set; } = name;
@@ -30,6 +31,12 @@ internal sealed class OwnedSheet(string name)
 
     /// <summary>How large it is printed, in percent, page by page as <see cref="StartPage"/> says; 0 makes it as wide as the page.</summary>
     public int PrintScale { get; init; }
+
+    /// <summary>Whether it is printed on one page, however small that makes it.</summary>
+    public bool OnePage { get; set; }
+
+    /// <summary>Rows that are neither shown nor printed; a chart draws them all the same.</summary>
+    public IReadOnlySet<int> HiddenRows => hiddenRows;
 
     /// <summary>Rows that begin a new page.</summary>
     public IReadOnlyList<int> PageStarts => pageStarts;
@@ -110,6 +117,10 @@ internal sealed class OwnedSheet(string name)
     /// <summary>Begins a new page; heeded only where <see cref="PrintScale"/> is given.</summary>
     /// <param name="row">Its first row, from 1.</param>
     public void StartPage(int row) => pageStarts.Add(row);
+
+    /// <summary>Hides a row.</summary>
+    /// <param name="row">Row, from 1.</param>
+    public void HideRow(int row) => hiddenRows.Add(row);
 
     /// <summary>Sets the height of a row.</summary>
     /// <param name="row">Row, from 1.</param>

@@ -24,7 +24,7 @@ internal static class OwnedSheetWriter
         DropDowns(xml, sheet);
         Links(xml, sheet);
         xml.Append("<printOptions horizontalCentered=\"1\"/><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.5\" bottom=\"0.5\" header=\"0.3\" footer=\"0.3\"/>");
-        var size = sheet.PrintScale > 0 ? string.Create(CultureInfo.InvariantCulture, $"scale=\"{sheet.PrintScale}\"") : "fitToHeight=\"0\"";
+        var size = sheet.PrintScale > 0 ? string.Create(CultureInfo.InvariantCulture, $"scale=\"{sheet.PrintScale}\"") : sheet.OnePage ? "" : "fitToHeight=\"0\"";
         xml.Append(CultureInfo.InvariantCulture, $"<pageSetup paperSize=\"9\" orientation=\"{(sheet.Landscape ? "landscape" : "portrait")}\" {size}/>");
         xml.Append("<headerFooter><oddFooter>&amp;L&amp;9&amp;A&amp;R&amp;9&amp;P / &amp;N</oddFooter></headerFooter>");
         Pages(xml, sheet);
@@ -70,7 +70,8 @@ internal static class OwnedSheetWriter
         {
             var height = sheet.Heights.TryGetValue(row, out var points)
                 ? $" ht=\"{points.ToString(CultureInfo.InvariantCulture)}\" customHeight=\"1\"" : "";
-            xml.Append(CultureInfo.InvariantCulture, $"<row r=\"{row}\"{height}>");
+            var hidden = sheet.HiddenRows.Contains(row) ? " hidden=\"1\"" : "";
+            xml.Append(CultureInfo.InvariantCulture, $"<row r=\"{row}\"{height}{hidden}>");
             foreach (var (column, cell) in cells)
             {
                 xml.Append(cell.Value.ToXml(row, column, styles.Format(cell.Look), ""));

@@ -12,14 +12,14 @@ public sealed class BurnoutChoiceTests
     [InlineData("100 × 150", 12)]
     public void For_WaxWithoutShopSchedule_TakesTheShippedOne(string size, double hours) =>
         Plan(Wrenmoor.Shop with { FlaskSizes = [.. Wrenmoor.Shop.FlaskSizes.Where(s => s.Name == size)] }, Wrenmoor.Ring())
-            .Pieces[0].Burnout!.Value.Hours.ShouldBe(hours, 1e-9);
+            .Flasks[0].Program!.Total.Hours.ShouldBe(hours, 1e-9);
 
     [Fact]
     public void For_ResinWithoutShopSchedule_ChecksOnce()
     {
         var plan = Plan(Wrenmoor.Shop, Resin, Resin with { Alloy = "Bell bronze" });
 
-        plan.Flasks.Select(f => f.Burnout!.Value.Hours).ShouldBe([10, 10]);
+        plan.Flasks.Select(f => f.Program!.Total.Hours).ShouldBe([10, 10]);
         plan.The("schedule-of-maker-missing").Text().ShouldBe(
             "Resin is burnt out by a usual schedule and not by its maker's. Resin does not melt out; it needs the times its maker has tried. "
             + "Add your maker's schedule to the Schedules sheet with \"resin\" under For.");
@@ -32,7 +32,7 @@ public sealed class BurnoutChoiceTests
 
         var plan = Plan(shop, Wrenmoor.Ring());
 
-        plan.Flasks[0].Burnout!.Value.Hours.ShouldBe(10, 1e-9);
+        plan.Flasks[0].Program!.Total.Hours.ShouldBe(10, 1e-9);
         plan.The("assumed-resin").Seen.ShouldBe("Nothing says whether \"Blue\" is wax or resin; it is burnt out as resin, the longer way.");
     }
 
@@ -58,7 +58,7 @@ public sealed class BurnoutChoiceTests
     {
         var shop = Wrenmoor.Shop with { Schedules = [Schedule("short", "wax", 120, 6), Schedule("long", "wax", 120, 9)] };
 
-        Plan(shop, Wrenmoor.Ring()).Flasks[0].Burnout!.Value.Hours.ShouldBe(9, 1e-9);
+        Plan(shop, Wrenmoor.Ring()).Flasks[0].Program!.Total.Hours.ShouldBe(9, 1e-9);
     }
 
     [Fact]

@@ -20,9 +20,23 @@ public sealed class ClockSheetTests
         new[] { "A8", "B8", "C8", "D8" }.Select(c => filled["Clock", c]).ShouldBe([null, "20:11", "22:11", "A set and are not moved"]);
         new[] { "B12", "C12", "D12" }.Select(c => filled["Clock", c]).ShouldBe(["00:24", "02:24", "Kiln of load 1 to 370 °C, held 2 h"]);
         new[] { "B14", "D14" }.Select(c => filled["Clock", c]).ShouldBe(["06:24", "Kiln of load 1 falls to 538 °C, there after 1 h 56, then held 2 h"]);
-        filled["Night plan", "M5"].ShouldBe("10:20");
-        filled["Night plan", "O5"].ShouldBe("10:50");
-        filled["Mixes", "C5"].ShouldBe("20:05");
+        filled["Night plan", "M5"].ShouldBe("Thu 10:20");
+        filled["Night plan", "O5"].ShouldBe("Thu 10:50");
+        filled["Mixes", "C5"].ShouldBe("Wed 20:05");
+    }
+
+    [Fact]
+    public void Fill_StepsOfTwoPeople_SaysWhoMustBeThereAndKeepsTheShopsCells()
+    {
+        var filled = WithStart("2026-11-25 20:00").AfterTyping(
+            ("Shop", "A22", "Two people for"), ("Shop", "B22", "pour, quench"), ("Shop", "A23", "Stay with"), ("Shop", "B23", "burnout"));
+
+        filled.Row("Clock", 4).ShouldBe(["Day", "From", "Until", "Step", "Done at", "Who", "Remarks"]);
+        new[] { "F5", "F12", "F15", "F16" }.Select(c => filled["Clock", c]).ShouldBe([null, "stay with it", "two people", "two people"]);
+
+        var typed = filled.AfterTyping(("Clock", "E5", "20:05"), ("Clock", "G5", "scale drifts"));
+        new[] { "E5", "F5", "G5" }.Select(c => typed["Clock", c]).ShouldBe(["20:05", null, "scale drifts"]);
+        typed.Sheets.ShouldNotContain("Clock (kept)");
     }
 
     [Fact]
@@ -62,7 +76,7 @@ public sealed class ClockSheetTests
         var late = Filled.From(Typed.Into(filled.Bytes, ("Clock", "E7", hour)));
 
         late["Clock", "B8"].ShouldBe("20:41");
-        late["Night plan", "M5"].ShouldBe("10:50");
+        late["Night plan", "M5"].ShouldBe("Thu 10:50");
         late["Clock", "E7"].ShouldBe(hour);
         late.Sheets.ShouldNotContain("Clock (kept)");
         late.Ids.ShouldContain("night-runs-late");
@@ -77,7 +91,7 @@ public sealed class ClockSheetTests
         late["Clock", "D3"].ShouldBe("If you are late, type the hour it is now:");
         late["Clock", "B5"].ShouldBe("22:40");
         late["Clock", "E3"].ShouldBe("22:40");
-        late["Night plan", "M5"].ShouldBe("13:00");
+        late["Night plan", "M5"].ShouldBe("Thu 13:00");
         late.Sheets.ShouldNotContain("Clock (kept)");
     }
 
@@ -91,7 +105,7 @@ public sealed class ClockSheetTests
 
         filled.Result.Findings.Single(f => f.Id == "done-hour-unreadable").Seen.ShouldBe($"\"{shown}\" beside \"Fill A\" on the Clock sheet is no hour.");
         filled["Clock", "E7"].ShouldBe(typed is int whole ? (double)whole : typed);
-        filled["Night plan", "M5"].ShouldBe("10:20");
+        filled["Night plan", "M5"].ShouldBe("Thu 10:20");
     }
 
     [Fact]

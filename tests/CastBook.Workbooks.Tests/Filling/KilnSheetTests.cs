@@ -10,15 +10,25 @@ public sealed class KilnSheetTests
         filled["Kiln", "A1"].ShouldBe("Kiln: night");
         filled["Kiln", "A4"].ShouldBe("Load 1: the kiln, flasks A, \"resin by the maker\", 11 h 56 to the first pour");
         filled.Row("Kiln", 5).ShouldBe(
-            ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)"]);
+            ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)",
+                "Core there after, slow (h:min)", "Core there after, fast (h:min)"]);
         new[] { "B8", "C8", "D8", "F8", "G8", "H8" }.Select(c => filled["Kiln", c]).ShouldBe([732.0, 1350.0, null, "4:00", "Thu 26 Nov 02:24", "Thu 26 Nov 06:24"]);
         new[] { "B9", "C9", "F9" }.Select(c => filled["Kiln", c]).ShouldBe([538.0, 1000.0, "2:00"]);
         filled["Kiln", "J8"].ShouldBeOfType<double>().ShouldBeInRange(725, 732);
         filled["Kiln", "I8"].ShouldBeOfType<double>().ShouldBeLessThanOrEqualTo((double)filled["Kiln", "J8"]!);
+        filled["Kiln", "L8"].ShouldBeOfType<string>().ShouldMatch("^[123]:[0-5][05]$");
         using var zip = new System.IO.Compression.ZipArchive(new MemoryStream(filled.Bytes));
         using var chart = new StreamReader(zip.Entries.Single(e => e.FullName.StartsWith("xl/charts/", StringComparison.Ordinal)).Open());
         var xml = chart.ReadToEnd();
         new[] { "core, slow case", "core, fast case", "<c:v>kiln</c:v>", "Load 1: kiln, and the core of flask A" }.ShouldAllBe(w => xml.Contains(w));
+
+        // The numbers behind the chart are drawn although nobody sees or prints them.
+        xml.ShouldContain("<c:plotVisOnly val=\"0\"/>");
+        var numbers = Enumerable.Range(10, 60).Where(r => filled["Kiln", $"A{r}"] is "1").ToList();
+        numbers.Count.ShouldBeGreaterThan(20);
+        var sheet = filled.SheetXml("Kiln");
+        numbers.ShouldAllBe(r => sheet.Contains($"<row r=\"{r}\" hidden=\"1\">"));
+        sheet.ShouldNotContain("<row r=\"9\" hidden");
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using CastBook.Casting.Investing;
 using CastBook.Casting.Patterns;
 using CastBook.Casting.Pouring;
 using CastBook.Planning;
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
@@ -131,7 +132,8 @@ public sealed class ShopReaderTests
             .Sheet("crucibles", s => s.Row("Crucible", "Holds (ml)", "Rated (g)", "Rated for", "Alloys", "Owned").Row("Small", 60, 500, "gold", "14k yellow, 18k white", 2))
             .Sheet("Kilns", s => s.Row("Kiln", "Shape", "Inside width (mm)", "Inside depth (mm)", "Power (kW)", "Cools (°C/h)", "Reads high by (°F)").Row("Big", "square", 300, 320, 3.5, 180, 18))
             .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)", "Print at least (°C)", "Wash at most (min)", "Cure each side (min)").Row("Blue resin", "resin", 1.15, 28, 5, 20))
-            .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)", "Never above (°C)", "In stock (kg)").Row("White", "gypsum", 40, 2.6, 9, 2, 732, 22.5)));
+            .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)", "Never above (°C)", "Silica", "Inversion at most (°F/h)", "In stock (kg)")
+                .Row("White", "gypsum", 40, 2.6, 9, 2, 732, "cristobalite", 270, 22.5)));
         var shop = TestBooks.Read(book).Night.Shop;
 
         var crucible = shop.Crucibles.ShouldHaveSingleItem();
@@ -145,6 +147,37 @@ public sealed class ShopReaderTests
         var powder = shop.Investments.ShouldHaveSingleItem();
         (powder.Kind, powder.WaterPer100, powder.WorkingTime!.Value.Minutes, powder.SetAtLeast!.Value.Hours, powder.InStock!.Value.Grams)
             .ShouldBe((InvestmentKind.Gypsum, 40, 9, 2, 22500));
+        powder.Silica.ShouldBe(Silica.Cristobalite);
+        powder.InversionDegreesPerHour!.Value.ShouldBe(150, 1e-9);
+    }
+
+    [Fact]
+    public void Read_PeopleOfTheNight_GivesStepsAndHours()
+    {
+        var settings = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row("Two people for", "Pour, base off and load").Row("Second person from", "8:00")
+            .Row("Second person until", "17.30").Row("Stay with", "steam; burnout")).Night.Shop.Settings;
+
+        settings.TwoPeopleFor.ShouldBe([ClockStepKind.Pour, ClockStepKind.BaseOff, ClockStepKind.LoadKiln]);
+        settings.StayWith.ShouldBe([ClockStepKind.Steam, ClockStepKind.Stage, ClockStepKind.Fall]);
+        (settings.SecondFrom, settings.SecondUntil).ShouldBe((new TimeOnly(8, 0), new TimeOnly(17, 30)));
+    }
+
+    [Fact]
+    public void Read_StepThatNobodyKnows_SaysWhichThereAre() =>
+        Said(Read("Shop", s => s.Row("Setting", "Value").Row("Two people for", "pour, hoover"))).ShouldHaveSingleItem().Seen
+            .ShouldBe("Two people for says \"pour, hoover\", which is not some of mix, base off, load, pour and quench, with commas.");
+
+    // A difference of temperatures: 18 °F are 10 °C, and no zero is shifted.
+    [Theory]
+    [InlineData(15, "°C", 15.0)]
+    [InlineData(18, "°F", 10.0)]
+    [InlineData(0, "°C", null)]
+    [InlineData(200, "°C", null)]
+    public void Read_CoreTolerance_IsADifference(double typed, string unit, double? degrees)
+    {
+        var tolerance = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row("Core tolerance", typed, unit)).Night.Shop.Settings.CoreTolerance;
+
+        (tolerance is { } read ? Math.Round(read.DegreesCelsius, 9) : (double?)null).ShouldBe(degrees);
     }
 
     [Fact]

@@ -1,0 +1,71 @@
+using CastBook.Casting.Burnout;
+using CastBook.Casting.Investing;
+using CastBook.Planning.Findings;
+using CastBook.Planning.Investing;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Planning.Burning;
+
+/// <summary>Whether a kiln takes its moulds too fast through the temperatures at which their silica turns over.</summary>
+/// <param name="shop">The shop.</param>
+/// <param name="findings">Takes what is found.</param>
+internal sealed class InversionRates(Shop shop, FindingList findings)
+{
+    // Rates are typed to some degrees; half a degree is no excess.
+    private const double RoundingDegrees = 0.5;
+
+    private readonly Investment? powder = PowderChoice.InUse(shop);
+
+    /// <summary>Looks at a schedule as its kiln runs it.</summary>
+    /// <param name="schedule">The schedule.</param>
+    /// <param name="stages">Its stages as run.</param>
+    public void Look(BurnoutSchedule schedule, IReadOnlyList<ProgramStage> stages)
+    {
+        if (powder?.Kind == InvestmentKind.HighTemperature && powder.InversionDegreesPerHour is null)
+        {
+            // Its shells bear more, and nobody has published how much.
+            return;
+        }
+
+        foreach (var stage in stages)
+        {
+            foreach (var inversion in SilicaInversion.Of(powder?.Silica ?? Silica.Both).Where(i => i.LiesBetween(stage.From, stage.Target)))
+            {
+                Look(schedule, stage, inversion);
+            }
+        }
+    }
+
+    private void Look(BurnoutSchedule schedule, ProgramStage stage, SilicaInversion inversion)
+    {
+        var subject = new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Rate);
+        var (from, to, silica) = (Say.Celsius(stage.From), Say.Celsius(stage.Target), Said(inversion));
+        double? rate = stage.WayInHold ? null : Math.Abs(stage.Target.DegreesCelsius - stage.From.DegreesCelsius) / stage.Way.Hours;
+        if (powder?.InversionDegreesPerHour is not { } limit)
+        {
+            if (rate > SilicaInversion.FastestPublishedDegreesPerHour + RoundingDegrees)
+            {
+                findings.Add(Catalogue.InversionFasterThanPublished.At(
+                    subject, schedule.Name, from, to, Rate(rate.Value), silica, Rate(SilicaInversion.FastestPublishedDegreesPerHour)));
+            }
+        }
+        else if (rate is null)
+        {
+            findings.Add(Catalogue.InversionRateNotSet.At(subject, schedule.Name, from, to, silica, $"\"{powder.Name}\"", Rate(limit)));
+        }
+        else if (rate > limit + RoundingDegrees)
+        {
+            findings.Add(Catalogue.InversionTooFast.At(subject, schedule.Name, from, to, Rate(rate.Value), silica, $"\"{powder.Name}\"", Rate(limit)));
+        }
+    }
+
+    private static string Said(SilicaInversion inversion)
+    {
+        var name = inversion.Silica == Silica.Quartz ? "quartz" : "cristobalite";
+        return inversion.IsPoint
+            ? $"{name} turns over at {Say.Celsius(inversion.From)}"
+            : $"{name} turns over from {Say.Celsius(inversion.From)} to {Say.Celsius(inversion.To)}";
+    }
+
+    private static string Rate(double degreesPerHour) => $"{Say.Plain(Math.Round(degreesPerHour))} °C/h";
+}
