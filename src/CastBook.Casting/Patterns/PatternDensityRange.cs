@@ -30,6 +30,12 @@ public static class PatternDensityRange
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "The kind must be wax or resin."),
     };
 
+    /// <summary>Whether anything that is burnt out of a mould can have a density: from 0.6 to 2 g/cm³.</summary>
+    /// <remarks>Outside, the number stands in another unit or belongs to something else. Foamed wax and filled resins, the lightest
+    /// and the heaviest there are, lie well inside (memory).</remarks>
+    /// <param name="density">A density.</param>
+    public static bool IsPossible(Density density) => density.GramsPerCubicCentimeter is >= 0.6 and <= 2;
+
     private static (Density Least, Density Most) Span(double least, double most) =>
         (Density.FromGramsPerCubicCentimeter(least), Density.FromGramsPerCubicCentimeter(most));
 }

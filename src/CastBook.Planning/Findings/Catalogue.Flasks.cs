@@ -84,6 +84,13 @@ public static partial class Catalogue
         "More than a tenth apart: a piece may be missing or doubled, or a density wrong. The weighing was used.",
         "Count the pieces on the tree and look at the pattern density and trunk sizes.");
 
+    /// <summary>A trunk that stands far above its last gate.</summary>
+    public static FindingKind TrunkLong { get; } = new(
+        "trunk-long", Severity.Note,
+        "The trunk of flask {0} is {1} long; its last gate needs {2} of that.",
+        "Of the charge of {4}, {3} would fill the rest.",
+        "Cut the trunk there, weigh the tree and type it on the Trees sheet: the charge follows the weighing.");
+
     /// <summary>A built tree needs more melt than any crucible takes.</summary>
     public static FindingKind ChargeOverCrucible { get; } = new(
         "charge-over-crucible", Severity.Stop,

@@ -84,6 +84,13 @@ public static partial class Catalogue
         "The density of {0}, {1}, is learnt from its test cube.",
         "", "To change it, type the density on the Materials sheet.");
 
+    /// <summary>A density that no pattern material has.</summary>
+    public static FindingKind PatternDensityImpossible { get; } = new(
+        "pattern-density-impossible", Severity.Stop,
+        "A density of {1} is given for {0}, which no wax or resin has.",
+        "The metal follows from it.",
+        "Correct {2}, in g/cm³: about 1. Until then it counts as not given.");
+
     /// <summary>The test cube tells another density than the sheet gives.</summary>
     public static FindingKind CubeDiffers { get; } = new(
         "cube-differs", Severity.Check,

@@ -137,6 +137,13 @@ public static partial class Catalogue
         "The metal follows from it.",
         "Type its density or its composition on the Alloys sheet.");
 
+    /// <summary>A density that the alloy cannot have.</summary>
+    public static FindingKind AlloyDensityImpossible { get; } = new(
+        "alloy-density-impossible", Severity.Stop,
+        "{0} cannot have a density of {1}: {2}.",
+        "The metal follows from it.",
+        "Correct it on the Alloys sheet in g/cm³, or clear it there to have it worked out from the composition. Until then it counts as not given.");
+
     /// <summary>A density worked out where the rule is known to be off.</summary>
     public static FindingKind AlloyDensityFromComposition { get; } = new(
         "alloy-density-from-composition", Severity.Check,
@@ -227,6 +234,20 @@ public static partial class Catalogue
         "No flask temperature for {1} is known for {0}.",
         "It decides whether the mould fills, so none is guessed.",
         "Type it under \"Flask temp {2}\" on the Alloys sheet.");
+
+    /// <summary>A metal temperature at which the alloy cannot be poured.</summary>
+    public static FindingKind MetalTemperatureImpossible { get; } = new(
+        "metal-temperature-impossible", Severity.Stop,
+        "{0} cannot be poured at {1}: {2}.",
+        "Too cold it freezes in the crucible or the gate; far too hot it breaks the mould down and burns people.",
+        "Correct \"Metal temp\" on the Alloys sheet; look whether it was meant in °F. Until then it counts as not given.");
+
+    /// <summary>A flask temperature at which nothing can be poured.</summary>
+    public static FindingKind FlaskTemperatureImpossible { get; } = new(
+        "flask-temperature-impossible", Severity.Stop,
+        "A flask of {0} cannot stand at {1} for the pour: {2}.",
+        "The mould breaks down or the metal never freezes in it.",
+        "Correct \"Flask temp {3}\" on the Alloys sheet; look whether it was meant in °F. Until then it counts as not given.");
 
     /// <summary>An alloy has no wait before the quench.</summary>
     public static FindingKind QuenchMissing { get; } = new(

@@ -23,6 +23,12 @@ internal sealed class FlaskSums(
 {
     private const double FarApart = 0.10;
 
+    // A trunk that ends with its last gate would leave a sharp corner there.
+    private const double AboveLastGateMm = 5;
+
+    // The share of a charge that is worth cutting a trunk for.
+    private const double MuchTrunk = 0.10;
+
     /// <summary>The flask's answer.</summary>
     /// <param name="work">A flask whose content is settled.</param>
     public FlaskPlan Compute(FlaskWork work)
@@ -36,6 +42,11 @@ internal sealed class FlaskSums(
         if (work.Line is not null)
         {
             Compare(work, weighed, pieces, charge);
+        }
+
+        if (weighed is null && work.State == FlaskState.Planned && IsHung(work))
+        {
+            NoteTrunk(work, charge);
         }
 
         var mix = powder.For(work.Size, work.Kind, tree);
@@ -54,7 +65,7 @@ internal sealed class FlaskSums(
             Columns = work.Columns,
             Limit = work.Limit,
             AboveTree = work.Size.Above,
-            ToWall = UnitsNet.Length.FromMillimeters(work.Size.WallMm),
+            ToWall = Length.FromMillimeters(work.Size.WallMm),
             PiecesMetal = pieces,
             TreeMetal = UnitMath.Max(Mass.Zero, (tree * density) - pieces),
             Button = charges.ButtonOf(tree) * density,
@@ -99,6 +110,27 @@ internal sealed class FlaskSums(
         }
     }
 
+    // The charge counts the whole trunk: one that is left long must not run the mould short of metal.
+    private void NoteTrunk(FlaskWork work, Mass charge)
+    {
+        var above = charge - ChargeWithTrunkCut(work);
+        if (above > charge * MuchTrunk)
+        {
+            findings.Add(Catalogue.TrunkLong.At(
+                Subject.Flask(work.Letter), work.Letter, Say.Millimetres(Length.FromMillimeters(work.Size.RodMm)), Say.Millimetres(Length.FromMillimeters(TrunkInUseMm(work))), Say.Grams(above), Say.Grams(charge)));
+        }
+    }
+
+    private Mass ChargeWithTrunkCut(FlaskWork work) =>
+        charges.ChargeOf(work.Tree - (work.Size.Trunk * (1 - (TrunkInUseMm(work) / work.Size.RodMm))), work.Alloy);
+
+    // Nothing is sure of a trunk while it is not known where on it everything hangs.
+    private static double TrunkInUseMm(FlaskWork work) => IsHung(work)
+        ? Math.Min(work.Columns.SelectMany(c => c.Places).Max(p => p.Height.Millimeters) + AboveLastGateMm, work.Size.RodMm)
+        : 0;
+
+    private static bool IsHung(FlaskWork work) => work.Columns.Sum(c => c.Places.Count) == work.Rows.Sum(r => r.Count);
+
     private void NoteKind(KnownMaterial material)
     {
         var (subject, where) = material.AskTheSetting
@@ -139,6 +171,7 @@ internal sealed class FlaskSums(
     {
         var subject = Subject.Flask(work.Letter, ShopField.TreeOnBase);
         var estimate = charges.ChargeOf(work.Tree, work.Alloy);
+        var least = ChargeWithTrunkCut(work);
         var lighter = work.Line is { OfItWax: null, Base: { } alone, TreeOnBase: { } onBase }
             && work.Rows.All(r => r.Metal.PatternMass is not null)
             && onBase - alone < work.Rows.Aggregate(Mass.Zero, (sum, r) => sum + (r.Metal.PatternMass!.Value * r.Count));
@@ -151,7 +184,7 @@ internal sealed class FlaskSums(
         {
             findings.Add(Catalogue.WeighedBelowPieces.At(subject, work.Letter, Say.Grams(tree), Say.Grams(pieces)));
         }
-        else if (Math.Abs((charge / estimate) - 1) > FarApart)
+        else if (charge > estimate * (1 + FarApart) || charge < least * (1 - FarApart))
         {
             findings.Add(Catalogue.WeighedTreeDiffers.At(subject, work.Letter, Say.Grams(charge), Say.Grams(estimate)));
         }

@@ -72,7 +72,13 @@ internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList f
     {
         if (shop.Settings.SprueWaxDensity is { } own)
         {
-            return own;
+            if (PatternDensityRange.IsPossible(own))
+            {
+                return own;
+            }
+
+            assumed.Once("sprue wax", () => Catalogue.PatternDensityImpossible.At(
+                Subject.Setting(SettingName.SprueWaxDensity), "the sprue wax", Say.Dense(own), "\"Sprue wax density\" on the Shop sheet"));
         }
 
         var waxes = shop.Materials.Where(m => m.Kind == PatternKind.Wax && (m.Density ?? m.CubeDensity) is not null).ToList();

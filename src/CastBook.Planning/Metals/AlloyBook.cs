@@ -109,7 +109,12 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
     {
         if (!known.TryGetValue(key, out var entry))
         {
-            entry = new KnownAlloy(name, WithDensity(alloy, name), row, known.Count) { Refused = Bad(alloy).Count > 0 };
+            var whyNot = AlloyDensities.WhyNot(alloy);
+            entry = new KnownAlloy(name, whyNot is null ? WithDensity(alloy, name) : alloy with { Density = null }, row, known.Count)
+            {
+                Refused = Bad(alloy).Count > 0,
+                Impossible = whyNot is null ? null : (alloy.Density!.Value, whyNot),
+            };
             known[key] = entry;
             AlloyCautions.Add(entry, findings);
         }
@@ -145,7 +150,10 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         var row = Subject.Piece(pieceId, PieceField.Alloy);
         if (alloy.Density is null && !alloy.Refused)
         {
-            findings.Add(Catalogue.AlloyDensityMissing.At([About(alloy.Name, ShopField.Density), row], alloy.Name));
+            Subject[] places = [About(alloy.Name, ShopField.Density), row];
+            findings.Add(alloy.Impossible is { } given
+                ? Catalogue.AlloyDensityImpossible.At(places, alloy.Name, Say.Dense(given.Density), given.Why)
+                : Catalogue.AlloyDensityMissing.At(places, alloy.Name));
         }
 
         if (alloy.Refused)

@@ -14,6 +14,9 @@ internal sealed record KnownAlloy(string Name, Alloy Alloy, ShopAlloy? Row, int 
     /// <summary>Density; missing has a finding.</summary>
     public Density? Density => Alloy.Density;
 
+    /// <summary>A density that was given and that it cannot have, and why not; not used.</summary>
+    public (Density Density, string Why)? Impossible { get; init; }
+
     /// <summary>Whether it is a red gold by name: one that turns brittle when it cools slowly.</summary>
     public bool IsRedGold { get; } = IsRed(Name, Alloy) || IsRed(Alloy.Name, Alloy);
 

@@ -24,7 +24,10 @@ internal static class MaterialQuestions
                 findings.Add(Catalogue.MaterialTakenAs.At(Subject.Column(PieceField.Material), written, material.Name));
             }
 
-            CompareCube(material, findings);
+            if (material.Impossible is null || material.Row?.Density is null)
+            {
+                CompareCube(material, findings);
+            }
         }
 
         foreach (var rows in asked.Where(m => m.WantsDensity).GroupBy(m => MaterialWords.Key(m.Material.Name), StringComparer.Ordinal))
@@ -79,6 +82,11 @@ internal static class MaterialQuestions
         var where = material.AskTheSetting
             ? "\"Pattern density\" on the Shop sheet"
             : $"the density of {material.Said} on the Materials sheet";
+        if (material.Impossible is { } density)
+        {
+            return Catalogue.PatternDensityImpossible.At(subjects, said, Say.Dense(density), where);
+        }
+
         return Catalogue.PatternDensityMissing.At(subjects, said, Span(material, rows), where);
     }
 

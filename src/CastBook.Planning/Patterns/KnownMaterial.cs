@@ -21,6 +21,9 @@ internal sealed record KnownMaterial(string Name, PatternKind? Kind, Density? De
     /// <summary>The name in the list, where it fits the row only because the shop's sheet has no other such material.</summary>
     public string? TakenFrom { get; init; }
 
+    /// <summary>What the shop gives as its density and no pattern material can have; not used.</summary>
+    public Density? Impossible { get; init; }
+
     /// <summary>The name as a text says it.</summary>
     public string Said => Name.Length == 0 ? "the pattern material" : $"\"{Name}\"";
 

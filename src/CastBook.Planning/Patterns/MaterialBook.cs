@@ -1,3 +1,4 @@
+using CastBook.Casting.Patterns;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
 
@@ -32,8 +33,10 @@ internal sealed class MaterialBook(Shop shop)
         var density = row?.Density ?? row?.CubeDensity ?? (isUsual ? settings.PatternDensity : null);
         var kind = row?.Kind ?? MaterialWords.KindIn(row?.Name ?? name) ?? MaterialWords.KindIn(name);
         var isUnknown = name.Length > 0 && rows.Count == 0 && kind is null && density is null;
-        return new(row?.Name.Trim() ?? name, kind, density, row, AskTheSetting: isUsual && row is null)
+        var impossible = density is { } given && !PatternDensityRange.IsPossible(given) ? density : null;
+        return new(row?.Name.Trim() ?? name, kind, impossible is null ? density : null, row, AskTheSetting: isUsual && row is null)
         {
+            Impossible = impossible,
             Choices = rows.Count > 1 && density is null ? [.. rows.Select(r => r.Name.Trim())] : [],
             Nearest = isUnknown ? Nearest(name) : [],
             TakenFrom = row is null || IsSame(row.Name, name) ? null : name,

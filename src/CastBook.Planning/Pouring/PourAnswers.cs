@@ -26,6 +26,16 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
             return null;
         }
 
+        var (least, most) = PourRange.Metal(alloy.Alloy.Liquidus);
+        if (metal <= least || metal > most)
+        {
+            var why = alloy.Alloy.Liquidus is null ? $"metal is poured between {Say.Celsius(least)} and {Say.Celsius(most)}"
+                : metal > most ? $"its liquidus is {Say.Celsius(least)}, and {Say.Celsius(most)} is more than anybody needs"
+                : $"it is not all liquid up to {Say.Celsius(least)}";
+            Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureImpossible.At(s, alloy.Name, Say.Celsius(metal), why));
+            return null;
+        }
+
         Superheat.Compare(alloy, metal, method, assumed);
         if (isGypsum && metal > KilnLimits.GypsumMetalCheckAbove)
         {
@@ -47,12 +57,21 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
             SectionBand.Heavy => (alloy.Alloy.FlaskTemperatureHeavy, ShopField.FlaskTemperatureHeavy, "heavy work", "heavy"),
             _ => (alloy.Alloy.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureOrdinary, "ordinary work", "ordinary"),
         };
-        if (value is null)
+        if (value is not { } mould)
         {
             Once(field, alloy, field, s => Catalogue.FlaskTemperatureMissing.At(s, alloy.Name, work, column));
+            return null;
         }
 
-        return value;
+        var limit = PourRange.HottestMould(alloy.Alloy.Solidus, isGypsum);
+        if (mould < limit)
+        {
+            return mould;
+        }
+
+        var why = alloy.Alloy.Solidus is { } solid && solid <= limit ? $"the metal is not solid above {Say.Celsius(limit)}" : $"the investment bears no more than {Say.Celsius(limit)}";
+        Once(field, alloy, field, s => Catalogue.FlaskTemperatureImpossible.At(s, alloy.Name, Say.Celsius(mould), why, column));
+        return null;
     }
 
     /// <summary>The band a flask is held for: the ordinary one where all of its pieces allow it.</summary>

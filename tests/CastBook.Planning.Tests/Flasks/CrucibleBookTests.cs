@@ -66,7 +66,7 @@ public sealed class CrucibleBookTests
     public void Largest_Platinum_WantsAMakeThatIsNotGraphite(string? madeOf, bool isPlanned)
     {
         Composition.TryParse("Pt 950 Ru 50", out var parts, out _).ShouldBeTrue();
-        var platinum = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = "House 950", Composition = parts } };
+        var platinum = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = "House 950", Composition = parts, Density = null } };
         var shop = Wrenmoor.Shop with { Alloys = [platinum], Crucibles = [new Crucible { Name = "Pot", Holds = Wrenmoor.Ml(100), MadeOf = madeOf }] };
 
         var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring() with { Alloy = "House 950" }));

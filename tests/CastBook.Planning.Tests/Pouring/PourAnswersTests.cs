@@ -63,13 +63,65 @@ public sealed class PourAnswersTests
     public void Quench_GoldsOfTheirOwnWay_AreNoted(string name, string composition, string id, string text)
     {
         Composition.TryParse(composition, out var parts, out _).ShouldBeTrue();
-        var gold = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = name, Composition = parts } };
+        var gold = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = name, Composition = parts, Density = null } };
 
         var plan = Plan(gold, Wrenmoor.Ring() with { Alloy = name });
 
         plan.Flasks.ShouldNotBeEmpty();
         plan.The(id).Text().ShouldBe(text);
     }
+
+    // Sterling by a published table: solid up to 802 °C, liquid from 893 °C. 1,780 is 971 °C written in °F.
+    [Theory]
+    [InlineData(101, "Bench silver cannot be poured at 101 °C: it is not all liquid up to 893 °C.")]
+    [InlineData(893, "Bench silver cannot be poured at 893 °C: it is not all liquid up to 893 °C.")]
+    [InlineData(1780, "Bench silver cannot be poured at 1,780 °C: its liquidus is 893 °C, and 1,193 °C is more than anybody needs.")]
+    public void Metal_WhereItCannotBePoured_IsAStopAndNotUsed(double degrees, string seen)
+    {
+        var plan = Plan(Melting(Wrenmoor.Silver.Alloy with { MetalTemperature = Wrenmoor.Celsius(degrees) }), Wrenmoor.Ring());
+
+        plan.The("metal-temperature-impossible").Seen.ShouldBe(seen);
+        plan.The("metal-temperature-impossible").Severity.ShouldBe(Severity.Stop);
+        plan.Flasks[0].MetalTemperature.ShouldBeNull();
+    }
+
+    [Theory]
+    [InlineData(499, true)]
+    [InlineData(501, false)]
+    [InlineData(2101, true)]
+    public void Metal_WithoutLiquidus_IsHeldToWhatMetalIsPouredAt(double degrees, bool stops)
+    {
+        var plan = Plan(new ShopAlloy { Alloy = Wrenmoor.Silver.Alloy with { MetalTemperature = Wrenmoor.Celsius(degrees) } }, Wrenmoor.Ring());
+
+        plan.Ids().Contains("metal-temperature-impossible").ShouldBe(stops);
+        (plan.Flasks[0].MetalTemperature is null).ShouldBe(stops);
+    }
+
+    [Theory]
+    [InlineData(1000, "A flask of Bench silver cannot stand at 1,000 °C for the pour: the investment bears no more than 788 °C.")]
+    [InlineData(788, "A flask of Bench silver cannot stand at 788 °C for the pour: the investment bears no more than 788 °C.")]
+    public void Flask_HotterThanTheInvestmentBears_IsAStopAndNotUsed(double degrees, string seen)
+    {
+        var plan = Plan(Melting(Wrenmoor.Silver.Alloy with { FlaskTemperatureOrdinary = Wrenmoor.Celsius(degrees) }), Wrenmoor.Ring());
+
+        plan.The("flask-temperature-impossible").Seen.ShouldBe(seen);
+        plan.The("flask-temperature-impossible").Remedy.ShouldStartWith("Correct \"Flask temp ordinary\" on the Alloys sheet");
+        plan.Flasks[0].FlaskTemperature.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Flask_WhereTheMetalWouldNotFreeze_IsAStop()
+    {
+        var solder = Wrenmoor.Silver.Alloy with
+        {
+            Solidus = Wrenmoor.Celsius(640), Liquidus = Wrenmoor.Celsius(700), MetalTemperature = Wrenmoor.Celsius(760), FlaskTemperatureOrdinary = Wrenmoor.Celsius(650),
+        };
+
+        Plan(new ShopAlloy { Alloy = solder }, Wrenmoor.Ring()).The("flask-temperature-impossible").Seen.ShouldBe(
+            "A flask of Bench silver cannot stand at 650 °C for the pour: the metal is not solid above 640 °C.");
+    }
+
+    private static ShopAlloy Melting(Alloy alloy) => new() { Alloy = alloy with { Solidus = Wrenmoor.Celsius(802), Liquidus = Wrenmoor.Celsius(893) } };
 
     private static NightPlan Plan(ShopAlloy alloy, Piece piece) =>
         NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [alloy] }, piece));
