@@ -8,13 +8,12 @@ namespace CastBook.Planning.Clock;
 /// <summary>Plans kiln loads and the hours of a night, and says what falls outside the shop's hours and which start is better.</summary>
 internal sealed class ClockPlanning
 {
-    private const double Quarter = 15;
-    private const int MostMoves = 48;
     private static readonly Duration DriesAfter = Duration.FromHours(24);
 
     private readonly Night night;
     private readonly FindingList findings;
     private readonly IReadOnlyList<KilnLoad> loads;
+    private readonly ClockRules rules;
     private readonly NightTiming timing;
     private readonly PlannedFlasks flasks;
 
@@ -23,15 +22,14 @@ internal sealed class ClockPlanning
         this.night = night;
         this.flasks = flasks;
         this.findings = findings;
-        var rules = new ClockRules(night.Shop.Settings);
+        rules = new ClockRules(night.Shop.Settings);
         loads = new KilnLoading(night.Shop, findings, night.Clock is not null).Plan(flasks.Flasks);
         if (night.Clock is not null)
         {
             rules.Note(new Assumptions(findings));
         }
 
-        var hours = WorkingHours.Around(night.Shop.Settings, night.Clock);
-        timing = new NightTiming(new NightParts(rules, flasks), loads, flasks.SetAtLeast ?? Duration.Zero, night.Clock, hours);
+        timing = Timing(loads);
     }
 
     /// <summary>The clock of a night; missing where there is nothing to do.</summary>
@@ -137,34 +135,39 @@ internal sealed class ClockPlanning
             ClockWords.Of(outside[0]), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), move));
     }
 
-    // The nearest hour that leaves least outside.
+    // An hour that is better, or loads that are; the one that leaves least outside.
     private string Better(TimedNight timed)
     {
-        var (best, by) = (timed, 0.0);
-        for (var i = 1; i <= MostMoves && best.Outside > 0; i++)
+        var best = new NightMoves(timing).Best(timed);
+        if (best.Night.Outside > 0)
         {
-            foreach (var move in (double[])[-Quarter * i, Quarter * i])
-            {
-                var moved = timing.Plan(move);
-                if (moved.Outside < best.Outside)
-                {
-                    (best, by) = (moved, move);
-                }
-            }
+            var quiet = new KilnLoading(night.Shop, new FindingList(), asksPower: false);
+            best = NightMoves.OfLoads(loads).Select(groups => new NightMoves(Timing(quiet.Plan(flasks.Flasks, groups)), groups).Best(best.Night))
+                .Where(m => m.Groups is not null).Append(best).MinBy(m => m.Night.Outside)!;
         }
 
-        if (by == 0)
+        if (ReferenceEquals(best.Night, timed))
         {
-            return "No other hour within half a day of it is better: have somebody there, or make the night smaller.";
+            return "No other hour within half a day of it and no other kiln loads are better: have somebody there, or make the night smaller.";
         }
 
-        var clock = Answer(best);
+        var clock = Answer(best.Night);
         var left = clock.Steps.Count(s => s.IsOutside);
-        var hour = ClockWords.DayAndHour(TimeZoneInfo.ConvertTime(night.Clock!.At.AddMinutes(by), night.Clock.Zone).DateTime);
         var result = left == 0 ? "then nothing falls outside" : $"then {Say.Count(left, "step is", "steps are")} left outside";
         var pour = clock.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Pour);
-        return night.Clock.IsPour
-            ? $"Pour at {hour} instead: {result}, and the first step is at {ClockWords.DayAndHour(clock.Shown(Duration.Zero)!.Value)}."
-            : $"Start at {hour} instead: {result}{(pour is null ? "" : $", and the first pour is at {ClockWords.DayAndHour(clock.Shown(pour.Begins)!.Value)}")}.";
+        var follows = night.Clock!.IsPour ? $", and the first step is at {ClockWords.DayAndHour(clock.Shown(Duration.Zero)!.Value)}"
+            : pour is null ? "" : $", and the first pour is at {ClockWords.DayAndHour(clock.Shown(pour.Begins)!.Value)}";
+        return $"{Move(best)}: {result}{follows}.";
     }
+
+    private string Move(NightMove move)
+    {
+        var hour = ClockWords.DayAndHour(TimeZoneInfo.ConvertTime(night.Clock!.At.AddMinutes(move.Later), night.Clock.Zone).DateTime);
+        var verb = night.Clock.IsPour ? "pour" : "start";
+        return move.Groups is null ? $"{(night.Clock.IsPour ? "Pour" : "Start")} at {hour} instead"
+            : $"Type \"{KilnLoading.Typed(move.Groups)}\" as \"Kiln loads\" on the Shop sheet{(move.Later == 0 ? "" : $" and {verb} at {hour}")}";
+    }
+
+    private NightTiming Timing(IReadOnlyList<KilnLoad> planned) =>
+        new(new NightParts(rules, flasks), planned, flasks.SetAtLeast ?? Duration.Zero, night.Clock, WorkingHours.Around(night.Shop.Settings, night.Clock));
 }

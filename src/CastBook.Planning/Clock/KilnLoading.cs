@@ -23,6 +23,9 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
     // Memory: flask temperatures are given to some 10 °C, and no kiln holds its floor closer.
     private const double TogetherDegrees = 10;
 
+    // Less than this is not worth another load.
+    private static readonly Duration LeastSaving = Duration.FromMinutes(30);
+
     private readonly LoadWater water = new(findings);
     private readonly InversionRates inversions = new(shop, findings);
 
@@ -32,15 +35,49 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
         ? [(new Kiln { Name = "" }, null)]
         : [.. shop.Kilns.Select(k => (k, KilnFloor.Of(k)))];
 
-    /// <summary>The loads, in the order in which to run them.</summary>
+    private int turn;
+
+    /// <summary>The loads, in the order in which to run them: as the shop wants them, the rest as they fit.</summary>
     /// <param name="flasks">The flasks of the night.</param>
     public IReadOnlyList<KilnLoad> Plan(IReadOnlyList<FlaskPlan> flasks)
+    {
+        var loads = Plan(flasks, shop.Settings.KilnLoads);
+        foreach (var letter in shop.Settings.KilnLoads.SelectMany(g => g).Where(l => !loads.Any(load => load.Flasks.Contains(l))))
+        {
+            findings.Add(Catalogue.KilnLoadsNameNoFlask.At(Subject.Setting(SettingName.KilnLoads), letter));
+        }
+
+        foreach (var load in loads)
+        {
+            SaySaving(load, loads, flasks);
+        }
+
+        return loads;
+    }
+
+    /// <summary>The loads when some flasks are to stand together.</summary>
+    /// <param name="flasks">The flasks of the night.</param>
+    /// <param name="wanted">Which, load by load; flasks that it does not name follow as they fit.</param>
+    public IReadOnlyList<KilnLoad> Plan(IReadOnlyList<FlaskPlan> flasks, IReadOnlyList<IReadOnlyList<string>> wanted)
     {
         var open = flasks.Where(f => f.State < FlaskState.InKiln && f.Program is not null)
             .OrderBy(f => f.NoQuench).ThenByDescending(f => f.Program!.Total).ThenByDescending(f => f.Size.InsideDiameter)
             .ThenBy(f => FlaskLetters.Place(f.Letter)).ThenBy(f => f.Letter, StringComparer.Ordinal).ToList();
         var loads = new List<KilnLoad>();
-        for (var (turn, refused) = (0, 0); open.Count > 0; turn++)
+        foreach (var group in wanted)
+        {
+            var together = open.FindAll(f => group.Contains(f.Letter));
+            open.RemoveAll(together.Contains);
+            Run(together, loads);
+        }
+
+        Run(open, loads);
+        return loads;
+    }
+
+    private void Run(List<FlaskPlan> open, List<KilnLoad> loads)
+    {
+        for (var refused = 0; open.Count > 0; turn++)
         {
             var (kiln, floor) = kilns[turn % kilns.Count];
             var (together, spots) = Fill(floor, open);
@@ -58,9 +95,30 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
                 open.RemoveAt(0);
             }
         }
-
-        return loads;
     }
+
+    // The most demanding flask makes all that stand with it wait.
+    private void SaySaving(KilnLoad load, IReadOnlyList<KilnLoad> loads, IReadOnlyList<FlaskPlan> flasks)
+    {
+        var together = flasks.Where(f => load.Flasks.Contains(f.Letter)).ToLookup(f => f.Program!.Name == load.Schedule.Name, f => f.Letter);
+        if (!together[false].Any())
+        {
+            return;
+        }
+
+        var (slow, others) = (together[true].ToList(), together[false].ToList());
+        var alone = new KilnLoading(shop, new FindingList(), asksPower: false).Plan([.. flasks.Where(f => others.Contains(f.Letter))], []).Max(l => l.Takes);
+        if (load.Takes - alone >= LeastSaving)
+        {
+            var groups = loads.SelectMany(l => l == load ? (IReadOnlyList<string>[])[others, slow] : [l.Flasks]);
+            findings.Add(Catalogue.LoadWaitsForAFlask.At(
+                Subject.Setting(SettingName.KilnLoads), Say.Count(load.Number), Say.Hours(load.Takes), load.Schedule.Name, Say.Together(slow), Say.Together(others), Say.Hours(alone), Typed(groups)));
+        }
+    }
+
+    /// <summary>Loads as the shop types them.</summary>
+    /// <param name="groups">The flasks, load by load.</param>
+    public static string Typed(IEnumerable<IReadOnlyList<string>> groups) => string.Join("; ", groups.Select(g => string.Join(' ', g)));
 
     private (List<FlaskPlan> Flasks, IReadOnlyList<FloorSpot> Spots) Fill(KilnFloor? floor, List<FlaskPlan> open)
     {

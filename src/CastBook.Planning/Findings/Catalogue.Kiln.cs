@@ -10,6 +10,19 @@ public static partial class Catalogue
         "It is in no kiln load and not on the clock.",
         "Check the inside sizes on the Kilns sheet and \"Gap in the kiln\" on the Shop sheet, or burn it out elsewhere.");
 
+    /// <summary>A flask that the shop wants in a load and that is not there.</summary>
+    public static FindingKind KilnLoadsNameNoFlask { get; } = new(
+        "kiln-loads-name-no-flask", Severity.Check,
+        "\"Kiln loads\" names flask {0}, which does not wait for the kiln tonight.",
+        "The flasks it does name stand together as it says, and all others as they fit.",
+        "Correct \"Kiln loads\" on the Shop sheet, or clear it when the next night is planned.");
+
+    /// <summary>Flasks that wait for a more demanding one in their load.</summary>
+    public static FindingKind LoadWaitsForAFlask { get; } = new(
+        "load-waits-for-a-flask", Severity.Note,
+        "Load {0} takes {1} by \"{2}\", for the sake of {3}; by itself {4} could be poured after {5}.",
+        "", "Nothing to do. To run them apart, type \"{6}\" as \"Kiln loads\" on the Shop sheet.");
+
     /// <summary>The last hold is longer than the schedule's.</summary>
     public static FindingKind LastHoldLengthened { get; } = new(
         "last-hold-lengthened", Severity.Note,

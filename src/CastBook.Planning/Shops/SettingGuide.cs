@@ -51,6 +51,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.SecondFrom, "", "From which hour the second person is there, such as 08:00. Empty: whenever the first is."),
         new(SettingName.SecondUntil, "", "Until which hour the second person is there, such as 17:00. Empty: whenever the first is."),
         new(SettingName.StayWith, "", "What runs by itself and is still not left alone, with commas: steam, burnout. Empty: nothing."),
+        new(SettingName.KilnLoads, "", "Which flasks stand in the kiln together, load by load, such as A B; C D. Empty: as many as fit, the most demanding first."),
         new(SettingName.CoreTolerance, "°C", "How near the middle of a mould must be to the kiln when a hold ends. Empty: 20 before a pour, 25 at the top."),
         new(SettingName.GapInKiln, "mm", "The least gap between flasks in the kiln, and to its wall. Empty: 20."),
         new(SettingName.GapBetweenPieces, "mm", "The least gap between two pieces on a tree. Empty: 3."),

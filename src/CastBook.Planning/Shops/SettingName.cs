@@ -132,6 +132,9 @@ public static class SettingName
     /// <summary>Which steps that run by themselves are not left alone.</summary>
     public const string StayWith = "Stay with";
 
+    /// <summary>Which flasks stand in the kiln together.</summary>
+    public const string KilnLoads = "Kiln loads";
+
     /// <summary>How near the core of a mould must be to its kiln.</summary>
     public const string CoreTolerance = "Core tolerance";
 

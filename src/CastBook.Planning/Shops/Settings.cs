@@ -118,6 +118,9 @@ public sealed record Settings
     /// <summary>Steps that run by themselves and are not left alone.</summary>
     public IReadOnlyList<ClockStepKind> StayWith { get; init; } = [];
 
+    /// <summary>Which flasks stand in the kiln together, load by load, by letter; empty where the planner chooses.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> KilnLoads { get; init; } = [];
+
     /// <summary>How near the core of a mould must be to its kiln when a hold ends.</summary>
     public TemperatureDelta? CoreTolerance { get; init; }
 

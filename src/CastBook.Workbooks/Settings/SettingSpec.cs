@@ -65,6 +65,7 @@ internal sealed record SettingSpec(
         Said(SettingName.SecondFrom, "an hour, such as 08:00", (s, w) => HourText.Read(w) is { } hour ? s with { SecondFrom = hour } : null),
         Said(SettingName.SecondUntil, "an hour, such as 17:00", (s, w) => HourText.Read(w) is { } hour ? s with { SecondUntil = hour } : null),
         Said(SettingName.StayWith, ShopWords.StepsAlone, (s, w) => ShopWords.Alone(w) is { } steps ? s with { StayWith = steps } : null),
+        Said(SettingName.KilnLoads, "letters of flasks, such as A B; C D", (s, w) => s with { KilnLoads = ShopWords.Loads(w) }),
         Measured(SettingName.CoreTolerance, Dimension.Temperature, "°C, such as 20", (s, v) => s with { CoreTolerance = TemperatureDelta.FromDegreesCelsius(v) }) with { IsStep = true },
         Measured(SettingName.GapInKiln, Dimension.Length, "mm", (s, v) => s with { GapInKiln = Length.FromMillimeters(v) }),
         Measured(SettingName.GapBetweenPieces, Dimension.Length, "mm", (s, v) => s with { GapBetweenPieces = Length.FromMillimeters(v) }),

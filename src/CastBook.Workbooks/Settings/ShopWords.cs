@@ -103,6 +103,13 @@ internal static class ShopWords
         _ => null,
     });
 
+    /// <summary>The letters of flasks, load by load.</summary>
+    public static IReadOnlyList<IReadOnlyList<string>> Loads(string text) =>
+    [
+        .. text.Split([';', '/', '|', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            .Select(load => (IReadOnlyList<string>)[.. load.ToUpperInvariant().Split([' ', ',', '+'], StringSplitOptions.RemoveEmptyEntries)]),
+    ];
+
     public static Silica? Silica(string text) => Key(text) switch
     {
         "QUARTZ" => Casting.Investing.Silica.Quartz,

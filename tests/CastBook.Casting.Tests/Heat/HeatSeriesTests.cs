@@ -10,6 +10,14 @@ public sealed class HeatSeriesTests
     [InlineData(5.520078110286310649596604)]
     public void J0_AtItsPrintedZeros_IsNought(double zero) => Bessel.J0(zero).ShouldBe(0, 1e-14);
 
+    // Wolfram MathWorld, Bessel Function Zeros.
+    [Theory]
+    [InlineData(8.6537)]
+    [InlineData(11.7915)]
+    [InlineData(14.9309)]
+    public void J0_AtZerosOfFourDecimals_ChangesItsSign(double zero) =>
+        (Bessel.J0(zero - 0.51e-4) * Bessel.J0(zero + 0.51e-4)).ShouldBeLessThan(0);
+
     // Çengel, Heat Transfer, table of J0 and J1.
     [Theory]
     [InlineData(1, 0.7652, 0.4400)]

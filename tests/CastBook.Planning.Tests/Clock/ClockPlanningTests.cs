@@ -172,6 +172,53 @@ public sealed class ClockPlanningTests
         plan.Clock.Steps.ShouldAllBe(s => !s.Watched || !s.Hands);
     }
 
+    // Each pour takes 45 minutes and the last quench its wait, so that six or five flasks are more than the four hours of a morning, and four are not.
+    [Fact]
+    public void Plan_PoursOfALoadTakeTooLong_ProposesToPartIt()
+    {
+        var mornings = Wrenmoor.Answered with { AtWorkFrom = new TimeOnly(7, 0), AtWorkUntil = new TimeOnly(11, 0), PouringTakes = Duration.FromMinutes(45) };
+        var shop = Kilned(side: 400, settings: mornings) with { FlaskSizes = [Wrenmoor.Small with { Owned = 6 }] };
+
+        var plan = Plan(shop, Start(7), OneAFlask(6));
+
+        plan.Clock!.Loads.ShouldHaveSingleItem();
+        var finding = plan.The("steps-outside-hours");
+        finding.Remedy.ShouldStartWith("Type \"A B; C D E F\" as \"Kiln loads\" on the Shop sheet: then nothing falls outside, and the first pour is at ");
+        var parted = Plan(shop with { Settings = mornings with { KilnLoads = [["A", "B"], ["C", "D", "E", "F"]] } }, Start(7), OneAFlask(6));
+        parted.Ids().ShouldNotContain("steps-outside-hours");
+        parted.Clock!.Loads.Select(l => string.Concat(l.Flasks)).ShouldBe(["AB", "CDEF"]);
+        finding.Remedy.ShouldEndWith($"the first pour is at {Hour(parted.Clock, ClockStepKind.Pour)}.");
+    }
+
+    [Fact]
+    public void Plan_LoadsThatTheShopWants_StandTogetherAndTheRestFollows()
+    {
+        var plan = Plan(Kilned(settings: Wrenmoor.Answered with { KilnLoads = [["C"], ["A", "Z"]] }), Start(20), OneAFlask(5));
+
+        plan.Clock!.Loads.Select(l => string.Concat(l.Flasks)).ShouldBe(["C", "A", "BDE"]);
+        plan.The("kiln-loads-name-no-flask").Text().ShouldBe(
+            "\"Kiln loads\" names flask Z, which does not wait for the kiln tonight. The flasks it does name stand together as it says, and all others as they fit. "
+            + "Correct \"Kiln loads\" on the Shop sheet, or clear it when the next night is planned.");
+    }
+
+    // Resin runs ten hours where wax runs eight, and both have the same fall.
+    [Fact]
+    public void Plan_WaxWaitsForResin_SaysWhatItWouldSave()
+    {
+        var shop = Kilned() with { Materials = [Wrenmoor.Wax, Wrenmoor.Resin] };
+        var resin = Wrenmoor.Ring() with { Alloy = "Bell bronze", Material = "Castable resin" };
+
+        var plan = Plan(shop, Start(20), Wrenmoor.Ring() with { Material = "Injection wax" }, resin);
+
+        var (wax, other) = (plan.Flasks.Single(f => f.IsWax).Letter, plan.Flasks.Single(f => !f.IsWax).Letter);
+        plan.The("load-waits-for-a-flask").Text().ShouldBe(
+            $"Load 1 takes 11 h 55 by \"resin 10 h\", for the sake of {other}; by itself {wax} could be poured after 9 h 55. "
+            + $"Nothing to do. To run them apart, type \"{wax}; {other}\" as \"Kiln loads\" on the Shop sheet.");
+        var apart = Plan(shop with { Settings = Wrenmoor.Answered with { KilnLoads = [[wax], [other]] } }, Start(20), Wrenmoor.Ring() with { Material = "Injection wax" }, resin);
+        apart.Clock!.Loads.Select(l => l.Takes.Hours).ShouldBe([9.92, 11.92], 1e-9);
+        apart.Ids().ShouldNotContain("load-waits-for-a-flask");
+    }
+
     // Three flasks of 81 mm outside with 20 mm between them and to the wall need more than 230 mm; two stand across the corners.
     [Fact]
     public void Plan_SmallKiln_RunsLoadsOneAfterTheOther()

@@ -155,11 +155,12 @@ public sealed class ShopReaderTests
     public void Read_PeopleOfTheNight_GivesStepsAndHours()
     {
         var settings = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row("Two people for", "Pour, base off and load").Row("Second person from", "8:00")
-            .Row("Second person until", "17.30").Row("Stay with", "steam; burnout")).Night.Shop.Settings;
+            .Row("Second person until", "17.30").Row("Stay with", "steam; burnout").Row("Kiln loads", "a, b; C D")).Night.Shop.Settings;
 
         settings.TwoPeopleFor.ShouldBe([ClockStepKind.Pour, ClockStepKind.BaseOff, ClockStepKind.LoadKiln]);
         settings.StayWith.ShouldBe([ClockStepKind.Steam, ClockStepKind.Stage, ClockStepKind.Fall]);
         (settings.SecondFrom, settings.SecondUntil).ShouldBe((new TimeOnly(8, 0), new TimeOnly(17, 30)));
+        settings.KilnLoads.Select(string.Concat).ShouldBe(["AB", "CD"]);
     }
 
     [Fact]

@@ -1,0 +1,66 @@
+using CastBook.Casting.Heat;
+using MathNet.Numerics;
+using MathNet.Numerics.RootFinding;
+
+namespace CastBook.Casting.Tests.Witnesses;
+
+/// <summary>The heat of a cylinder beside a general library for mathematics: its Bessel functions, its way to find roots.</summary>
+public sealed class HeatWitnessTests
+{
+    public static TheoryData<double> Biots => [0.01, 0.1, 0.7047, 1, 3, 4.8, 10, 45.5, 300, 5000];
+
+    [Fact]
+    public void Bessel_AnyPlace_IsTheLibrarys()
+    {
+        for (var x = 0.0; x <= 60; x += 0.37)
+        {
+            Bessel.J0(x).ShouldBe(SpecialFunctions.BesselJ(0, x), 1e-13, $"{x}");
+            Bessel.J1(x).ShouldBe(SpecialFunctions.BesselJ(1, x), 1e-13, $"{x}");
+        }
+    }
+
+    // Every root from nought on, found by walking in small steps and closing in with the library's own method.
+    [Theory]
+    [MemberData(nameof(Biots))]
+    public void Eigenvalue_AnyBiot_IsTheLibrarysRootOfThatNumber(double biot)
+    {
+        Roots(z => (z * SpecialFunctions.BesselJ(1, z)) - (biot * SpecialFunctions.BesselJ(0, z)), 8)
+            .Zip(Enumerable.Range(0, 8).Select(n => CylinderCooling.Eigenvalue(n, biot))).ShouldAllBe(r => Math.Abs(r.First - r.Second) < 1e-9);
+        Roots(z => (z * Math.Sin(z)) - (biot * Math.Cos(z)), 8)
+            .Zip(Enumerable.Range(0, 8).Select(n => WallCooling.Eigenvalue(n, biot))).ShouldAllBe(r => Math.Abs(r.First - r.Second) < 1e-9);
+    }
+
+    // The middle of a cylinder like a flask: 100 × 160 mm, 0.5 W/(m K), 0.5 mm²/s, 30 W/(m² K), thirty minutes and less.
+    [Theory]
+    [InlineData(1800)]
+    [InlineData(300)]
+    [InlineData(60)]
+    public void Left_OfAFlask_IsTheSumOfTheLibrarysTerms(double seconds)
+    {
+        var (sideBiot, wallBiot) = (30 * 0.05 / 0.5, 30 * 0.08 / 0.5);
+        var (side, wall) = (0.5e-6 * seconds / (0.05 * 0.05), 0.5e-6 * seconds / (0.08 * 0.08));
+        var cylinder = Roots(z => (z * SpecialFunctions.BesselJ(1, z)) - (sideBiot * SpecialFunctions.BesselJ(0, z)), 30).Sum(z =>
+        {
+            var (j0, j1) = (SpecialFunctions.BesselJ(0, z), SpecialFunctions.BesselJ(1, z));
+            return 2 * j1 / (z * ((j0 * j0) + (j1 * j1))) * Math.Exp(-z * z * side);
+        });
+        var slab = Roots(z => (z * Math.Sin(z)) - (wallBiot * Math.Cos(z)), 30).Sum(z => 4 * Math.Sin(z) / ((2 * z) + Math.Sin(2 * z)) * Math.Exp(-z * z * wall));
+
+        (CylinderCooling.Left(sideBiot, side, 0) * WallCooling.Left(wallBiot, wall, 0)).ShouldBe(cylinder * slab, 1e-8);
+    }
+
+    private static List<double> Roots(Func<double, double> function, int count)
+    {
+        var roots = new List<double>();
+        const double Step = 0.05;
+        for (var at = 1e-9; roots.Count < count; at += Step)
+        {
+            if (function(at) < 0 != function(at + Step) < 0)
+            {
+                roots.Add(Brent.FindRoot(function, at, at + Step, 1e-13));
+            }
+        }
+
+        return roots;
+    }
+}
