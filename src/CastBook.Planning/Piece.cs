@@ -124,6 +124,9 @@ public sealed record Piece
     /// <summary>The night the row belongs to: a day as <c>2026-12-03</c>, or a name as written.</summary>
     public string? Night { get; init; }
 
+    /// <summary>Whose piece it is, as written.</summary>
+    public string? Customer { get; init; }
+
     /// <summary>Whether the row is marked done.</summary>
     public bool Done { get; init; }
 

@@ -31,6 +31,7 @@ public static class PieceField
     public const string Due = "due";
     public const string Night = "night";
     public const string Done = "done";
+    public const string Customer = "customer";
     public const string KeepInFlask = "keepInFlask";
     public const string LeaveOut = "leaveOut";
 }

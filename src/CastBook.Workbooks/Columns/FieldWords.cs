@@ -33,6 +33,7 @@ internal static class FieldWords
         PieceField.Due => "due",
         PieceField.Night => "night",
         PieceField.Done => "done",
+        PieceField.Customer => "customer",
         PieceField.KeepInFlask => "keep in flask",
         PieceField.LeaveOut => "leave out",
         OwnName.MetalEach => "metal each",

@@ -178,8 +178,9 @@ internal sealed class TreeBlock
 
     private string Words(PieceShare share)
     {
-        var name = pieces[share.PieceId].Name;
-        var words = string.Create(CultureInfo.InvariantCulture, $"{(name.Length == 0 ? "unnamed" : name)} ×{share.Quantity}");
+        var piece = pieces[share.PieceId];
+        var whose = piece.Customer is { Length: > 0 } customer ? $" for {customer}" : "";
+        var words = string.Create(CultureInfo.InvariantCulture, $"{(piece.Name.Length == 0 ? "unnamed" : piece.Name)}{whose} ×{share.Quantity}");
         var places = flask.Columns.SelectMany(c => c.Places).Where(p => p.PieceId == share.PieceId).ToList();
         return places.Count == 0 ? words : $"{words}: {WayUp(places[0])}, gate {Millimetres(places[0].Gate.Millimeters)} mm long, {Millimetres(places[0].Tilt.Degrees)}° to the trunk";
     }

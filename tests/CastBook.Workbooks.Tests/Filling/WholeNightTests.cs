@@ -97,6 +97,11 @@ public sealed class WholeNightTests
         filled["Night plan", "L5"].ShouldBe(538.0);
     }
 
+    // Whoever waxes up from the page must know whose piece it is.
+    [Fact]
+    public void Fill_Trees_SayWhosePieceItIs() =>
+        Filled.From(Nights.Whole()).SheetXml("Trees").ShouldContain("Otter signet for Fernleaf ×6");
+
     private static string XmlOf(byte[] book)
     {
         using var package = CastBook.Workbooks.Reading.Package.BookPackage.Open(new MemoryStream(book));

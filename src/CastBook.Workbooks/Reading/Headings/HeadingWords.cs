@@ -32,6 +32,7 @@ internal static class HeadingWords
         (PieceField.Due, Dimension.None),
         (PieceField.Night, Dimension.None),
         (PieceField.Done, Dimension.None),
+        (PieceField.Customer, Dimension.None),
         (PieceField.KeepInFlask, Dimension.None),
         (PieceField.LeaveOut, Dimension.None),
     ];

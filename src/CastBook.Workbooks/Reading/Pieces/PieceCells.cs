@@ -144,6 +144,11 @@ internal sealed class PieceCells
         return values.Text(cell);
     }
 
+    /// <summary>Words that nothing is reckoned from; a cell that has none says nothing and is no fault.</summary>
+    /// <param name="field">The field.</param>
+    public string? Words(string field) =>
+        fields.TryGetValue(field, out var known) && Cell(known.Column) is { Kind: not CellKind.Error } cell ? values.Text(cell) : null;
+
     /// <summary>A yes or no; no where the cell says nothing.</summary>
     public bool YesOrNo(string field, Func<FindingKind> otherwise)
     {

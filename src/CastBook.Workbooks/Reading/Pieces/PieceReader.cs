@@ -50,6 +50,7 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
             Night = cells.Night(),
             Done = done,
             LeaveOut = leaveOut,
+            Customer = cells.Words(PieceField.Customer),
             KeepInFlask = cells.Text(PieceField.KeepInFlask, "flask to keep it in"),
             LastFlasks = flaskColumn is { } column ? FlaskShares.Parse(grid.Cell(row, column).Text, quantity) : [],
         };
