@@ -37,11 +37,11 @@ internal sealed class FlaskSharing
         var answers = new GroupAnswer[groups.Count];
         if (groups.Count == 1)
         {
-            answers[0] = groups[0].Pack(free, stop);
+            answers[0] = groups[0].Pack(free, inBrief: false, stop);
         }
         else
         {
-            Parallel.For(0, groups.Count, i => answers[i] = groups[i].Pack(free, stop));
+            Parallel.For(0, groups.Count, i => answers[i] = groups[i].Pack(free, inBrief: false, stop));
         }
 
         open.Add(new Way([.. groups.Select(_ => free)], answers));
@@ -124,7 +124,7 @@ internal sealed class FlaskSharing
         var key = string.Create(CultureInfo.InvariantCulture, $"{group}:{Key(free)}");
         if (!known.TryGetValue(key, out var answer))
         {
-            known[key] = answer = groups[group].Pack(free, stop);
+            known[key] = answer = groups[group].Pack(free, inBrief: true, stop);
             packings--;
         }
 

@@ -13,7 +13,7 @@ internal sealed class GroupPacking
     private const long CostOfMl = 1000;
 
     // Steps to look for a few moves that are worth as much as a search afresh.
-    private const long WorkOfCalm = 60_000_000;
+    private const long WorkOfCalm = 800_000_000;
 
     private readonly PieceGroup group;
     private readonly IReadOnlyList<UsableSize> sizes;
@@ -42,14 +42,15 @@ internal sealed class GroupPacking
 
     /// <summary>Packs the rows.</summary>
     /// <param name="free">How many of each size are free.</param>
+    /// <param name="inBrief">Whether this is one of many ways to pack them.</param>
     /// <param name="stop">Ends the search early.</param>
-    public GroupAnswer Pack(IReadOnlyList<int> free, CancellationToken stop)
+    public GroupAnswer Pack(IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
     {
         var pieces = group.Pieces
             .Select(p => (Piece: p, Count: p.Quantity, Pin: group.Wishes.TryGetValue(p.Id, out var letter) ? letters.IndexOf(letter) : -1))
             .ToList();
         var unmet = new Dictionary<int, int>();
-        var answer = Solve(pieces, free, stop);
+        var answer = Solve(pieces, free, inBrief, stop);
 
         // What finds no room in the flask it is wanted in goes wherever there is room.
         for (var i = pieces.Count - 1; i >= 0; i--)
@@ -64,7 +65,7 @@ internal sealed class GroupPacking
 
         if (unmet.Count > 0)
         {
-            answer = Solve(pieces, free, stop);
+            answer = Solve(pieces, free, inBrief, stop);
         }
 
         return Answer(pieces, answer, unmet);
@@ -126,7 +127,7 @@ internal sealed class GroupPacking
         return new PackedFlask(flask.Size.Index, [.. content.Select(c => new PackCount(c.Key, c.Value))], []) { Pin = pin };
     }
 
-    private PackAnswer Solve(List<(TreePiece Piece, int Count, int Pin)> pieces, IReadOnlyList<int> free, CancellationToken stop)
+    private PackAnswer Solve(List<(TreePiece Piece, int Count, int Pin)> pieces, IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
     {
         var items = pieces.Select(p => new PackItem(p.Count, MetalOf(p.Piece), [.. sizes.Select(s => Shape(p.Piece, s))])
         {
@@ -136,7 +137,7 @@ internal sealed class GroupPacking
             Urgency = p.Piece.Metal.Piece.Due is { } due ? Math.Max(1, PackItem.MostUrgent - dates.IndexOf(due)) : 0,
         });
         var flasks = sizes.Select(s => new PackSize(s.Rod, roomUnits[s.Index], Cost(s), free[s.Index]));
-        return PackSolver.Solve(new PackProblem([.. items], [.. flasks]), Seed, stop);
+        return PackSolver.Solve(new PackProblem([.. items], [.. flasks]), Seed, inBrief, stop);
     }
 
     // By the alloy alone, so that other alloys of the night change nothing.

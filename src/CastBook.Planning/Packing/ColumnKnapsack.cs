@@ -6,12 +6,17 @@ namespace CastBook.Planning.Packing;
 /// <summary>The most valuable sector: which pieces hang one above the other on a length of trunk.</summary>
 /// <remarks>
 /// Pieces are offered longest tail first, the order in which they hang; then only the height reached so far matters, and a table over
-/// that height finds the best. Copies are taken in powers of two.
+/// that height finds the best. Copies are taken in powers of two. Values that are too large for the table are made smaller and
+/// rounded up, so that what it says is never less than what a sector is worth.
 /// </remarks>
 internal sealed class ColumnKnapsack
 {
-    private readonly List<(int Piece, int Count, int Length, int Limit)> rows = [];
-    private long[] table = [];
+    // What all pieces together are worth must stay below two to this power.
+    private const int MostBits = 30;
+
+    private (int Piece, int Count, int Length, int Limit)[] rows = new (int, int, int, int)[64];
+    private int rowCount;
+    private int[] table = [];
     private int stride;
 
     /// <summary>Steps of the table so far; what search is bounded by.</summary>
@@ -23,9 +28,11 @@ internal sealed class ColumnKnapsack
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public long Solve(ReadOnlySpan<ColumnPiece> pieces, int rod)
     {
-        rows.Clear();
+        rowCount = 0;
         stride = rod + 1;
-        Room(1).Clear();
+        Reserve(1);
+        table.AsSpan(0, stride).Clear();
+        var shift = Shift(pieces, rod);
         var limit = -1;
         for (var i = 0; i < pieces.Length; i++)
         {
@@ -38,22 +45,23 @@ internal sealed class ColumnKnapsack
 
             if (limit >= 0)
             {
-                var row = table.AsSpan(rows.Count * stride, stride);
+                var row = table.AsSpan(rowCount * stride, stride);
                 row[(limit + 1)..(end + 1)].Fill(row[limit]);
             }
 
             limit = end;
+            var value = (int)((piece.Value + (1L << shift) - 1) >> shift);
             var copies = Math.Min(piece.Copies, end / piece.Pitch);
             for (var count = 1; copies > 0; copies -= count, count = Math.Min(count * 2, copies))
             {
-                Room(rows.Count + 2);
-                rows.Add((i, count, piece.Pitch * count, end));
+                Reserve(rowCount + 2);
+                rows[rowCount++] = (i, count, piece.Pitch * count, end);
                 Work += end;
-                Offer(table.AsSpan((rows.Count - 1) * stride, end + 1), table.AsSpan(rows.Count * stride, end + 1), piece.Pitch * count, piece.Value * count);
+                Offer(table.AsSpan((rowCount - 1) * stride, end + 1), table.AsSpan(rowCount * stride, end + 1), piece.Pitch * count, value * count);
             }
         }
 
-        return limit < 0 ? 0 : table[(rows.Count * stride) + limit];
+        return limit < 0 ? 0 : (long)table[(rowCount * stride) + limit] << shift;
     }
 
     /// <summary>How many of each piece the best sector takes.</summary>
@@ -63,7 +71,7 @@ internal sealed class ColumnKnapsack
     {
         counts.Clear();
         var h = int.MaxValue;
-        for (var r = rows.Count - 1; r >= 0; r--)
+        for (var r = rowCount - 1; r >= 0; r--)
         {
             var (piece, count, length, limit) = rows[r];
             h = Math.Min(h, limit);
@@ -75,26 +83,49 @@ internal sealed class ColumnKnapsack
         }
     }
 
-    private Span<long> Room(int rowCount)
+    // A sector takes no more than there is trunk for, and what is rounded up adds one for each copy.
+    private static int Shift(ReadOnlySpan<ColumnPiece> pieces, int rod)
     {
-        if (table.Length < rowCount * stride)
+        var (most, copies) = (0.0, 0L);
+        for (var i = 0; i < pieces.Length; i++)
         {
-            Array.Resize(ref table, rowCount * stride * 2);
+            var count = Math.Min(pieces[i].Copies, rod / pieces[i].Pitch);
+            most += (double)pieces[i].Value * count;
+            copies += count;
         }
 
-        return table.AsSpan(0, stride);
+        var shift = 0;
+        for (; most + copies >= 1L << MostBits; most /= 2)
+        {
+            shift++;
+        }
+
+        return shift;
+    }
+
+    private void Reserve(int count)
+    {
+        if (table.Length < count * stride)
+        {
+            Array.Resize(ref table, count * stride * 2);
+        }
+
+        if (rows.Length < count)
+        {
+            Array.Resize(ref rows, count * 2);
+        }
     }
 
     // The table is where the time goes; it must not run slowly first.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Offer(ReadOnlySpan<long> without, Span<long> with, int length, long value)
+    private static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int value)
     {
         without[..length].CopyTo(with);
         var h = length;
-        var more = new Vector<long>(value);
-        for (; h <= without.Length - Vector<long>.Count; h += Vector<long>.Count)
+        var more = new Vector<int>(value);
+        for (; h <= without.Length - Vector<int>.Count; h += Vector<int>.Count)
         {
-            Vector.Max(new Vector<long>(without[h..]), new Vector<long>(without[(h - length)..]) + more).CopyTo(with[h..]);
+            Vector.Max(new Vector<int>(without[h..]), new Vector<int>(without[(h - length)..]) + more).CopyTo(with[h..]);
         }
 
         for (; h < without.Length; h++)

@@ -3,7 +3,10 @@ using System.Runtime.CompilerServices;
 namespace CastBook.Planning.Packing;
 
 /// <summary>Chooses among trees at least cost, in parts of trees, so that every piece is hung: the simplex method.</summary>
-/// <remarks>Rows are pieces, each to be hung at least as often as there are copies, then sizes, each used at most as often as it is free.</remarks>
+/// <remarks>
+/// Rows are pieces, each to be hung at least as often as there are copies, then sizes, each used at most as often as it is free, then
+/// all flasks together.
+/// </remarks>
 internal sealed class CoverMaster
 {
     private const double Dust = 1e-9;
@@ -24,11 +27,12 @@ internal sealed class CoverMaster
     /// <summary>Starts with nothing hung.</summary>
     /// <param name="needs">How often each piece is wanted.</param>
     /// <param name="free">How often each size may be used.</param>
-    public CoverMaster(IReadOnlyList<int> needs, IReadOnlyList<int> free)
+    /// <param name="most">How many flasks there may be altogether.</param>
+    public CoverMaster(IReadOnlyList<int> needs, IReadOnlyList<int> free, int most)
     {
         items = needs.Count;
-        rows = items + free.Count;
-        need = [.. needs.Select(n => (double)n), .. free.Select(f => -(double)f)];
+        rows = items + free.Count + 1;
+        need = [.. needs.Select(n => (double)n), .. free.Select(f => -(double)f), -most];
         Duals = new double[rows];
         amounts = [.. need.Select(Math.Abs)];
         basis = new int[rows];
@@ -44,7 +48,7 @@ internal sealed class CoverMaster
         }
     }
 
-    /// <summary>What each row is worth: a piece, or one more of a size; in the unit of the costs.</summary>
+    /// <summary>What each row is worth: a piece, one more of a size, or one more flask; in the unit of the costs.</summary>
     public double[] Duals { get; }
 
     /// <summary>Steps so far.</summary>
@@ -56,14 +60,15 @@ internal sealed class CoverMaster
     /// <param name="cost">Its cost, about 1.</param>
     public void Add(IReadOnlyList<PackCount> content, int size, double cost)
     {
-        var at = new int[content.Count + 1];
-        var counts = new double[content.Count + 1];
+        var at = new int[content.Count + 2];
+        var counts = new double[content.Count + 2];
         for (var i = 0; i < content.Count; i++)
         {
             (at[i], counts[i]) = (content[i].Item, content[i].Count);
         }
 
-        (at[^1], counts[^1]) = (items + size, -1);
+        (at[^2], counts[^2]) = (items + size, -1);
+        (at[^1], counts[^1]) = (rows - 1, -1);
         columns.Add((at, counts, cost));
     }
 

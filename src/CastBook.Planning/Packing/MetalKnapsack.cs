@@ -21,7 +21,7 @@ internal sealed class MetalKnapsack(PackProblem problem)
     /// <param name="values">What each piece is worth.</param>
     /// <param name="room">The most metal.</param>
     /// <param name="chosen">Takes how many of each piece are chosen; other pieces are not touched.</param>
-    public void Choose(List<int> candidates, int[] left, long[] values, long room, int[] chosen)
+    public void Choose(ReadOnlySpan<int> candidates, int[] left, long[] values, long room, int[] chosen)
     {
         var unit = Unit(candidates, room);
         var cells = (int)(room / unit);
@@ -30,7 +30,7 @@ internal sealed class MetalKnapsack(PackProblem problem)
         foreach (var item in candidates)
         {
             chosen[item] = 0;
-            var metal = Math.Max(1, (problem.Items[item].Metal + unit - 1) / unit);
+            var metal = Math.Max(1, (problem.Metals[item] + unit - 1) / unit);
             var copies = (int)Math.Min(left[item], cells / metal);
             for (var count = 1; copies > 0; copies -= count, count = Math.Min(count * 2, copies))
             {
@@ -45,7 +45,7 @@ internal sealed class MetalKnapsack(PackProblem problem)
             {
                 var (item, count) = rows[r];
                 chosen[item] += count;
-                at -= count * (int)Math.Max(1, (problem.Items[item].Metal + unit - 1) / unit);
+                at -= count * (int)Math.Max(1, (problem.Metals[item] + unit - 1) / unit);
             }
         }
     }
@@ -74,12 +74,12 @@ internal sealed class MetalKnapsack(PackProblem problem)
         }
     }
 
-    private long Unit(List<int> candidates, long room)
+    private long Unit(ReadOnlySpan<int> candidates, long room)
     {
         var common = room;
         foreach (var item in candidates)
         {
-            var (a, b) = (common, problem.Items[item].Metal);
+            var (a, b) = (common, problem.Metals[item]);
             while (b > 0)
             {
                 (a, b) = (b, a % b);

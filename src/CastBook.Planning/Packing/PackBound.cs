@@ -15,23 +15,24 @@ internal sealed class PackBound
     private readonly List<(TreeLimit Limit, int Setting)> kinds = [];
     private readonly List<(PackCount[] Content, int Size)> trees = [];
     private readonly List<PackCut> cuts = [];
-    private readonly double unit;
     private readonly long[] values;
     private readonly long[] extra;
     private CoverMaster master;
     private long workOfMasters;
+    private long[] costs;
     private int[] free;
+    private int mostFlasks;
+    private double unit;
 
     /// <summary>Prepares the proof.</summary>
     /// <param name="problem">The problem, without wishes for a flask.</param>
     public PackBound(PackProblem problem)
     {
         this.problem = problem;
-        free = [.. problem.Sizes.Select(s => s.Free)];
+        (free, costs) = ([.. problem.Sizes.Select(s => s.Free)], [.. problem.Sizes.Select(s => s.Cost)]);
         filling = new TreeFilling(problem);
         master = Master();
-        unit = problem.Sizes.Max(s => s.Cost);
-        (values, extra) = (new long[problem.Items.Length], new long[problem.Sizes.Length]);
+        (values, extra) = (new long[problem.Items.Length], new long[problem.Sizes.Length + 1]);
         for (var size = 0; size < problem.Sizes.Length; size++)
         {
             Prepare(size);
@@ -43,20 +44,22 @@ internal sealed class PackBound
 
     /// <summary>Tells of a tree that can be hung.</summary>
     /// <param name="flask">The tree.</param>
-    public void Know(PackedFlask flask) => Add(flask.Content, flask.Size);
+    public void Know(PackedFlask flask) => trees.Add((flask.Content, flask.Size));
 
     /// <summary>Whether it is known already that so many flasks of each size cannot take everything.</summary>
     /// <param name="counts">How many of each size.</param>
     public bool IsRefuted(int[] counts) => cuts.Exists(c => c.Refutes(counts));
 
     /// <summary>The least cost with so many flasks of each size.</summary>
+    /// <param name="costOf">What one of each size costs; more than 0.</param>
     /// <param name="counts">How many of each size there are.</param>
+    /// <param name="most">How many flasks there may be altogether.</param>
     /// <param name="enough">A bound over this needs no more looking.</param>
     /// <param name="work">How many steps to spend.</param>
     /// <param name="stop">Ends the proof early.</param>
-    public long Find(int[] counts, long enough, long work, CancellationToken stop)
+    public long Find(long[] costOf, int[] counts, int most, long enough, long work, CancellationToken stop)
     {
-        Restart(counts);
+        Restart(costOf, counts, most);
         var (least, end) = (0L, Work + work);
         while (Work < end && !stop.IsCancellationRequested)
         {
@@ -78,16 +81,16 @@ internal sealed class PackBound
         return least;
     }
 
-    private CoverMaster Master() => new([.. problem.Items.Select(i => i.Quantity)], free);
+    private CoverMaster Master() => new([.. problem.Items.Select(i => i.Quantity)], free, mostFlasks);
 
-    private void Restart(int[] counts)
+    private void Restart(long[] costOf, int[] counts, int most)
     {
         workOfMasters += master.Work;
-        free = counts;
+        (costs, free, mostFlasks, unit) = (costOf, counts, most, costOf.Max());
         master = Master();
         foreach (var (content, size) in trees)
         {
-            master.Add(content, size, problem.Sizes[size].Cost / unit);
+            master.Add(content, size, costs[size] / unit);
         }
     }
 
@@ -126,12 +129,12 @@ internal sealed class PackBound
         }
     }
 
-    private long Dear(int size) => problem.Sizes[size].Cost + extra[size];
+    private long Dear(int size) => costs[size] + extra[size] + extra[^1];
 
     private void Add(PackCount[] content, int size)
     {
         trees.Add((content, size));
-        master.Add(content, size, problem.Sizes[size].Cost / unit);
+        master.Add(content, size, costs[size] / unit);
     }
 
     // Trees that are worth more than they cost, found quickly.
@@ -187,10 +190,12 @@ internal sealed class PackBound
         }
 
         cuts.Add(new PackCut(total, [.. worths.Select((w, size) => free[size] > 0 ? w : -1)]));
-        for (var size = 0; size < extra.Length; size++)
+        for (var size = 0; size < free.Length; size++)
         {
             total -= (Int128)extra[size] * free[size];
         }
+
+        total -= (Int128)extra[^1] * mostFlasks;
 
         // Worths are made smaller until no tree is worth more than it costs; what is left of a whole is rounded up.
         return (total <= 0 ? 0 : (long)(((total * ofCost) + most - 1) / most), more);

@@ -2,26 +2,14 @@ namespace CastBook.Planning.Packing;
 
 /// <summary>What any plan that places everything must cost, seen at a glance.</summary>
 /// <remarks>
-/// One piece takes at least its weight of whatever flask it is in, and weights of one flask add up to one at most. Pieces whose only
-/// setting is the same cannot be helped by other settings.
+/// One piece takes at least its share of the space of whatever flask it is in, and its share of the metal, and neither adds up to more
+/// than one in a flask. Pieces whose only setting is the same cannot be helped by other settings.
 /// </remarks>
 internal static class PackFloor
 {
     /// <summary>The least cost.</summary>
     /// <param name="problem">The problem.</param>
-    public static long Of(PackProblem problem)
-    {
-        var count = Flasks(problem);
-        var cost = 0L;
-        foreach (var size in problem.Sizes.OrderBy(s => s.Cost))
-        {
-            var take = Math.Min(count, size.Free);
-            cost += take * size.Cost;
-            count -= take;
-        }
-
-        return cost;
-    }
+    public static long Of(PackProblem problem) => PackSizes.Least(problem, Flasks(problem));
 
     /// <summary>The fewest flasks.</summary>
     /// <param name="problem">The problem.</param>
@@ -33,13 +21,17 @@ internal static class PackFloor
 
     private static int Least(PackProblem problem, Func<PackItem, bool> counts)
     {
-        var weight = 0L;
+        var (space, metal, any) = (0L, 0L, false);
         for (var i = 0; i < problem.Items.Length; i++)
         {
-            // A weight is never less than 1, and what is rounded down must stay so.
-            weight += counts(problem.Items[i]) ? problem.Items[i].Quantity * (problem.Weights[i] > 1 ? problem.Weights[i] : 0) : 0;
+            if (counts(problem.Items[i]))
+            {
+                any = true;
+                space += problem.Items[i].Quantity * problem.Spaces[i];
+                metal += problem.Items[i].Quantity * problem.MetalShare(i);
+            }
         }
 
-        return weight > 0 ? (int)((weight + 999_999) / 1_000_000) : problem.Items.Any(counts) ? 1 : 0;
+        return Math.Max((int)((Math.Max(space, metal) + 999_999) / 1_000_000), any ? 1 : 0);
     }
 }

@@ -7,7 +7,7 @@ internal sealed class PackKeeping
     private const long HungFirst = 100_000;
 
     // Searches for few moves, of which that with the fewest counts.
-    private const int CalmTries = 9;
+    private const int CalmTries = 18;
 
     // Ways of valuing pieces to try until all of a full tree hangs.
     private const int MostPerturbed = 60;
@@ -218,7 +218,7 @@ internal sealed class PackKeeping
         var rest = new PackProblem(
             [.. problem.Items.Select((item, i) => item with { Quantity = IsBound(item) ? 0 : plan.Left[i] })],
             [.. problem.Sizes.Select((size, i) => size with { Free = plan.Free[i] })]);
-        foreach (var flask in PackSolver.Solve(rest, seed, stop).Plan.Flasks)
+        foreach (var flask in PackSolver.Solve(rest, seed, inBrief: true, stop).Plan.Flasks)
         {
             var hung = Hang(flask.Size, flask.Pin, flask.Content);
             plan.Add(hung is not null && hung.Content.AsSpan().SequenceEqual(flask.Content) ? hung : flask);

@@ -19,7 +19,10 @@ internal sealed class PackProblem
     {
         Items = [.. items];
         Sizes = [.. sizes];
-        Weights = [.. Items.Select(Weigh)];
+        Shapes = [.. Enumerable.Range(0, Sizes.Length).Select(size => Items.Select(i => i.Shapes[size]).ToArray())];
+        Metals = [.. Items.Select(i => i.Metal)];
+        Spaces = [.. Items.Select(i => Least(i, SpaceOf))];
+        Weights = [.. Items.Select(i => Math.Max(1, Least(i, Weigh)))];
         ByTail = [.. Sizes.Select((_, size) => Sorted(size))];
         Settings = [.. Items.Select(i => i.Highest).Distinct().Order()];
         Pins = Items.Length == 0 ? 0 : Math.Max(0, Items.Max(i => i.Pin) + 1);
@@ -31,8 +34,17 @@ internal sealed class PackProblem
     /// <summary>The flask sizes.</summary>
     public PackSize[] Sizes { get; }
 
+    /// <summary>For each size what one of each piece takes of it.</summary>
+    public PackShape[][] Shapes { get; }
+
+    /// <summary>The metal of one of each piece.</summary>
+    public long[] Metals { get; }
+
     /// <summary>What one piece takes of the flask that suits it best, of space or of metal, in millionths; at least 1.</summary>
     public long[] Weights { get; }
+
+    /// <summary>What one piece takes at least of the space of any flask, in millionths, rounded down.</summary>
+    public long[] Spaces { get; }
 
     /// <summary>For each size the pieces that fit it, in the order in which they hang from the button up.</summary>
     /// <remarks>With the longest tail lowest, a sector is possible if any order of it is; between equal tails the heavier hangs nearer the button.</remarks>
@@ -56,22 +68,30 @@ internal sealed class PackProblem
     /// <param name="item">The piece.</param>
     public Int128 Loss(int item) => ((Int128)Weights[item] << (10 + (3 * Items[item].Urgency))) + Math.Max(0, 1023 - item);
 
-    private long Weigh(PackItem item)
+    /// <summary>What one piece takes at least of the metal of any flask, in millionths, rounded down.</summary>
+    /// <param name="item">The piece.</param>
+    public long MetalShare(int item) => Least(Items[item], MetalOf);
+
+    private static long Weigh(PackItem item, PackSize size, PackShape shape) => Math.Max(SpaceOf(item, size, shape), MetalOf(item, size, shape));
+
+    private static long MetalOf(PackItem item, PackSize size, PackShape shape) => item.Metal * Most / size.Metal;
+
+    private static long SpaceOf(PackItem item, PackSize size, PackShape shape) => shape.HasSector
+        ? (long)shape.Theta * shape.Pitch * Most / ((long)PackShape.Turn * size.Rod)
+        : shape.Share / (PackShape.Whole / Most);
+
+    private long Least(PackItem item, Func<PackItem, PackSize, PackShape, long> of)
     {
         var least = Most;
         for (var i = 0; i < Sizes.Length; i++)
         {
-            var (shape, size) = (item.Shapes[i], Sizes[i]);
-            if (size.Free > 0 && shape.Fits && size.Metal > 0 && item.Metal <= size.Metal)
+            if (Sizes[i].Free > 0 && item.Shapes[i].Fits && Sizes[i].Metal > 0 && item.Metal <= Sizes[i].Metal)
             {
-                var space = shape.HasSector
-                    ? (long)shape.Theta * shape.Pitch * Most / ((long)PackShape.Turn * size.Rod)
-                    : shape.Share / (PackShape.Whole / Most);
-                least = Math.Min(least, Math.Max(space, item.Metal * Most / size.Metal));
+                least = Math.Min(least, of(item, Sizes[i], item.Shapes[i]));
             }
         }
 
-        return Math.Max(1, least);
+        return least;
     }
 
     private int[] Sorted(int size) =>

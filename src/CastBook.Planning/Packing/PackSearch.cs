@@ -13,6 +13,12 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
 
     private readonly Chance chance = new(seed);
     private readonly long[] lightest = Lightest(problem);
+    private readonly int[] byCost = [.. Enumerable.Range(0, problem.Sizes.Length).OrderBy(s => problem.Sizes[s].Cost).ThenBy(s => s)];
+    private readonly long[] shares = greedy.Values(1, 0, urgent: false);
+    private readonly long[]?[] measures = new long[9][];
+    private readonly List<int> targets = [];
+    private readonly List<int> chosen = [];
+    private readonly int[] alone = new int[problem.Items.Length];
 
     /// <summary>Steps so far.</summary>
     public long Work => filling.Work;
@@ -21,13 +27,12 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
     /// <param name="plan">The plan.</param>
     public void Shrink(PackPlan plan)
     {
-        var values = greedy.Values(1, 0, urgent: false);
         for (var moved = true; moved;)
         {
             moved = false;
             for (var i = 0; i < plan.Flasks.Count; i++)
             {
-                if (Cheaper(plan, plan.Flasks[i], values) is { } flask)
+                if (Cheaper(plan, plan.Flasks[i]) is { } flask)
                 {
                     plan.RemoveAt(i);
                     plan.Add(flask);
@@ -42,7 +47,7 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
     /// <param name="at">The tree's place.</param>
     public void Shrink(PackPlan plan, int at)
     {
-        if (Cheaper(plan, plan.Flasks[at], greedy.Values(1, 0, urgent: false)) is { } flask)
+        if (Cheaper(plan, plan.Flasks[at]) is { } flask)
         {
             plan.RemoveAt(at);
             plan.Add(flask);
@@ -174,37 +179,46 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
         var (metal, area, share) = (0L, 0L, 0L);
         for (var i = 0; i < plan.Left.Length; i++)
         {
-            metal += plan.Left[i] * problem.Items[i].Metal;
+            metal += plan.Left[i] * problem.Metals[i];
             area += plan.Left[i] * lightest[i];
-            share += plan.Left[i] * problem.Weights[i];
+            share += plan.Left[i] * problem.Spaces[i];
         }
 
-        var choices = new List<List<int>>();
-        Choose(0, count, spent, new List<int>(count));
-        if (choices.Count == 0)
+        var choices = 0;
+        targets.Clear();
+        chosen.Clear();
+        Choose(0, count, spent);
+        if (choices == 0)
         {
             return null;
         }
 
-        var chosen = choices[Draw(choices.Count)];
+        var length = targets.Count / choices;
+        var start = Draw(choices) * length;
+        chosen.AddRange(targets.GetRange(start, length).TakeWhile(size => size >= 0));
         Shuffle(chosen);
         return chosen;
 
-        void Choose(int from, int more, long cost, List<int> sizes)
+        void Choose(int from, int more, long cost)
         {
-            if (sizes.Count > 0 && CouldHold(sizes, metal, area, share))
+            if (chosen.Count > 0 && CouldHold(chosen, metal, area, share))
             {
-                choices.Add([.. sizes]);
+                choices++;
+                targets.AddRange(chosen);
+                for (var i = chosen.Count; i < count; i++)
+                {
+                    targets.Add(-1);
+                }
             }
 
             for (var size = from; size < problem.Sizes.Length && more > 0; size++)
             {
-                var used = sizes.Count(s => s == size);
-                if (used < plan.Free[size] && problem.Sizes[size].Cost <= cost)
+                var free = plan.Free[size] - chosen.Count(s => s == size);
+                if (free > 0 && problem.Sizes[size].Cost <= cost)
                 {
-                    sizes.Add(size);
-                    Choose(size, more - 1, cost - problem.Sizes[size].Cost, sizes);
-                    sizes.RemoveAt(sizes.Count - 1);
+                    chosen.Add(size);
+                    Choose(size, more - 1, cost - problem.Sizes[size].Cost);
+                    chosen.RemoveAt(chosen.Count - 1);
                 }
             }
         }
@@ -218,34 +232,58 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
             area -= (long)PackShape.Turn * problem.Sizes[size].Rod;
         }
 
-        // Weights are rounded down, so that this never refuses what fits.
+        // Spaces are rounded down, so that this never refuses what fits.
         return metal <= 0 && area <= 0 && share <= sizes.Count * 1_000_000L;
     }
 
-    private PackedFlask? Cheaper(PackPlan plan, PackedFlask flask, long[] values)
+    private PackedFlask? Cheaper(PackPlan plan, PackedFlask flask)
     {
-        var left = new int[problem.Items.Length];
-        foreach (var (item, count) in flask.Content)
+        foreach (var size in byCost)
         {
-            left[item] = count;
-        }
-
-        var setting = flask.Content.Min(c => problem.Items[c.Item].Highest);
-        var sizes = Enumerable.Range(0, problem.Sizes.Length)
-            .Where(s => plan.Free[s] > 0 && problem.Sizes[s].Cost < problem.Sizes[flask.Size].Cost)
-            .OrderBy(s => problem.Sizes[s].Cost).ThenBy(s => s);
-        foreach (var size in sizes)
-        {
-            if (filling.Fill(size, setting, flask.Pin, left, values) is { } filled && filled.Flask.Fill == flask.Fill)
+            if (problem.Sizes[size].Cost >= problem.Sizes[flask.Size].Cost)
             {
-                return filled.Flask;
+                return null;
+            }
+
+            if (plan.Free[size] > 0 && (flask.Outgrown & Bit(size)) == 0)
+            {
+                if (Hung(size, flask) is { } hung)
+                {
+                    return hung;
+                }
+
+                flask.Outgrown |= Bit(size);
             }
         }
 
         return null;
     }
 
-    private long[] Perturbed() => PackGreedy.Perturbed(greedy.Values(Draw(3), Draw(3), urgent: false), chance);
+    private static ulong Bit(int size) => size < 64 ? 1UL << size : 0;
+
+    // The same pieces in another size, where they all find room.
+    private PackedFlask? Hung(int size, PackedFlask flask)
+    {
+        var (metal, area, setting, shapes) = (0L, 0L, int.MaxValue, problem.Shapes[size]);
+        Array.Clear(alone);
+        foreach (var (item, count) in flask.Content)
+        {
+            alone[item] = count;
+            metal += count * problem.Metals[item];
+            area += (long)count * shapes[item].Theta * shapes[item].Pitch;
+            setting = Math.Min(setting, problem.Items[item].Highest);
+        }
+
+        return metal <= problem.Sizes[size].Metal && area <= (long)PackShape.Turn * problem.Sizes[size].Rod
+            && filling.Fill(size, setting, flask.Pin, alone, shares) is { } filled && filled.Flask.Fill == flask.Fill ? filled.Flask : null;
+    }
+
+    private long[] Perturbed()
+    {
+        var (share, width) = (Draw(3), Draw(3));
+        var measure = measures[(3 * share) + width] ??= greedy.Values(share, width, urgent: false);
+        return PackGreedy.Perturbed([.. measure], chance);
+    }
 
     private void Shuffle(List<int> sizes)
     {

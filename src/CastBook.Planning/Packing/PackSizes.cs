@@ -21,6 +21,38 @@ internal static class PackSizes
         return flasks;
     }
 
+    /// <summary>The most flasks that can cost no more.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="cost">The cost.</param>
+    public static int Most(PackProblem problem, long cost)
+    {
+        var flasks = 0;
+        foreach (var size in problem.Sizes.OrderBy(s => s.Cost))
+        {
+            var take = (int)Math.Clamp(cost / size.Cost, 0, size.Free);
+            flasks += take;
+            cost -= take * size.Cost;
+        }
+
+        return flasks;
+    }
+
+    /// <summary>What so many flasks cost at least.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="flasks">How many.</param>
+    public static long Least(PackProblem problem, int flasks)
+    {
+        var cost = 0L;
+        foreach (var size in problem.Sizes.OrderBy(s => s.Cost))
+        {
+            var take = Math.Min(flasks, size.Free);
+            cost += take * size.Cost;
+            flasks -= take;
+        }
+
+        return cost;
+    }
+
     /// <summary>The choices that cost at least so much and less than another amount, cheapest first; nothing where they are too many to look at.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="least">The least cost.</param>

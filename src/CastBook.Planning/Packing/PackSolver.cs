@@ -3,19 +3,12 @@ namespace CastBook.Planning.Packing;
 /// <summary>Finds a plan for one problem and says what it is worth.</summary>
 internal sealed class PackSolver
 {
-    // Steps of search: enough for a plan that rarely gets better with more, and bounded so that a night is planned while one waits.
-    private const long LeastWork = 2_000_000;
-    private const long WorkForEach = 40_000;
-    private const long MostWork = 300_000_000;
-
     // No more pieces than this find room in a flask as a rule; what cannot be placed needs no search.
     private const long PiecesOfOne = 60;
 
-    // A proof takes longer than the search on small nights, and never ends on large ones.
-    private const long WorkOfBound = 100_000_000;
-    private const long LeastProof = 30_000_000;
-    private const long MostProof = 100_000_000;
-    private const long ProofOfOne = 3_000_000_000;
+    // A bound on the number of flasks is looked for as if each cost so much.
+    private const long CostOfAny = 1_000_000;
+
     private const int MostChoices = 300;
     private const int MostFailed = 4;
 
@@ -23,52 +16,72 @@ internal sealed class PackSolver
     private readonly PackBound bound;
     private readonly PackSearch search;
     private readonly CancellationToken stop;
-    private readonly long pieces;
+    private readonly PackWork work;
+    private readonly long shared;
     private PackPlan plan;
     private long least;
+    private int fewest;
 
-    private PackSolver(PackProblem problem, ulong seed, CancellationToken stop)
+    private PackSolver(PackProblem problem, ulong seed, bool inBrief, CancellationToken stop)
     {
         (this.problem, this.stop) = (problem, stop);
-        pieces = Math.Min(problem.Items.Sum(i => (long)i.Quantity), problem.Sizes.Sum(s => (long)s.Free) * PiecesOfOne);
+        var pieces = Math.Min(problem.Items.Sum(i => (long)i.Quantity), problem.Sizes.Sum(s => (long)s.Free) * PiecesOfOne);
         bound = new PackBound(problem.WithoutPins());
         var filling = new TreeFilling(problem);
         var greedy = new PackGreedy(problem, filling);
         search = new PackSearch(problem, greedy, filling, seed);
         plan = greedy.Best();
         search.Shrink(plan);
-        least = PackFloor.Of(problem);
+        work = inBrief || plan.Lost > 0 ? PackWork.Brief(pieces) : PackWork.Full(pieces);
+        (fewest, least) = (PackFloor.Flasks(problem), PackFloor.Of(problem));
+
+        // What every flask costs at least says nothing about sizes.
+        var (cheapest, dearest) = (problem.Sizes.Min(s => s.Cost), problem.Sizes.Max(s => s.Cost));
+        shared = Math.Max(0, cheapest - Math.Max(1, dearest - cheapest));
     }
 
     /// <summary>Solves a problem.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="seed">What chance starts from.</param>
+    /// <param name="inBrief">Whether this is one of many problems.</param>
     /// <param name="stop">Ends the search early with the best so far.</param>
-    public static PackAnswer Solve(PackProblem problem, ulong seed, CancellationToken stop)
+    public static PackAnswer Solve(PackProblem problem, ulong seed, bool inBrief, CancellationToken stop)
     {
-        var solver = new PackSolver(problem, seed, stop);
-        solver.Solve(Math.Min(MostWork, LeastWork + (solver.pieces * WorkForEach)));
-        var flasks = Math.Max(PackFloor.Flasks(problem), PackSizes.Fewest(problem, solver.least));
+        var solver = new PackSolver(problem, seed, inBrief, stop);
+        solver.Solve();
+        var flasks = Math.Max(solver.fewest, PackSizes.Fewest(problem, solver.least));
         return new PackAnswer(solver.plan, solver.least, solver.plan.Lost > 0 ? PackFloor.Flasks(problem) : Math.Min(flasks, solver.plan.Flasks.Count));
     }
 
-    // Few pieces are soon proved; of many a proof would not end.
-    private long WorkOfProof => Math.Clamp(ProofOfOne / Math.Max(1, pieces), LeastProof, MostProof);
-
-    private void Solve(long work)
+    private void Solve()
     {
-        plan = search.Improve(plan, least, work / 4, stop);
+        plan = search.Improve(plan, least, work.Search / 4, stop);
         if (plan.Lost == 0 && plan.Cost > least)
         {
-            plan.Flasks.ForEach(bound.Know);
-            least = Math.Max(least, bound.Find([.. problem.Sizes.Select(s => s.Free)], plan.Cost, WorkOfBound, stop));
-            RoundUp();
+            Prove();
         }
 
-        plan = search.Improve(plan, least, work, stop);
+        plan = search.Improve(plan, least, work.Search, stop);
         if (plan.Lost == 0 && plan.Cost > least)
         {
             Settle();
+        }
+    }
+
+    // First how few flasks do, whatever their size, then the least that so few can cost.
+    private void Prove()
+    {
+        plan.Flasks.ForEach(bound.Know);
+        int[] free = [.. problem.Sizes.Select(s => s.Free)];
+        var most = PackSizes.Most(problem, plan.Cost - 1);
+        var flasks = bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, work.Proof, stop);
+        fewest = Math.Max(fewest, (int)((flasks + CostOfAny - 1) / CostOfAny));
+        least = fewest > most ? plan.Cost : Math.Max(least, PackSizes.Least(problem, fewest));
+        if (plan.Cost > least)
+        {
+            var cost = (fewest * shared) + bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
+            least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
+            RoundUp();
         }
     }
 
@@ -86,18 +99,22 @@ internal sealed class PackSolver
     // what is left open the fewest flasks are tried first, and of as many the largest, where everything is likeliest to find room.
     private void Settle()
     {
-        var (choices, beyond) = Choices();
-        var (refuted, end) = (0, bound.Work + WorkOfProof);
-        while (refuted < choices.Count && Refutes(choices[refuted].Counts, choices[refuted].Cost, end))
+        if (Choices() is not var (choices, beyond))
+        {
+            return;
+        }
+
+        var (refuted, end) = (0, bound.Work + work.Proof);
+        while (refuted < choices.Count && Refutes(choices[refuted].Counts, end))
         {
             refuted++;
         }
 
         least = refuted < choices.Count ? choices[refuted].Cost : Math.Max(least, beyond);
-        var until = search.Work + WorkOfProof;
-        foreach (var fewest in choices.Skip(refuted).Where(c => !bound.IsRefuted(c.Counts)).GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
+        var until = search.Work + work.Proof;
+        foreach (var group in choices.Skip(refuted).Where(c => !bound.IsRefuted(c.Counts)).GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
         {
-            if (Try([.. fewest.Reverse()], until))
+            if (Try([.. group.Reverse()], until))
             {
                 break;
             }
@@ -119,17 +136,28 @@ internal sealed class PackSolver
     }
 
     // The cheapest choices, as many as are worth a look, and the cost up to which there are no others.
-    private (IReadOnlyList<(long Cost, int[] Counts)> Choices, long Beyond) Choices()
+    private (IReadOnlyList<(long Cost, int[] Counts)> Choices, long Beyond)? Choices()
     {
-        for (var below = plan.Cost; ; below = least + ((below - least) / 2))
+        for (var below = plan.Cost; below > least; below = least + ((below - least) / 2))
         {
             if (PackSizes.Between(problem, least, below, MostChoices) is { } choices)
             {
                 return (choices, below);
             }
         }
+
+        return null;
     }
 
-    private bool Refutes(int[] counts, long cost, long end) => bound.IsRefuted(counts)
-        || (bound.Work < end && bound.Find(counts, cost, end - bound.Work, stop) > cost && !stop.IsCancellationRequested);
+    private bool Refutes(int[] counts, long end)
+    {
+        if (bound.IsRefuted(counts) || bound.Work >= end)
+        {
+            return bound.IsRefuted(counts);
+        }
+
+        long[] costs = [.. problem.Sizes.Select(s => s.Cost - shared)];
+        var cost = counts.Select((count, size) => count * costs[size]).Sum();
+        return bound.Find(costs, counts, counts.Sum(), cost, end - bound.Work, stop) > cost || bound.IsRefuted(counts);
+    }
 }

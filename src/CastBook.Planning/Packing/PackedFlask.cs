@@ -11,6 +11,9 @@ internal sealed record PackedFlask(int Size, PackCount[] Content, PackCount[][] 
 
     /// <summary>How full it is, as the weight of what hangs in it.</summary>
     public long Fill { get; init; }
+
+    /// <summary>Sizes, each a bit, that were found not to take all of it.</summary>
+    public ulong Outgrown { get; set; }
 }
 
 /// <summary>So many of a piece.</summary>

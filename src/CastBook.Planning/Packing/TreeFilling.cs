@@ -14,9 +14,11 @@ internal sealed class TreeFilling(PackProblem problem)
 
     private readonly TreeHanging hanging = new(problem);
     private readonly MetalKnapsack metals = new(problem);
-    private readonly List<int> candidates = [];
+    private readonly int[] candidates = new int[problem.Items.Length];
+    private readonly int[] byWorth = new int[problem.Items.Length];
     private readonly int[] stock = new int[problem.Items.Length];
     private readonly long[] worth = new long[problem.Items.Length];
+    private int count;
     private long calls;
 
     /// <summary>Steps so far.</summary>
@@ -32,56 +34,71 @@ internal sealed class TreeFilling(PackProblem problem)
     {
         calls += WorkOfOne;
         Gather(size, setting, pin, left, values);
-        if (candidates.Count == 0)
+        if (count == 0)
         {
             return null;
         }
 
         Restock(left);
-        var flask = hanging.Hang(size, candidates, stock, worth);
-        var value = Value(flask);
-        if (MetalIsShort(size, left))
+        var value = hanging.Hang(size, Candidates, stock, worth);
+        if (!MetalIsShort(size, left))
         {
-            metals.Choose(candidates, left, worth, problem.Sizes[size].Metal, stock);
-            var byMetal = hanging.Hang(size, candidates, stock, worth);
-            var other = Value(byMetal);
-            if (other > value)
-            {
-                (flask, value) = (byMetal, other);
-            }
+            return (hanging.Hung(Candidates) with { Pin = pin }, value);
         }
 
-        return (flask with { Pin = pin }, value);
+        var flask = hanging.Hung(Candidates);
+        metals.Choose(Candidates, left, worth, problem.Sizes[size].Metal, stock);
+        var byMetal = hanging.Hang(size, Candidates, stock, worth);
+        return byMetal > value ? (hanging.Hung(Candidates) with { Pin = pin }, byMetal) : (flask with { Pin = pin }, value);
     }
+
+    private ReadOnlySpan<int> Candidates => candidates.AsSpan(0, count);
 
     private void Gather(int size, int setting, int pin, int[] left, long[] values)
     {
-        candidates.Clear();
+        count = 0;
         foreach (var i in problem.ByTail[size])
         {
             var item = problem.Items[i];
             if (left[i] > 0 && item.Lowest <= setting && setting <= item.Highest && (item.Pin < 0 || item.Pin == pin))
             {
-                candidates.Add(i);
+                candidates[count++] = i;
                 worth[i] = item.Pin < 0 ? values[i] : values[i] * PinnedFirst;
             }
         }
 
-        if (candidates.Count <= MostCandidates)
+        if (count > MostCandidates)
         {
-            return;
+            Thin();
+        }
+    }
+
+    // The largest, and some of the smallest to fill up with.
+    private void Thin()
+    {
+        Candidates.CopyTo(byWorth);
+        byWorth.AsSpan(0, count).Sort((a, b) => worth[a] != worth[b] ? worth[b].CompareTo(worth[a]) : a.CompareTo(b));
+        Array.Clear(stock);
+        for (var i = 0; i < count; i++)
+        {
+            stock[byWorth[i]] = i < MostCandidates * 3 / 4 || i >= count - (MostCandidates - (MostCandidates * 3 / 4)) ? 1 : 0;
         }
 
-        // The largest, and some of the smallest to fill up with.
-        var byWorth = candidates.OrderByDescending(i => worth[i]).ThenBy(i => i).ToList();
-        byWorth.RemoveRange(MostCandidates * 3 / 4, byWorth.Count - MostCandidates);
-        var kept = byWorth.ToHashSet();
-        candidates.RemoveAll(i => !kept.Contains(i));
+        var kept = 0;
+        for (var i = 0; i < count; i++)
+        {
+            if (stock[candidates[i]] > 0)
+            {
+                candidates[kept++] = candidates[i];
+            }
+        }
+
+        count = kept;
     }
 
     private void Restock(int[] left)
     {
-        foreach (var i in candidates)
+        foreach (var i in Candidates)
         {
             stock[i] = left[i];
         }
@@ -90,22 +107,11 @@ internal sealed class TreeFilling(PackProblem problem)
     private bool MetalIsShort(int size, int[] left)
     {
         var metal = 0L;
-        foreach (var i in candidates)
+        foreach (var i in Candidates)
         {
-            metal += left[i] * problem.Items[i].Metal;
+            metal += left[i] * problem.Metals[i];
         }
 
         return metal > problem.Sizes[size].Metal;
-    }
-
-    private long Value(PackedFlask flask)
-    {
-        var value = 0L;
-        foreach (var (item, count) in flask.Content)
-        {
-            value += worth[item] * count;
-        }
-
-        return value;
     }
 }

@@ -9,11 +9,19 @@ internal sealed class TreeHanging(PackProblem problem)
     private const int MostWidths = 10;
 
     private readonly ColumnKnapsack knapsack = new();
-    private readonly List<int> widths = [];
-    private readonly List<PackCount[]> columns = [];
-    private readonly List<int> members = [];
-    private ColumnPiece[] pieces = [];
-    private int[] bestCounts = [];
+    private readonly bool[] isWidth = new bool[PackShape.Turn + 1];
+    private readonly int[] widths = new int[PackShape.Turn + 1];
+    private readonly int[] hung = new int[problem.Items.Length];
+    private readonly List<PackCount> columns = [];
+    private readonly List<int> columnEnds = [];
+    private int[] members = new int[16];
+    private ColumnPiece[] pieces = new ColumnPiece[16];
+    private int[] counts = new int[16];
+    private PackCount[] column = new PackCount[16];
+    private PackShape[] shapes = [];
+    private int columnLength;
+    private int widthCount;
+    private int memberCount;
     private int size;
     private int usedAngle;
     private long usedShare;
@@ -27,158 +35,271 @@ internal sealed class TreeHanging(PackProblem problem)
     /// <param name="candidates">Pieces that fit it, in the order in which they hang.</param>
     /// <param name="left">How many of each piece there are; what is hung is taken off.</param>
     /// <param name="values">What each piece is worth.</param>
-    public PackedFlask Hang(int flaskSize, List<int> candidates, int[] left, long[] values)
+    /// <returns>What all that hangs is worth.</returns>
+    public long Hang(int flaskSize, ReadOnlySpan<int> candidates, int[] left, long[] values)
     {
         (size, usedAngle, usedShare, freeMetal) = (flaskSize, 0, 0, problem.Sizes[flaskSize].Metal);
+        shapes = problem.Shapes[flaskSize];
         columns.Clear();
-        var content = new SortedDictionary<int, int>();
-        while (Best(candidates, left, values) is { Count: > 0 } column)
+        columnEnds.Clear();
+        Reserve(candidates.Length);
+        foreach (var item in candidates)
         {
-            while (Take(column, left, content))
+            hung[item] = 0;
+        }
+
+        while (Best(candidates, left, values))
+        {
+            while (Take(left))
             {
             }
         }
 
-        return new PackedFlask(size, [.. content.Select(c => new PackCount(c.Key, c.Value))], [.. columns])
+        var value = 0L;
+        foreach (var item in candidates)
         {
-            Fill = content.Sum(c => c.Value * problem.Weights[c.Key]),
-        };
+            value += values[item] * hung[item];
+        }
+
+        return value;
+    }
+
+    /// <summary>The tree that was hung last.</summary>
+    /// <param name="candidates">The pieces that were offered.</param>
+    public PackedFlask Hung(ReadOnlySpan<int> candidates)
+    {
+        var (found, fill) = (0, 0L);
+        foreach (var item in candidates)
+        {
+            found += hung[item] > 0 ? 1 : 0;
+            fill += hung[item] * problem.Weights[item];
+        }
+
+        var content = new PackCount[found];
+        foreach (var item in candidates)
+        {
+            if (hung[item] > 0)
+            {
+                content[--found] = new PackCount(item, hung[item]);
+            }
+        }
+
+        Array.Sort(content, static (a, b) => a.Item.CompareTo(b.Item));
+        var sectors = new PackCount[columnEnds.Count][];
+        for (var i = 0; i < sectors.Length; i++)
+        {
+            var start = i == 0 ? 0 : columnEnds[i - 1];
+            sectors[i] = new PackCount[columnEnds[i] - start];
+            columns.CopyTo(start, sectors[i], 0, sectors[i].Length);
+        }
+
+        return new PackedFlask(size, content, sectors) { Fill = fill };
     }
 
     private int FreeAngle => PackShape.Turn - usedAngle - PackShape.Angle(usedShare);
 
-    // The best sector, or some pieces of which only a share of the tree is known.
-    private List<PackCount> Best(List<int> candidates, int[] left, long[] values)
+    private void Reserve(int count)
     {
-        var best = new List<PackCount>();
+        if (members.Length < count)
+        {
+            (members, pieces, counts, column) = (new int[count], new ColumnPiece[count], new int[count], new PackCount[count]);
+        }
+    }
+
+    // The best sector, or some pieces of which only a share of the tree is known.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private bool Best(ReadOnlySpan<int> candidates, int[] left, long[] values)
+    {
+        columnLength = 0;
         var (mostValue, ofAngle) = (0L, 1);
         var free = FreeAngle;
         Widths(candidates, left, free);
-        foreach (var width in widths)
+        for (var w = 0; w < widthCount; w++)
         {
-            var value = Solve(candidates, left, values, width);
+            var value = Solve(candidates, left, values, widths[w]);
 
             // Angle that nothing can use is lost with the sector that leaves it.
-            var angle = free - width < widths[0] ? free : width;
+            var angle = free - widths[w] < widths[0] ? free : widths[w];
             if (value * ofAngle > mostValue * angle)
             {
                 (mostValue, ofAngle) = (value, angle);
-                knapsack.Take(bestCounts.AsSpan(0, members.Count));
-                best.Clear();
-                best.AddRange(members.Select((item, i) => new PackCount(item, bestCounts[i])).Where(c => c.Count > 0));
+                Keep();
             }
         }
 
-        foreach (var item in candidates.Where(i => left[i] > 0 && problem.Items[i].Shapes[size].Share > 0))
+        foreach (var item in candidates)
         {
-            var count = ByShare(item, left[item]);
-            var angle = PackShape.Angle(usedShare + (count * problem.Items[item].Shapes[size].Share)) - PackShape.Angle(usedShare);
-            if (count > 0 && count * values[item] * ofAngle > mostValue * Math.Max(1, angle))
+            if (left[item] <= 0 || shapes[item].Share <= 0)
             {
-                (mostValue, ofAngle) = (count * values[item], Math.Max(1, angle));
-                best.Clear();
-                best.Add(new PackCount(item, count));
+                continue;
+            }
+
+            var count = ByShare(item, left[item]);
+            var angle = Math.Max(1, PackShape.Angle(usedShare + (count * shapes[item].Share)) - PackShape.Angle(usedShare));
+            if (count > 0 && count * values[item] * ofAngle > mostValue * angle)
+            {
+                (mostValue, ofAngle) = (count * values[item], angle);
+                column[0] = new PackCount(item, count);
+                columnLength = 1;
             }
         }
 
-        return best;
+        return columnLength > 0;
     }
 
     private int ByShare(int item, int left)
     {
-        var share = problem.Items[item].Shapes[size].Share;
         var free = ((PackShape.Turn - usedAngle) * PackShape.Whole / PackShape.Turn) - usedShare;
-        return (int)Math.Min(Math.Min(left, free / share), ByMetal(item));
+        return (int)Math.Min(Math.Min(left, free / shapes[item].Share), ByMetal(item));
     }
 
-    private long ByMetal(int item) => problem.Items[item].Metal <= 0 ? int.MaxValue : freeMetal / problem.Items[item].Metal;
+    private long ByMetal(int item) => problem.Metals[item] <= 0 ? int.MaxValue : freeMetal / problem.Metals[item];
 
-    private void Widths(List<int> candidates, int[] left, int free)
+    private void Widths(ReadOnlySpan<int> candidates, int[] left, int free)
     {
-        widths.Clear();
+        Array.Clear(isWidth);
         foreach (var item in candidates)
         {
-            var theta = problem.Items[item].Shapes[size].Theta;
-            if (theta > 0 && theta <= free && left[item] > 0 && problem.Items[item].Metal <= freeMetal && !widths.Contains(theta))
+            var theta = shapes[item].Theta;
+            if (theta <= free && left[item] > 0 && problem.Metals[item] <= freeMetal)
             {
-                widths.Add(theta);
+                isWidth[theta] = true;
             }
         }
 
-        widths.Sort();
-        if (widths.Count > MostWidths)
+        widthCount = 0;
+        for (var theta = 1; theta <= free; theta++)
         {
-            var all = widths.ToArray();
-            widths.Clear();
+            if (isWidth[theta])
+            {
+                widths[widthCount++] = theta;
+            }
+        }
+
+        if (widthCount > MostWidths)
+        {
             for (var i = 0; i < MostWidths; i++)
             {
-                widths.Add(all[i * (all.Length - 1) / (MostWidths - 1)]);
+                widths[i] = widths[i * (widthCount - 1) / (MostWidths - 1)];
             }
+
+            widthCount = MostWidths;
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private long Solve(List<int> candidates, int[] left, long[] values, int width)
+    private long Solve(ReadOnlySpan<int> candidates, int[] left, long[] values, int width)
     {
-        if (pieces.Length < candidates.Count)
-        {
-            Array.Resize(ref pieces, candidates.Count);
-            Array.Resize(ref bestCounts, candidates.Count);
-        }
-
-        members.Clear();
+        memberCount = 0;
         foreach (var item in candidates)
         {
-            var shape = problem.Items[item].Shapes[size];
-            if (left[item] > 0 && shape.HasSector && shape.Theta <= width && problem.Items[item].Metal <= freeMetal)
+            ref readonly var shape = ref shapes[item];
+            if (left[item] > 0 && shape.Theta > 0 && shape.Theta <= width && problem.Metals[item] <= freeMetal)
             {
-                pieces[members.Count] = new ColumnPiece(shape.Pitch, shape.Tail, values[item], (int)Math.Min(left[item], ByMetal(item)));
-                members.Add(item);
+                pieces[memberCount] = new ColumnPiece(shape.Pitch, shape.Tail, values[item], (int)Math.Min(left[item], ByMetal(item)));
+                members[memberCount++] = item;
             }
         }
 
-        return knapsack.Solve(pieces.AsSpan(0, members.Count), problem.Sizes[size].Rod);
+        return knapsack.Solve(pieces.AsSpan(0, memberCount), problem.Sizes[size].Rod);
+    }
+
+    private void Keep()
+    {
+        knapsack.Take(counts.AsSpan(0, memberCount));
+        columnLength = 0;
+        for (var i = 0; i < memberCount; i++)
+        {
+            if (counts[i] > 0)
+            {
+                column[columnLength++] = new PackCount(members[i], counts[i]);
+            }
+        }
     }
 
     // What the metal does not reach for is left off, the heaviest first. Says whether the same sector may be hung once more.
-    private bool Take(List<PackCount> column, int[] left, SortedDictionary<int, int> content)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private bool Take(int[] left)
     {
-        var taken = column.ToList();
-        var metal = taken.Sum(c => c.Count * problem.Items[c.Item].Metal);
+        var (from, metal, isSector) = (columns.Count, 0L, shapes[column[0].Item].HasSector);
+        for (var i = 0; i < columnLength; i++)
+        {
+            columns.Add(column[i]);
+            metal += column[i].Count * problem.Metals[column[i].Item];
+        }
+
         while (metal > freeMetal)
         {
-            var at = 0;
-            for (var i = 1; i < taken.Count; i++)
-            {
-                at = problem.Items[taken[i].Item].Metal > problem.Items[taken[at].Item].Metal ? i : at;
-            }
-
-            metal -= problem.Items[taken[at].Item].Metal;
-            taken[at] = taken[at] with { Count = taken[at].Count - 1 };
-            taken.RemoveAll(c => c.Count == 0);
+            metal -= TakeOff(from);
         }
 
-        Count(taken, left, content);
+        Count(from, left, isSector);
         freeMetal -= metal;
-        var sector = problem.Items[column[0].Item].Shapes[size].HasSector;
-        return sector && column.TrueForAll(c => left[c.Item] >= c.Count) && metal <= freeMetal && Width(column) <= FreeAngle;
+        return isSector && metal <= freeMetal && ColumnWidth() <= FreeAngle && IsThereAgain(left);
     }
 
-    private void Count(List<PackCount> taken, int[] left, SortedDictionary<int, int> content)
+    private long TakeOff(int from)
     {
-        foreach (var (item, count) in taken)
+        var at = from;
+        for (var i = from + 1; i < columns.Count; i++)
         {
-            left[item] -= count;
-            content[item] = content.GetValueOrDefault(item) + count;
-            usedShare += count * problem.Items[item].Shapes[size].Share;
+            at = problem.Metals[columns[i].Item] > problem.Metals[columns[at].Item] ? i : at;
         }
 
-        if (taken.Count > 0 && problem.Items[taken[0].Item].Shapes[size].HasSector)
+        var (item, count) = columns[at];
+        columns[at] = new PackCount(item, count - 1);
+        if (count == 1)
         {
-            usedAngle += Width(taken);
-            columns.Add([.. taken]);
+            columns.RemoveAt(at);
+        }
+
+        return problem.Metals[item];
+    }
+
+    private void Count(int from, int[] left, bool isSector)
+    {
+        var width = 0;
+        for (var i = from; i < columns.Count; i++)
+        {
+            var (item, count) = columns[i];
+            left[item] -= count;
+            hung[item] += count;
+            usedShare += count * shapes[item].Share;
+            width = Math.Max(width, shapes[item].Theta);
+        }
+
+        if (isSector && columns.Count > from)
+        {
+            usedAngle += width;
+            columnEnds.Add(columns.Count);
+        }
+        else
+        {
+            columns.RemoveRange(from, columns.Count - from);
         }
     }
 
-    private int Width(List<PackCount> column) => column.Max(c => problem.Items[c.Item].Shapes[size].Theta);
+    private bool IsThereAgain(int[] left)
+    {
+        for (var i = 0; i < columnLength; i++)
+        {
+            if (left[column[i].Item] < column[i].Count)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private int ColumnWidth()
+    {
+        var width = 0;
+        for (var i = 0; i < columnLength; i++)
+        {
+            width = Math.Max(width, shapes[column[i].Item].Theta);
+        }
+
+        return width;
+    }
 }

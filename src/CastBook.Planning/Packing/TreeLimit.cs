@@ -9,7 +9,7 @@ namespace CastBook.Planning.Packing;
 /// </remarks>
 internal sealed class TreeLimit
 {
-    private const int MostWidths = 24;
+    private const int MostWidths = 72;
     private const int MetalBits = 10;
 
     private readonly PackProblem problem;

@@ -16,7 +16,7 @@ public sealed class PackOracleTests
     {
         var problem = Invent(new Random(seed));
 
-        var answer = PackSolver.Solve(problem, 1, CancellationToken.None);
+        var answer = PackSolver.Solve(problem, 1, inBrief: false, CancellationToken.None);
 
         PackCheck.Sound(answer.Plan);
         answer.Plan.Lost.ShouldBe(Int128.Zero);

@@ -10,9 +10,9 @@ public sealed class PackProofTests
     [Fact]
     public void Solve_ExactFills_AreProved()
     {
-        var nine = PackSolver.Solve(Problems.Metal(100, 20, (51, 6), (27, 6), (26, 6), (23, 12)), 1, CancellationToken.None);
+        var nine = PackSolver.Solve(Problems.Metal(100, 20, (51, 6), (27, 6), (26, 6), (23, 12)), 1, inBrief: false, CancellationToken.None);
         var four = PackSolver.Solve(
-            Problems.Metal(100, 9, (49, 1), (26, 2), (25, 2), (47, 1), (28, 1), (45, 1), (29, 1), (43, 1), (30, 1), (27, 1)), 1, CancellationToken.None);
+            Problems.Metal(100, 9, (49, 1), (26, 2), (25, 2), (47, 1), (28, 1), (45, 1), (29, 1), (43, 1), (30, 1), (27, 1)), 1, inBrief: false, CancellationToken.None);
 
         (nine.LeastFlasks, nine.IsCheapest).ShouldBe((9, true));
         (four.LeastFlasks, four.IsCheapest).ShouldBe((4, true));
@@ -21,14 +21,39 @@ public sealed class PackProofTests
     // Three of 60 in flasks of 100 need three flasks, which weight alone, 180, does not say.
     [Fact]
     public void Solve_PiecesOfMoreThanHalf_NeedAFlaskEach() =>
-        PackSolver.Solve(Problems.Metal(100, 9, (60, 3)), 1, CancellationToken.None).LeastFlasks.ShouldBe(3);
+        PackSolver.Solve(Problems.Metal(100, 9, (60, 3)), 1, inBrief: false, CancellationToken.None).LeastFlasks.ShouldBe(3);
+
+    // One takes 60 % of the metal and 10 % of the space, the other 10 % and 60 %: together 70 % of each, although the larger shares
+    // of both come to 120 %.
+    [Fact]
+    public void Solve_OneHeavyAndOneBulkyPiece_ShareAFlask()
+    {
+        var answer = PackSolver.Solve(
+            new PackProblem([new PackItem(1, 60, [new(36, 40, 0, 0)]), new PackItem(1, 10, [new(96, 90, 0, 0)])], [new PackSize(100, 100, 1000, 9)]),
+            1, inBrief: false, CancellationToken.None);
+
+        (answer.Plan.Flasks.Count, answer.LeastFlasks, answer.IsCheapest).ShouldBe((1, 1, true));
+    }
+
+    // Some hundred flasks of five sizes are more choices than can be looked at; the proof must end all the same.
+    [Fact]
+    public void Solve_MoreChoicesOfFlasksThanCanBeListed_Ends()
+    {
+        PackSize[] sizes = [.. Enumerable.Range(0, 5).Select(i => new PackSize(10, 100 + (7 * i), 10_000 + (37 * i), 60))];
+        var items = Enumerable.Range(0, 30).Select(i => new PackItem(9, 31 + i, [.. sizes.Select(_ => new PackShape(1, 1, 0, 0))]));
+
+        var answer = PackSolver.Solve(new PackProblem([.. items], sizes), 1, inBrief: true, CancellationToken.None);
+
+        PackCheck.Sound(answer.Plan);
+        answer.LeastFlasks.ShouldBeInRange(answer.Plan.Flasks.Count * 9 / 10, answer.Plan.Flasks.Count);
+    }
 
     // Nine pieces of 1/3 turn and 20 of 30 mm: one stands in each of three sectors, so three trees.
     [Fact]
     public void Solve_OnePieceInEachSector_IsProved()
     {
         var answer = PackSolver.Solve(
-            new PackProblem([new PackItem(9, 1, [new(48, 40, 0, 0)])], [new PackSize(60, PackProblem.AnyMetal, 1000, 9)]), 1, CancellationToken.None);
+            new PackProblem([new PackItem(9, 1, [new(48, 40, 0, 0)])], [new PackSize(60, PackProblem.AnyMetal, 1000, 9)]), 1, inBrief: false, CancellationToken.None);
 
         (answer.Plan.Flasks.Count, answer.LeastFlasks, answer.IsCheapest).ShouldBe((3, 3, true));
     }
@@ -45,7 +70,7 @@ public sealed class PackProofTests
             [.. pieces.Select(p => new PackItem(1, p.Metal, [new(1, 1, 0, 0), new(1, 1, 0, 0)]) { Lowest = p.Band == 1 ? 0 : p.Band, Highest = p.Band == 1 ? 2 : p.Band })],
             sizes);
 
-        var answer = PackSolver.Solve(problem, 1, CancellationToken.None);
+        var answer = PackSolver.Solve(problem, 1, inBrief: false, CancellationToken.None);
 
         var best = Cheapest(pieces, sizes, 0, []);
         if (best == long.MaxValue)
@@ -63,7 +88,7 @@ public sealed class PackProofTests
     [MemberData(nameof(Seeds))]
     public void Solve_AnyProblem_NeverClaimsMoreThanThePlan(int seed)
     {
-        var answer = PackSolver.Solve(Problems.Invent(seed + 100, 10, 4), 1, CancellationToken.None);
+        var answer = PackSolver.Solve(Problems.Invent(seed + 100, 10, 4), 1, inBrief: false, CancellationToken.None);
 
         PackCheck.Sound(answer.Plan);
         if (answer.Plan.Lost == 0)
@@ -85,7 +110,7 @@ public sealed class PackProofTests
     [Fact]
     public void Master_TwoTrees_AreSharedAtLeastCost()
     {
-        var master = new CoverMaster([3, 3], [9]);
+        var master = new CoverMaster([3, 3], [9], 9);
         master.Add([new PackCount(0, 2), new PackCount(1, 1)], 0, 1);
         master.Add([new PackCount(0, 1), new PackCount(1, 2)], 0, 1);
 
@@ -99,7 +124,7 @@ public sealed class PackProofTests
     [Fact]
     public void Master_FewOfASize_SaysWhatOneMoreIsWorth()
     {
-        var master = new CoverMaster([2], [1, 9]);
+        var master = new CoverMaster([2], [1, 9], 9);
         master.Add([new PackCount(0, 1)], 0, 1);
         master.Add([new PackCount(0, 1)], 1, 5);
 

@@ -1,0 +1,29 @@
+namespace CastBook.Planning.Packing;
+
+/// <summary>How many steps one problem is worth: bounded by work and not by time, so that the same book gives the same plan.</summary>
+/// <param name="Search">Steps to search for a better plan.</param>
+/// <param name="Proof">Steps for each part of the proof.</param>
+internal readonly record struct PackWork(long Search, long Proof)
+{
+    // A thousand million steps take about half a second.
+    private const long LeastSearch = 100_000_000;
+    private const long SearchForEach = 20_000_000;
+    private const long MostSearch = 3_000_000_000;
+    private const long LeastProof = 300_000_000;
+    private const long ProofForEach = 20_000_000;
+    private const long MostProof = 2_000_000_000;
+
+    private const long LeastBrief = 2_000_000;
+    private const long BriefForEach = 40_000;
+    private const long MostBrief = 100_000_000;
+    private const long BriefProof = 50_000_000;
+
+    /// <summary>As much as helps while somebody waits.</summary>
+    /// <param name="pieces">How many pieces there are.</param>
+    public static PackWork Full(long pieces) => new(
+        Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), Math.Clamp(pieces * ProofForEach, LeastProof, MostProof));
+
+    /// <summary>A look at one of many problems.</summary>
+    /// <param name="pieces">How many pieces there are.</param>
+    public static PackWork Brief(long pieces) => new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), BriefProof);
+}
