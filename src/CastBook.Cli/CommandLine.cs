@@ -35,17 +35,27 @@ internal static class CommandLine
         {
             arguments = ["--help"];
         }
+        else if (arguments[0] == "help")
+        {
+            arguments = [.. arguments.Skip(1).Take(1), "--help"];
+        }
         else if (IsBarePath(arguments[0], root))
         {
+            if (!Path.HasExtension(arguments[0]) && !Path.Exists(arguments[0]))
+            {
+                errors.WriteLine($"castbook: there is no command '{arguments[0]}', and no file of that name. The commands are {string.Join(", ", root.Subcommands.Where(c => !c.Hidden).Select(c => c.Name))}.");
+                return ExitCode.Usage;
+            }
+
             arguments = ["fill", .. arguments];
         }
 
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
-            foreach (var error in parsed.Errors)
+            foreach (var mistake in CommandMistakes.Of(parsed, arguments))
             {
-                errors.WriteLine($"castbook: {error.Message}");
+                errors.WriteLine($"castbook: {mistake}");
             }
 
             errors.WriteLine($"castbook: see castbook {(parsed.CommandResult.Command == root ? "fill" : parsed.CommandResult.Command.Name)} --help");

@@ -30,6 +30,11 @@ internal static class ShortcutCommand
         {
             var written = ShortcutFile.Write(Path.GetFullPath(book), system, ShortcutFile.ThisProgram);
             output.WriteLine($"double-click to fill {Path.GetFileName(book)}: {string.Join(" or ", written.Select(Path.GetFileName))}");
+            if (system != ShortcutFile.ThisSystem)
+            {
+                output.WriteLine("It names the book and the program where they lie on this computer; make it anew on the other.");
+            }
+
             return ExitCode.Filled;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

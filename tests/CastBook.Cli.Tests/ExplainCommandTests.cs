@@ -53,9 +53,9 @@ public sealed class ExplainCommandTests : IDisposable
     [InlineData("castbook: there is no file 'gone.xlsx'. Type the workbook's path, in quotes if it has blanks.", "gone.xlsx")]
     [InlineData("castbook: 'list.csv' is a list as text and has no cells. Fill it, then ask about list.xlsx.", "list.csv")]
     [InlineData("castbook: 'C' is no cell. Type the sheet, an exclamation mark and the cell, such as \"Export!C2\".", Book, "C")]
-    [InlineData("castbook: Unrecognized command or argument '--dry-run'.", Book, "C2", "--dry-run")]
+    [InlineData("castbook: there is no option '--dry-run' here.", Book, "C2", "--dry-run")]
     [InlineData("castbook: 'soon' is no day and hour; type it like \"2026-11-25 20:00\".", Book, "C2", "--start", "soon")]
-    [InlineData("castbook: Required argument missing for command: 'explain'.")]
+    [InlineData("castbook: BOOK is missing. The workbook (.xlsx or .xlsm). It is only read.")]
     public void Explain_CommandIsWrong_EndsWithTwo(string error, params string[] arguments)
     {
         File.WriteAllText(Path.Combine(folder, "list.csv"), "Piece,Qty\n");

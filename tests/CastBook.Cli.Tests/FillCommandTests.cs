@@ -73,12 +73,16 @@ public sealed class FillCommandTests : IDisposable
     [InlineData("castbook: 'tonight' is no day and hour; type it like \"2026-11-25 20:00\".", "fill", Book, "--start", "tonight")]
     [InlineData("castbook: --start and --pour-at are two ways to say the same; give one of them.", "fill", Book, "--start", "2026-11-25 20:00", "--pour-at", "2026-11-26 09:00")]
     [InlineData("castbook: there is no file 'gone.xlsx'. Type the workbook's path, in quotes if it has blanks.", "fill", "gone.xlsx")]
-    [InlineData("castbook: there is no file 'gone'. Type the workbook's path, in quotes if it has blanks.", "gone")]
+    [InlineData("castbook: there is no command 'gone', and no file of that name. The commands are fill, explain, watch, kiln-log, status, restore, share, shortcut, new, adopt, clear-examples, completion.", "gone")]
     [InlineData("castbook: there is no folder for 'nowhere/out.xlsx'.", "fill", Book, "--out", "nowhere/out.xlsx")]
     [InlineData("castbook: '.' is no file. Type the path of the filled workbook after --out.", "fill", Book, "--out", ".")]
     [InlineData("castbook: 'out.xlsm' must end in .xlsx, as the workbook does.", "fill", Book, "--out", "out.xlsm")]
-    [InlineData("castbook: Unrecognized command or argument '--wrong'.", "fill", Book, "--wrong")]
-    [InlineData("castbook: Required argument missing for command: 'fill'.", "fill")]
+    [InlineData("castbook: there is no option '--wrong' here.", "fill", Book, "--wrong")]
+    [InlineData("castbook: there is no option '--nigt' here.", "fill", "--nigt", "Friday", Book)]
+    [InlineData("castbook: 'list.xlsx' is a word too many. A path with blanks stands in quotes: \"class list.xlsx\".", "fill", "class", "list.xlsx")]
+    [InlineData("castbook: 'Friday' is a word too many.", "fill", Book, "Friday")]
+    [InlineData("castbook: BOOK is missing. The workbook (.xlsx, .xlsm), or a list as text (.csv, .tsv, .txt).", "fill")]
+    [InlineData("castbook: 'x' is no whole number.", "restore", Book, "x")]
     public void Fill_CommandIsWrong_EndsWithTwo(string error, params string[] arguments)
     {
         var before = Place(Book);

@@ -9,6 +9,8 @@ public sealed class HelpTests
     public void NoArguments_PrintTheHelp()
     {
         Help().ShouldBe(Help("--help"));
+        Help("help").ShouldBe(Help("--help"));
+        Help("help", "fill").ShouldBe(Help("fill", "--help"));
         Names.Value.ShouldContain("fill");
         Names.Value.ShouldNotContain("make-templates");
     }

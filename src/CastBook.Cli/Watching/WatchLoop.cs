@@ -38,6 +38,10 @@ internal sealed class WatchLoop(IReadOnlyList<(string Path, WatchedFolder Folder
         finally
         {
             watchers.ForEach(w => w.Dispose());
+            foreach (var (_, folder) in folders)
+            {
+                folder.Rest();
+            }
         }
     }
 

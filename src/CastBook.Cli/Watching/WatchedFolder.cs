@@ -92,9 +92,9 @@ internal sealed class WatchedFolder
     /// <summary>Leaves word that the folder is being watched, for <c>castbook status</c>.</summary>
     public void Beat()
     {
-        var file = Path.Combine(folder, ".castbook", "watching.txt");
         try
         {
+            var file = SignOfLife;
             Directory.CreateDirectory(Path.GetDirectoryName(file)!);
             File.WriteAllText(file, string.Create(CultureInfo.InvariantCulture, $"{clock.GetUtcNow():O} {Environment.MachineName} {Environment.ProcessId}"));
         }
@@ -103,6 +103,21 @@ internal sealed class WatchedFolder
             // A sign of life that cannot be left says by itself that something is wrong.
         }
     }
+
+    /// <summary>Takes the word that <see cref="Beat"/> left away again.</summary>
+    public void Rest()
+    {
+        try
+        {
+            File.Delete(SignOfLife);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // It grows old by itself.
+        }
+    }
+
+    private string SignOfLife => Path.Combine(folder, ".castbook", "watching.txt");
 
     // False while the book does not lie still yet.
     private bool LookAt(SeenBook book)

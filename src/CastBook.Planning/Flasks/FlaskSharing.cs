@@ -144,7 +144,7 @@ internal sealed class FlaskSharing
 
         public int LeastFlasks { get; } = answers.Sum(a => a.LeastFlasks);
 
-        private readonly Int128 lost = answers.Aggregate((Int128)0, (sum, a) => sum + a.Lost);
+        private readonly decimal lost = answers.Sum(a => a.Lost);
 
         private readonly long cost = answers.Sum(a => a.Cost);
 

@@ -22,7 +22,7 @@ internal sealed record GroupAnswer(
     public required long Cost { get; init; }
 
     /// <summary>What the pieces without a flask are worth.</summary>
-    public required Int128 Lost { get; init; }
+    public required decimal Lost { get; init; }
 
     /// <summary>How many of a size are used.</summary>
     /// <param name="size">The size's place.</param>

@@ -86,7 +86,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
 
     private static int Count(GroupAnswer[] answers) => answers.Sum(a => a.Flasks.Count);
 
-    private static Int128 Lost(GroupAnswer[] answers) => answers.Aggregate((Int128)0, (sum, a) => sum + a.Lost);
+    private static decimal Lost(GroupAnswer[] answers) => answers.Sum(a => a.Lost);
 
     private static Volume Inside(GroupAnswer[] answers) =>
         Volume.FromMilliliters(answers.Sum(a => a.Flasks.Sum(f => f.Size.Inside.Milliliters)));

@@ -21,7 +21,7 @@ internal sealed class PackPlan
     public int[] Free { get; }
 
     /// <summary>What the pieces without a flask are worth; before everything else.</summary>
-    public Int128 Lost { get; private set; }
+    public decimal Lost { get; private set; }
 
     /// <summary>What the flasks cost.</summary>
     public long Cost { get; private set; }

@@ -66,7 +66,7 @@ internal sealed class PackProblem
 
     /// <summary>What is lost when one piece finds no flask; of pieces that are alike the last of the list waits.</summary>
     /// <param name="item">The piece.</param>
-    public Int128 Loss(int item) => ((Int128)Weights[item] << (10 + (3 * Items[item].Urgency))) + Math.Max(0, 1023 - item);
+    public decimal Loss(int item) => (Weights[item] << (10 + (3 * Items[item].Urgency))) + Math.Max(0, 1023 - item);
 
     /// <summary>What one piece takes at least of the metal of any flask, in millionths, rounded down.</summary>
     /// <param name="item">The piece.</param>
