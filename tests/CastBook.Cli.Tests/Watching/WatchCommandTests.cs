@@ -48,6 +48,7 @@ public sealed class WatchCommandTests : IDisposable
         watch.WaitForExit();
         watch.ExitCode.ShouldBe(0);
         watched.Names.ShouldBe(["night.xlsx"]);
+        CastBookRun.In(watched.Path, ["status", "."]).Output.Split('\n')[0].TrimEnd().ShouldBe("not watched");
     }
 
     [Theory]

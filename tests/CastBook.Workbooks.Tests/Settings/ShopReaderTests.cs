@@ -160,7 +160,7 @@ public sealed class ShopReaderTests
         settings.TwoPeopleFor.ShouldBe([ClockStepKind.Pour, ClockStepKind.BaseOff, ClockStepKind.LoadKiln]);
         settings.StayWith.ShouldBe([ClockStepKind.Steam, ClockStepKind.Stage, ClockStepKind.Fall]);
         (settings.SecondFrom, settings.SecondUntil).ShouldBe((new TimeOnly(8, 0), new TimeOnly(17, 30)));
-        settings.KilnLoads.Select(string.Concat).ShouldBe(["AB", "CD"]);
+        settings.KilnLoads.Select(load => string.Concat(load)).ShouldBe(["AB", "CD"]);
     }
 
     [Fact]
