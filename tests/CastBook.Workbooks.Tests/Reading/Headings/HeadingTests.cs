@@ -63,7 +63,7 @@ public sealed class HeadingTests
     [InlineData("Metal needed (g)")]
     [InlineData("Metal total (g)")]
     [InlineData("Wax")]
-    [InlineData("Customer")]
+    [InlineData("Shelf")]
     public void Of_HeadingOfNoField_IsLeftAlone(string text) => Match(text).Fields.ShouldBeEmpty();
 
     [Theory]
