@@ -2,6 +2,7 @@ using System.CommandLine;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks;
 using CastBook.Workbooks.Files;
+using CastBook.Workbooks.KilnLogs;
 using CastBook.Workbooks.Reports;
 using CastBook.Workbooks.Verifying;
 
@@ -22,18 +23,19 @@ internal static class FillCommand
         var start = new Option<string?>("--start") { Description = "Weigh the first powder then, such as \"2026-11-25 20:00\".", HelpName = "HOUR" };
         var pourAt = new Option<string?>("--pour-at") { Description = "Pour the first flask then, and count every step back.", HelpName = "HOUR" };
         var calendar = new Option<string?>("--calendar") { Description = "Also write the steps as calendar events with alarms.", HelpName = "PATH" };
+        var log = new Option<string?>("--kiln-log") { Description = "Lay the kiln's temperature log over the plan and its chart.", HelpName = "LOG" };
         var inHand = new Option<bool>("--metal-in-hand") { Description = "Plan no more than the metal in stock allows." };
         var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
         var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
         var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
         var brief = new Option<bool>("--brief") { Description = "One line of what happened, and what says stop." };
         var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
-        var command = new Command("fill", "Fill a workbook in place; a backup goes into .castbook.\n\nExample: castbook fill harbour-night.xlsx")
+        var command = new Command("fill", "Fill a workbook in place; a backup goes into .castbook.\nExample: castbook fill harbour-night.xlsx")
         {
-            book, to, night, start, pourAt, calendar, inHand, dryRun, json, strict, brief, undo,
+            book, to, night, start, pourAt, calendar, log, inHand, dryRun, json, strict, brief, undo,
         };
         command.SetAction(parsed => (parsed.GetValue(undo) ? (Func<Request, TextWriter, TextWriter, TimeProvider, int>)Undo : Run)(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(calendar), parsed.GetValue(inHand), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
+            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(calendar), parsed.GetValue(log), parsed.GetValue(inHand), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
             output,
             errors,
             clock));
@@ -57,6 +59,7 @@ internal static class FillCommand
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
                 MetalInHandOnly = request.MetalInHand,
                 Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),
+                Log = request.Log is { } log ? KilnLogReader.Read(log, column: null, clock.LocalTimeZone).Log : null,
             };
             var isText = TextFile.Is(request.Book);
             var (result, backup) = isText
@@ -138,6 +141,11 @@ internal static class FillCommand
             return $"there is no file '{request.Book}'. Type the workbook's path, in quotes if it has blanks.";
         }
 
+        if (request.Log is { } log && !File.Exists(log))
+        {
+            return $"there is no file '{log}'. Type the log's path, in quotes if it has blanks.";
+        }
+
         if (request.To is not { } to)
         {
             return null;
@@ -190,5 +198,5 @@ internal static class FillCommand
         _ => "nothing had changed, so the file was left as it is",
     };
 
-    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, bool MetalInHand, bool DryRun, bool Json, bool Strict, bool Brief);
+    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, string? Log, bool MetalInHand, bool DryRun, bool Json, bool Strict, bool Brief);
 }

@@ -52,7 +52,7 @@ internal static class KilnLogCommand
             }
 
             output.WriteLine(About(request.Log, log, heading, leftOut));
-            foreach (var line in KilnLogText.Lines(KilnLogCheck.Compare(LoadOf(night!, log, request.Load)!, log), log))
+            foreach (var line in KilnLogText.Lines(KilnLogCheck.Compare(LoggedLoad.Of(night!, log, request.Load)!, log), log))
             {
                 output.WriteLine(line);
             }
@@ -63,33 +63,9 @@ internal static class KilnLogCommand
 
     private static string? Mistake(NightClock? night, KilnLog log, int? load) => night is not { Loads.Count: > 0 }
         ? "this night has no kiln load to compare with: see the Checks sheet of the filled book."
-        : LoadOf(night, log, load) is not null ? null
+        : LoggedLoad.Of(night, log, load) is not null ? null
         : load is { } asked ? string.Create(CultureInfo.InvariantCulture, $"there is no load {asked}; this night has {night.Loads.Count}.")
         : string.Create(CultureInfo.InvariantCulture, $"this night has {night.Loads.Count} kiln loads; say which one the log is of, such as --load 1.");
-
-    // By its number; else the only one, or the one planned for these hours.
-    private static KilnLoad? LoadOf(NightClock night, KilnLog log, int? number)
-    {
-        if (number is not null || night.Loads.Count == 1)
-        {
-            return night.Loads.FirstOrDefault(l => l.Number == (number ?? 1));
-        }
-
-        if (log.Begins is not { } begins || night.Start is null)
-        {
-            return null;
-        }
-
-        var (from, until) = (begins, begins + log.Takes.ToTimeSpan());
-        return night.Loads.Select(l => (Load: l, Shared: Shared(night, l, from, until))).Where(l => l.Shared > TimeSpan.Zero).OrderByDescending(l => l.Shared).Select(l => l.Load).FirstOrDefault();
-    }
-
-    private static TimeSpan Shared(NightClock night, KilnLoad load, DateTime from, DateTime until)
-    {
-        var stages = night.Steps.Where(s => s.Load == load.Number && s.Kind is ClockStepKind.Stage or ClockStepKind.Fall).ToList();
-        var (begins, ends) = (night.Shown(stages[0].Begins)!.Value, night.Shown(stages[^1].Ends)!.Value);
-        return (until < ends ? until : ends) - (from > begins ? from : begins);
-    }
 
     private static string About(string path, KilnLog log, string heading, int leftOut)
     {

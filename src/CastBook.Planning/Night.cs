@@ -22,6 +22,9 @@ public sealed record Night
     /// <summary>The hour from which the night is counted; missing where nobody has said one.</summary>
     public ClockQuestion? Clock { get; init; }
 
+    /// <summary>What the kiln really did; missing where nobody gave its log.</summary>
+    public KilnLog? Log { get; init; }
+
     /// <summary>Whether only what the metal in stock allows is planned; else what is short is bought.</summary>
     public bool MetalInHandOnly { get; init; }
 

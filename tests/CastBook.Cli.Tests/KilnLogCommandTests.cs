@@ -16,14 +16,7 @@ public sealed class KilnLogCommandTests : IDisposable
     [Fact]
     public void KilnLog_HoldCutShort_IsSaidAndNothingIsWritten()
     {
-        File.Copy(Path.Combine(ReadmeTests.Repository, "templates", "wrenmoor-night", Book), Path.Combine(folder, Book));
-        var log = new StringBuilder("Zeit;Ofen °C\n");
-        foreach (var (minutes, celsius) in ((double, double)[])[(0, 20), (60, 150), (150, 150), (252, 370), (372, 370), (493, 732), (553, 732), (670, 540), (780, 540)])
-        {
-            log.AppendLine(CultureInfo.InvariantCulture, $"{new DateTime(2026, 12, 3, 21, 30, 0, DateTimeKind.Unspecified).AddMinutes(minutes):dd.MM.yyyy HH:mm};{celsius}");
-        }
-
-        File.WriteAllText(Path.Combine(folder, "front.csv"), log.ToString());
+        WriteBookAndLog();
         var before = File.ReadAllBytes(Path.Combine(folder, "front.csv"));
 
         var run = CastBookRun.In(folder, ["kiln-log", Book, "front.csv"], "TZ=UTC");
@@ -36,6 +29,27 @@ public sealed class KilnLogCommandTests : IDisposable
         lines.ShouldContain(l => l.StartsWith("check By its log the kiln held stage 3, 732 °C, for 1 h instead of 3 h; ", StringComparison.Ordinal));
         File.ReadAllBytes(Path.Combine(folder, "front.csv")).ShouldBe(before);
         Directory.GetFileSystemEntries(folder).Length.ShouldBe(2);
+    }
+
+    // The same log on the chart of the Kiln sheet: nine points from its begin, and the short hold among the checks.
+    [Fact]
+    public void Fill_WithTheKilnsLog_DrawsItOverTheProgramme()
+    {
+        WriteBookAndLog();
+
+        var run = CastBookRun.In(folder, ["fill", Book, "--out", "drawn.xlsx", "--kiln-log", "front.csv"], "TZ=UTC");
+
+        (run.ExitCode, run.Errors).ShouldBe((0, ""));
+        using var zip = System.IO.Compression.ZipFile.OpenRead(Path.Combine(folder, "drawn.xlsx"));
+        var charts = zip.Entries.Where(e => e.FullName.StartsWith("xl/charts/", StringComparison.Ordinal)).Select(e => new StreamReader(e.Open()).ReadToEnd()).ToList();
+        var drawn = charts.Where(c => c.Contains("<c:v>kiln by its log</c:v>", StringComparison.Ordinal)).ShouldHaveSingleItem();
+        drawn.ShouldContain("Load 1: kiln, and the core of flask A");
+        var measured = drawn[drawn.IndexOf("kiln by its log", StringComparison.Ordinal)..];
+        measured.ShouldContain("<c:ptCount val=\"9\"/>");
+        var checks = CastBookRun.In(folder, ["fill", Book, "--dry-run", "--json", "--kiln-log", "front.csv"], "TZ=UTC");
+        checks.Output.ShouldContain("log-hold-short");
+        CastBookRun.In(folder, ["fill", Book, "--dry-run", "--kiln-log", "gone.csv"], "TZ=UTC").Errors.Trim()
+            .ShouldBe("castbook: there is no file 'gone.csv'. Type the log's path, in quotes if it has blanks.");
     }
 
     [Theory]
@@ -53,5 +67,17 @@ public sealed class KilnLogCommandTests : IDisposable
 
         (run.ExitCode, run.Output).ShouldBe((code, ""));
         run.Errors.ShouldStartWith(error);
+    }
+
+    private void WriteBookAndLog()
+    {
+        File.Copy(Path.Combine(ReadmeTests.Repository, "templates", "wrenmoor-night", Book), Path.Combine(folder, Book));
+        var log = new StringBuilder("Zeit;Ofen °C\n");
+        foreach (var (minutes, celsius) in ((double, double)[])[(0, 20), (60, 150), (150, 150), (252, 370), (372, 370), (493, 732), (553, 732), (670, 540), (780, 540)])
+        {
+            log.AppendLine(CultureInfo.InvariantCulture, $"{new DateTime(2026, 12, 3, 21, 30, 0, DateTimeKind.Unspecified).AddMinutes(minutes):dd.MM.yyyy HH:mm};{celsius}");
+        }
+
+        File.WriteAllText(Path.Combine(folder, "front.csv"), log.ToString());
     }
 }

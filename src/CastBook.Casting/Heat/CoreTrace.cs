@@ -12,8 +12,7 @@ namespace CastBook.Casting.Heat;
 /// height; R: the inside radius; α: diffusivity.</para>
 /// <para><b>Valid for</b> dry moulds with both ends open to the air, constant properties. Drying is not in it: a wet mould
 /// stands near 100 °C until its water has gone, which is what the first hold is for.</para>
-/// <para><b>Source.</b> Superposition (Duhamel). Slow: pure gypsum as measured, 0.3004 W/(m K) and 0.1923 mm²/s; fast:
-/// gypsum plaster, 0.48 W/(m K) and 0.397 mm²/s, both published; convection 5 and 25 W/(m² K), published range.</para>
+/// <para><b>Source.</b> Superposition (Duhamel); properties from <see cref="MouldProperties"/>.</para>
 /// </remarks>
 public sealed class CoreTrace
 {
@@ -38,7 +37,7 @@ public sealed class CoreTrace
         Require.Positive(insideDiameter);
         Require.Positive(height);
         (weights, perHour) = (new double[Terms * Terms], new double[Terms * Terms]);
-        var (conductivityWmK, diffusivityMm2S, convectionWm2K) = mould == MouldCase.Slow ? (0.3004, 0.1923, 5.0) : (0.48, 0.397, 25.0);
+        var (conductivityWmK, diffusivityMm2S, convectionWm2K) = MouldProperties.Of(mould);
         Modes(insideDiameter.Millimeters / 2, height.Millimeters / 2, conductivityWmK, diffusivityMm2S, convectionWm2K + FilmCoefficient.Radiation(film.DegreesCelsius));
         kilnCelsius = start.DegreesCelsius;
     }

@@ -20,4 +20,13 @@ internal static class FilmCoefficient
         var kelvin = celsius + KelvinAtZero;
         return 4 * Emissivity * StefanBoltzmann * kelvin * kelvin * kelvin;
     }
+
+    /// <summary>Radiation alone to surroundings that are much cooler, in W/(m² K).</summary>
+    /// <param name="celsius">Temperature of the face in °C.</param>
+    /// <param name="around">Temperature of the surroundings in °C.</param>
+    public static double RadiationTo(double celsius, double around)
+    {
+        var (face, room) = (celsius + KelvinAtZero, around + KelvinAtZero);
+        return Emissivity * StefanBoltzmann * ((face * face) + (room * room)) * (face + room);
+    }
 }

@@ -76,7 +76,24 @@ internal sealed class ClockPlanning
             }
         }
 
-        return clock;
+        return night.Log is { } log ? Logged(clock, log) : clock;
+    }
+
+    private NightClock Logged(NightClock clock, KilnLog log)
+    {
+        if (LoggedLoad.Of(clock, log, null) is not { } load)
+        {
+            findings.Add(Catalogue.LogOfNoLoad.At(Subject.Book, Say.Count(clock.Loads.Count, "kiln load", "kiln loads")));
+            return clock;
+        }
+
+        var logged = KilnLogCheck.Compare(load, log);
+        foreach (var finding in logged.Findings)
+        {
+            findings.Add(finding);
+        }
+
+        return clock with { Logged = logged };
     }
 
     private DoneTimes? Done(TimedNight planned)

@@ -1,5 +1,6 @@
 using CastBook.Casting.Burnout;
 using CastBook.Casting.Heat;
+using CastBook.Casting.Pouring;
 using CastBook.Planning.Findings;
 using UnitsNet;
 
@@ -101,7 +102,7 @@ internal sealed class CoreLag
             ends.Add(Span());
         }
 
-        return new LoadHeat { Flask = slowest.Letter, StageEnds = ends, Arrivals = there, ToleranceDegrees = toleranceDegrees, Course = course };
+        return new LoadHeat { Flask = slowest.Letter, StageEnds = ends, Arrivals = there, ToleranceDegrees = toleranceDegrees, InTheOpen = Open(schedule.Stages[^1].Target), Course = course };
 
         void Move(double minutes, Temperature from, Temperature to)
         {
@@ -119,6 +120,14 @@ internal sealed class CoreLag
         void Note() => course.Add(new KilnMoment(Duration.FromMinutes(after), slow.Kiln, Span()));
 
         CoreSpan Span() => new(slow.Core, fast.Core);
+    }
+
+    private static OpenLoss Open(Temperature mould)
+    {
+        var depth = WallClearance.Usual;
+        return new OpenLoss(depth, Lost(MouldCase.Slow), Lost(MouldCase.Fast));
+
+        TemperatureDelta Lost(MouldCase mouldCase) => OpenMould.Lost(mould, depth, Duration.FromMinutes(1), mouldCase);
     }
 
     // From the stage's begin until the core is near the kiln; nothing where it is not before the stage ends.

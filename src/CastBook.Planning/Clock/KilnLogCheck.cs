@@ -37,7 +37,14 @@ public static class KilnLogCheck
         LookAtFalls(log, course, load, findings);
         LookAtTop(log, load, findings);
         LookAtGaps(log, findings);
-        return new LoggedBurnout { Load = load, Stages = stages, Findings = findings };
+        var begin = log.Readings[course.Begin].After;
+        return new LoggedBurnout
+        {
+            Load = load,
+            Stages = stages,
+            Course = [.. log.Readings.Skip(course.Begin).Select((r, i) => new KilnMoment(r.After - begin, r.Kiln, cores[course.Begin + i]))],
+            Findings = findings,
+        };
     }
 
     private static CoreSpan[] Cores(KilnLoad load, KilnLog log, int begin)

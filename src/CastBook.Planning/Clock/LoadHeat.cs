@@ -17,6 +17,9 @@ public sealed record LoadHeat
     /// <summary>How near that is, in degrees Celsius.</summary>
     public required double ToleranceDegrees { get; init; }
 
+    /// <summary>What a mould loses in its first minute outside the kiln, where its outermost pieces begin.</summary>
+    public required OpenLoss InTheOpen { get; init; }
+
     /// <summary>Kiln and core from loading to the first pour.</summary>
     public required IReadOnlyList<KilnMoment> Course { get; init; }
 }
@@ -30,6 +33,12 @@ public readonly record struct CoreSpan(Temperature Slow, Temperature Fast);
 /// <param name="Slow">In the slow case.</param>
 /// <param name="Fast">In the fast case.</param>
 public readonly record struct CoreArrival(Duration? Slow, Duration? Fast);
+
+/// <summary>What a mould loses in its first minute outside the kiln.</summary>
+/// <param name="Depth">Below its face.</param>
+/// <param name="Slow">In the slow case.</param>
+/// <param name="Fast">In the fast case.</param>
+public readonly record struct OpenLoss(Length Depth, TemperatureDelta Slow, TemperatureDelta Fast);
 
 /// <summary>Kiln and core at a time.</summary>
 /// <param name="After">The time, from loading on.</param>

@@ -12,6 +12,9 @@ public sealed record LoggedBurnout
     /// <summary>The stages of the programme.</summary>
     public required IReadOnlyList<LoggedStage> Stages { get; init; }
 
+    /// <summary>Kiln and core by the log, from the begin of the burnout on.</summary>
+    public required IReadOnlyList<KilnMoment> Course { get; init; }
+
     /// <summary>What is wrong with it.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 }

@@ -11,6 +11,9 @@ public sealed record NightClock
     /// <summary>The kiln loads, in the order in which they are loaded.</summary>
     public required IReadOnlyList<KilnLoad> Loads { get; init; }
 
+    /// <summary>What the kiln really did with one of the loads; missing where no log was given.</summary>
+    public LoggedBurnout? Logged { get; init; }
+
     /// <summary>When the first step begins; missing while nobody has said an hour, and then only durations are known.</summary>
     public DateTimeOffset? Start { get; init; }
 

@@ -100,6 +100,13 @@ public static partial class Catalogue
         "Metal that is quenched too hot cracks, and the steam spits.",
         "Look for cracks; wait with the next one until the button shows no red in shade.");
 
+    /// <summary>A log that belongs to no load for sure.</summary>
+    public static FindingKind LogOfNoLoad { get; } = new(
+        "log-of-no-load", Severity.Check,
+        "This night has {0}, and nothing says which one the log is of.",
+        "It was not laid over the plan. Flasks that are marked as in the kiln or poured are in no load.",
+        "Give the log times with their day and the night its hours, or name the load with castbook kiln-log and --load 1.");
+
     /// <summary>A hold that the kiln's log shows to be too short.</summary>
     public static FindingKind LogHoldShort { get; } = new(
         "log-hold-short", Severity.Check,

@@ -72,6 +72,7 @@ public static class BookReader
                 Pieces = lists.Pieces,
                 Shop = tonight,
                 Clock = clock,
+                Log = settings.Log,
                 MetalInHandOnly = settings.MetalInHandOnly,
                 Today = settings.Today,
                 WeightsAreOf = lists.WeightsAreOf is not WeightMeaning.Unknown and var said ? said : shop.Shop.Settings.WeightsAreOf,

@@ -5,7 +5,6 @@ using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
-using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -21,11 +20,13 @@ internal static class KilnSheet
     private const double ChartWidthMm = 170;
     private const double ChartHeightMm = 85;
     private const string Quiet = "8A97A0";
+    private const string Measured = "B3541E";
 
     private static readonly string[] Headings =
         ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)", "Core there after, slow (h:min)", "Core there after, fast (h:min)"];
 
     private static readonly string[] CourseHeadings = ["Load", "Hours", "Kiln (°C)", "Core, slow (°C)", "Core, fast (°C)"];
+    private static readonly string[] LogHeadings = ["Log of load", "Hours", "Kiln (°C)", "Core, slow (°C)", "Core, fast (°C)"];
 
     private static readonly string[] StageAnswers =
     [
@@ -64,9 +65,7 @@ internal static class KilnSheet
         sheet.OnePage = clock.Loads.Count <= MostLoadsOnAPage;
         for (var i = 0; i < clock.Loads.Count; i++)
         {
-            var first = ++row;
-            row = WriteCourse(sheet, first, clock.Loads[i]);
-            sheet.Drawing.Add(ChartOf(clock.Loads[i], charts[i], first + 1));
+            row = WriteChart(sheet, row, charts[i], clock, clock.Loads[i]);
         }
 
         return sheet;
@@ -134,6 +133,8 @@ internal static class KilnSheet
     {
         if (clock.Loads is [var load, ..])
         {
+            var open = load.Heat.InTheOpen;
+            sheet.Set(++row, 1, string.Create(CultureInfo.InvariantCulture, $"Outside the kiln a mould loses by estimate {open.Slow.DegreesCelsius:0} to {open.Fast.DegreesCelsius:0} °C in its first minute, {open.Depth.Millimeters:0} mm below its face where the outermost pieces begin, and nothing yet in its middle: pour at once."), Look.Small);
             sheet.Set(++row, 1, $"\"Core there\" is when the middle of the slowest mould is within {load.Heat.ToleranceDegrees.ToString("0.#", CultureInfo.InvariantCulture)} °C of the kiln, from the begin of the stage on; \"Core tolerance\" on the Shop sheet changes it.", Look.Small);
         }
 
@@ -142,53 +143,23 @@ internal static class KilnSheet
         return row + 1;
     }
 
-    // What the chart draws; nobody needs it on paper.
-    private static int WriteCourse(OwnedSheet sheet, int row, KilnLoad load)
+    private static int WriteChart(OwnedSheet sheet, int row, int at, NightClock clock, KilnLoad load)
     {
-        sheet.HideRow(row);
-        for (var column = 1; column <= CourseHeadings.Length; column++)
+        var course = new HiddenCourse(sheet, row + 1, load, CourseHeadings, CourseAnswers, load.Heat.Course);
+        var lines = new List<ChartLine> { course.Line("core, slow case", 4, Quiet, 1.5), course.Line("core, fast case", 5, Quiet, 1.5), course.Line("kiln", 3, Shape.Ink, 2.25) };
+        row = course.LastRow + 1;
+        if (clock.Logged is { } logged && logged.Load.Number == load.Number)
         {
-            sheet.Set(row, column, CourseHeadings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
+            var measured = new HiddenCourse(sheet, row + 1, load, LogHeadings, [], HiddenCourse.Thinned(logged.Course));
+            lines.AddRange(measured.Line("core by the log, slow case", 4, Measured, 1.5), measured.Line("kiln by its log", 3, Measured, 2.25));
+            row = measured.LastRow + 1;
         }
 
-        foreach (var (place, moment) in load.Heat.Course.Index())
-        {
-            sheet.HideRow(++row);
-            sheet.Set(row, 1, load.Number.ToString(CultureInfo.InvariantCulture), Look.Text);
-            var numbers = Numbers(moment);
-            for (var i = 0; i < numbers.Length; i++)
-            {
-                sheet.Set(row, i + 2, CellValue.Of(numbers[i]), Look.Number(i == 0 ? "0.0#" : Look.Whole));
-                sheet.Answer(row, i + 2, new Subject(SubjectKind.Moment, string.Create(CultureInfo.InvariantCulture, $"{load.Number}.{place}")), CourseAnswers[i]);
-            }
-        }
-
-        return row + 1;
-    }
-
-    private static double[] Numbers(KilnMoment moment) =>
-    [
-        CellNumbers.Hours(moment.After)!.Value, CellNumbers.Celsius(moment.Kiln)!.Value, CellNumbers.Celsius(moment.Core.Slow)!.Value, CellNumbers.Celsius(moment.Core.Fast)!.Value,
-    ];
-
-    private static Chart ChartOf(KilnLoad load, int at, int firstRow)
-    {
-        var course = load.Heat.Course.Select(Numbers).ToList();
-        var lastRow = firstRow + course.Count - 1;
         var number = load.Number.ToString(CultureInfo.InvariantCulture);
-        return new Chart(
-            $"load{number}", $"Kiln temperature of load {number} and the core of flask {load.Heat.Flask} over the hours from loading.", new Frame(at, 1, ChartWidthMm, ChartHeightMm),
-            $"Load {number}: kiln, and the core of flask {load.Heat.Flask}", "hours from loading", "°C",
-            [LineOf("core, slow case", 4, Quiet, 1.5), LineOf("core, fast case", 5, Quiet, 1.5), LineOf("kiln", 3, Shape.Ink, 2.25)]);
-
-        ChartLine LineOf(string name, int column, string color, double thickness)
-        {
-            return new ChartLine(name, new CellRange(firstRow, 2, lastRow, 2), new CellRange(firstRow, column, lastRow, column), [.. course.Select(c => (c[0], c[column - 2]))])
-            {
-                Color = color,
-                Thickness = thickness,
-                Dashed = column == 4,
-            };
-        }
+        var title = $"Load {number}: kiln, and the core of flask {load.Heat.Flask}";
+        sheet.Drawing.Add(new Chart(
+            $"load{number}", $"Kiln temperature of load {number} and the core of flask {load.Heat.Flask} over the hours from loading.",
+            new Frame(at, 1, ChartWidthMm, ChartHeightMm), title, "hours from loading", "°C", lines));
+        return row;
     }
 }

@@ -19,6 +19,15 @@ public sealed class HeatWitnessTests
         }
     }
 
+    [Fact]
+    public void ErrorFunction_AnyPlace_IsTheLibrarys()
+    {
+        for (var x = 0.0; x <= 6; x += 0.13)
+        {
+            ErrorFunction.Complement(x).ShouldBe(SpecialFunctions.Erfc(x), 1e-12, $"{x}");
+        }
+    }
+
     // Every root from nought on, found by walking in small steps and closing in with the library's own method.
     [Theory]
     [MemberData(nameof(Biots))]

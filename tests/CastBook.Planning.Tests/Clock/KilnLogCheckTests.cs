@@ -48,6 +48,36 @@ public sealed class KilnLogCheckTests
         burnout.Stages.Select(s => s.Target.DegreesCelsius).ShouldBe([149, 371, 732, 540], 1);
     }
 
+    [Fact]
+    public void Plan_WithALog_HasItsFindingsAndItsCourse()
+    {
+        var night = Wrenmoor.Night(Wrenmoor.Ring()) with { Log = Log((0, 20), (30, 149), (120, 149), (165, 371), (240, 371), (315, 732), (360, 732), (475, 540), (540, 540)) };
+
+        var plan = NightPlanner.Plan(night);
+
+        plan.Ids().ShouldContain("log-hold-short");
+        var course = plan.Clock!.Logged!.Course;
+        course[0].ShouldBe(new KilnMoment(Duration.FromMinutes(0), Temperature.FromDegreesCelsius(20), new CoreSpan(Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(20))));
+        course[^1].After.Minutes.ShouldBe(540, 1e-9);
+        course.Max(m => m.Kiln.DegreesCelsius).ShouldBe(732, 1e-9);
+    }
+
+    // Two loads, and a night without hours: the log may be of either.
+    [Fact]
+    public void Plan_LogOfOneOfTwoLoads_AsksWhich()
+    {
+        var night = Wrenmoor.Night(
+            Wrenmoor.Shop with { Settings = Wrenmoor.Answered with { KilnLoads = [["A"], ["B"]] } },
+            Wrenmoor.Ring(2) with { Box = null, PerTree = new Dictionary<string, int> { [""] = 1 } }) with { Log = AsAsked };
+
+        var plan = NightPlanner.Plan(night);
+
+        plan.Clock!.Logged.ShouldBeNull();
+        plan.The("log-of-no-load").Text().ShouldBe(
+            "This night has 2 kiln loads, and nothing says which one the log is of. It was not laid over the plan. Flasks that are marked as in the kiln or poured are in no load. "
+            + "Give the log times with their day and the night its hours, or name the load with castbook kiln-log and --load 1.");
+    }
+
     // The core driven by the log is the core of the plan where the kiln did what was planned.
     [Fact]
     public void Compare_LogOfThePlanItself_HasThePlannedCore()
