@@ -49,7 +49,7 @@ public sealed class BookExplanationTests
 
         explained.Lines("M5")[1].ShouldStartWith($"Flask = {filled[List, "M5"]}: one alloy and one range of flask temperature to a flask");
         explained.Lines("N5")[1].ShouldEndWith($", up to a whole step of 5 g, written \"{filled[List, "N5"]}\"");
-        explained.Lines("Night plan!J5")[1].ShouldEndWith($" = {filled["Night plan", "J5"]}");
+        explained.Lines("Night plan!J5")[1].ShouldEndWith($", written \"{filled["Night plan", "J5"]}\"");
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class BookExplanationTests
             ["Clock!B5", "Weigh out mix 1, from = 20:00: the first step, counted from the hour that was asked for", "  Start at: 2026-11-25 20:00 · Shop!B21"]);
         explained.Lines("Clock!C5")[1].ShouldBe("Weigh out mix 1, until = 20:05: 20:00 and 5 min of it");
         explained.Lines("Mixes!C5").Skip(1).Take(2).ShouldBe(
-            ["Powder into the water, mix 1, from = 20:05: when what comes before it is done", "  Weigh out mix 1: until 20:05 · the clock"]);
+            ["Powder into the water, mix 1, from = Wed 20:05: when what comes before it is done", "  Weigh out mix 1: until 20:05 · the clock"]);
         explained.Lines("Night plan!O5").Skip(1).First().ShouldEndWith(": after its pour, by the wait of the alloy in this size: 20 min");
         Explained.From(Nights.Whole())["Night plan!M5"].Note.ShouldStartWith("It is empty");
     }
