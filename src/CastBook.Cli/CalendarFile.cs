@@ -1,4 +1,5 @@
 using CastBook.Planning;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
 
 namespace CastBook.Cli;
@@ -24,19 +25,19 @@ internal static class CalendarFile
     /// <param name="path">Where it goes.</param>
     /// <param name="plan">The night.</param>
     /// <param name="book">The book's file name.</param>
-    /// <param name="night">The night's name; may be empty.</param>
+    /// <param name="shop">The shop's settings: the night's name and the unit of temperatures.</param>
     /// <param name="made">When it is made.</param>
     /// <returns>What there is to say of it.</returns>
     /// <exception cref="IOException">It could not be written.</exception>
     /// <exception cref="UnauthorizedAccessException">It must not be written there.</exception>
-    public static string Write(string path, NightPlan plan, string book, string night, DateTimeOffset made)
+    public static string Write(string path, NightPlan plan, string book, Settings shop, DateTimeOffset made)
     {
         if (plan.Clock is not { Start: not null } clock)
         {
             return "calendar: not written, for the night has no hours yet. Give --start or --pour-at, or type \"Start at\" on the Shop sheet.";
         }
 
-        var (text, events) = NightCalendar.Make(clock, Path.GetFileNameWithoutExtension(book), night, made);
+        var (text, events) = NightCalendar.Make(clock, Path.GetFileNameWithoutExtension(book), shop.Night ?? "", made, shop.Units.Temperature);
         TemporaryFile.WriteLines(Path.GetFullPath(path), text.TrimEnd().Split("\r\n"), "\r\n");
         return $"calendar: {path}, {(events == 1 ? "1 event" : $"{events} events")} with alarms";
     }

@@ -80,7 +80,7 @@ internal static class FillCommand
     {
         try
         {
-            notes.WriteLine(CalendarFile.Write(calendar, result.Plan, Path.GetFileName(request.Book), result.Night.Shop.Settings.Night ?? "", clock.GetUtcNow()));
+            notes.WriteLine(CalendarFile.Write(calendar, result.Plan, Path.GetFileName(request.Book), result.Night.Shop.Settings, clock.GetUtcNow()));
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using CastBook.Planning.Clock;
+using CastBook.Planning.Shops;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
@@ -29,9 +30,11 @@ internal static class NightCalendar
     /// <param name="name">The book's name.</param>
     /// <param name="night">The night's name; may be empty.</param>
     /// <param name="made">When it is made.</param>
+    /// <param name="unit">The unit of its temperatures; degrees Celsius where none is given.</param>
     /// <returns>Its text, and how many events are in it.</returns>
-    public static (string Text, int Events) Make(NightClock clock, string name, string night, DateTimeOffset made)
+    public static (string Text, int Events) Make(NightClock clock, string name, string night, DateTimeOffset made, WrittenTemperature? unit = null)
     {
+        var degrees = unit ?? WrittenTemperature.Celsius;
         var start = clock.Start!.Value;
         var calendar = new Calendar { ProductId = Maker };
         calendar.AddProperty("X-WR-CALNAME", $"Casting: {name}");
@@ -46,8 +49,8 @@ internal static class NightCalendar
                 DtStamp = Moment(made),
                 Start = Moment(begins),
                 End = Moment(ends > begins ? ends : begins.AddMinutes(1)),
-                Summary = Title(steps),
-                Description = string.Join('\n', steps.Select(s => $"{ClockWords.Time(clock, s.Begins)} {ClockWords.Of(s)}").Append($"{name}.")),
+                Summary = Title(steps, degrees),
+                Description = string.Join('\n', steps.Select(s => $"{ClockWords.Time(clock, s.Begins)} {ClockWords.Of(s, degrees)}").Append($"{name}.")),
             };
             what.Alarms.Add(new Alarm
             {
@@ -83,11 +86,12 @@ internal static class NightCalendar
         }
     }
 
-    private static string Title(List<ClockStep> steps) => steps.Exists(s => s.TwoPeople) ? $"{Named(steps)} (two people)" : Named(steps);
+    private static string Title(List<ClockStep> steps, WrittenTemperature degrees) =>
+        steps.Exists(s => s.TwoPeople) ? $"{Named(steps, degrees)} (two people)" : Named(steps, degrees);
 
-    private static string Named(List<ClockStep> steps) => steps is [{ Mix: { } mix } first, _, ..]
+    private static string Named(List<ClockStep> steps, WrittenTemperature degrees) => steps is [{ Mix: { } mix } first, _, ..]
         ? string.Create(CultureInfo.InvariantCulture, $"Mix {mix}: {string.Join(' ', first.Flasks)}")
-        : ClockWords.Of(steps[0]);
+        : ClockWords.Of(steps[0], degrees);
 
     private static DateTimeOffset At(DateTimeOffset start, double minutes) =>
         DateTimeOffset.UnixEpoch.AddMinutes(Math.Round((start - DateTimeOffset.UnixEpoch).TotalMinutes + minutes, MidpointRounding.AwayFromZero));

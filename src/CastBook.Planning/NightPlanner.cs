@@ -50,7 +50,7 @@ public static class NightPlanner
 
     private static PlannedNight Once(Night night, PlanSearch search)
     {
-        var findings = new FindingList();
+        var findings = new FindingList(night.Shop.Settings.Units);
         ExampleRows.Find(night, findings);
         var rows = RowChoice.Of(night, findings);
         var alloys = new AlloyBook(night.Shop, findings);

@@ -64,7 +64,7 @@ public static class StarterBooks
     {
         var rows = spec.Name switch
         {
-            SettingsSheet.Name => RowOf.Settings(answers: null),
+            SettingsSheet.Name => RowOf.Settings(units == UnitHabit.Us ? UsUnits.Answers : null),
             ResultWordsSheet.Name => ResultWordsSheet.Rows(withExamples),
             _ => withExamples ? Examples.Rows(spec, kind) : [],
         };

@@ -19,8 +19,7 @@ public sealed class DefaultsTests
         ["MixSteps.Usual"] = "Steps of a mix that end well before gloss-off; longer ones of the shop's own only make mixes smaller.",
         ["MixSteps.UsualWorkingTime"] = "At the short end of what is published; a mix planned shorter than its powder allows loses nothing.",
         ["MixRules.UsualFill"] = "Half a bowl: slurry that rises under vacuum stays in it.",
-        ["ChargeRules.UsualStep"] = "Rounds the charge up, by less than a gram.",
-        ["PowderChoice.UsualStep"] = "Rounds the powder up, its water with it.",
+        ["WrittenMass.UsualStep"] = "Rounds a charge up, by a pennyweight at most, and powder by 6 g at most, its water with it.",
         ["HangingRules.UsualGapMm"] = "Room between pieces; hangs fewer of them.",
         ["HangingRules.UsualAngleDegrees"] = "How pieces lean; it decides how many hang, not how they are poured.",
         ["HangingRules.UsualGateDiameterMm"] = "It counts metal of the gates, and errs towards a full pour; the weighed tree replaces it.",
@@ -45,7 +44,7 @@ public sealed class DefaultsTests
     {
         var found = new[] { typeof(MixSteps).Assembly, typeof(NightPlanner).Assembly }
             .SelectMany(a => a.GetTypes())
-            .SelectMany(t => t.GetMembers(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)
+            .SelectMany(t => t.GetMembers(BindingFlags.Static | BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)
                 .Where(m => m is FieldInfo or PropertyInfo or MethodInfo { IsSpecialName: false } && m.Name.StartsWith("Usual", StringComparison.Ordinal))
                 .Select(m => $"{t.Name}.{m.Name}"));
 

@@ -1,45 +1,79 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks;
 using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Settings;
+using ClosedXML.Excel;
 
 namespace CastBook.Templates.Tests;
 
-/// <summary>The demo night explained: every number in the book is the number that its explanation comes to.</summary>
+/// <summary>The demo night explained, in its own units and in those of a shop in the United States: every number in the book is the number that its explanation comes to.</summary>
 public sealed partial class ExplainedDemoTests
 {
     private static readonly string[] OwnSheets = ["Night plan", "Trees", "Mixes", "Metal", "Clock", "Kiln"];
     private static readonly string[] Columns = ["V", "W", "X", "Y", "Z"];
 
-    private static readonly Lazy<(SavedBook Book, IReadOnlyList<CellExplanation> Cells)> Demo = new(() =>
+    private static readonly (string Setting, string Value)[] UsUnits =
+    [
+        (SettingName.MetalIn, "dwt"), (SettingName.MetalBoughtIn, "troy oz"), (SettingName.PowderIn, "lb"), (SettingName.WaterIn, "US fl oz"),
+        (SettingName.TemperaturesIn, "°F"), (SettingName.LengthsIn, "in"),
+    ];
+
+    private static readonly Lazy<(SavedBook Book, IReadOnlyList<CellExplanation> Cells)> Metric = new(() => Explained([]));
+    private static readonly Lazy<(SavedBook Book, IReadOnlyList<CellExplanation> Cells)> Us = new(() => Explained(UsUnits));
+
+    private static (SavedBook Book, IReadOnlyList<CellExplanation> Cells) Demo => Metric.Value;
+
+    private static (SavedBook Book, IReadOnlyList<CellExplanation> Cells) In(UnitHabit units) => (units == UnitHabit.Us ? Us : Metric).Value;
+
+    private static (SavedBook Book, IReadOnlyList<CellExplanation> Cells) Explained((string Setting, string Value)[] answers)
     {
         using var demo = new MemoryStream();
         DemoNight.Write(demo);
-        using var output = new MemoryStream();
         demo.Position = 0;
+        if (answers.Length > 0)
+        {
+            using var book = new XLWorkbook(demo);
+            var shop = book.Worksheet("Shop");
+            foreach (var (setting, value) in answers)
+            {
+                shop.CellsUsed().Single(c => c.Address.ColumnNumber == 1 && c.GetString() == setting).CellRight().SetValue(value);
+            }
+
+            demo.SetLength(0);
+            book.SaveAs(demo);
+            demo.Position = 0;
+        }
+
+        using var output = new MemoryStream();
         BookFiller.Fill(demo, output, "wrenmoor-night.xlsx", BookSettings.None);
         demo.Position = 0;
         using var copy = new MemoryStream();
         return (new SavedBook(output.ToArray()), [.. BookFiller.Explain(demo, copy, "wrenmoor-night.xlsx", BookSettings.None).All()]);
-    });
+    }
 
-    [Fact]
-    public void All_DemoNight_ShowsWhatTheFilledBookShows()
+    [Theory]
+    [InlineData(UnitHabit.Metric)]
+    [InlineData(UnitHabit.Us)]
+    public void All_DemoNight_ShowsWhatTheFilledBookShows(UnitHabit units)
     {
-        foreach (var cell in Demo.Value.Cells)
+        var (book, cells) = In(units);
+        foreach (var cell in cells)
         {
-            var saved = Demo.Value.Book.Cell(cell.Cell.Sheet, cell.Cell.Address);
+            var saved = book.Cell(cell.Cell.Sheet, cell.Cell.Address);
 
             saved.ShouldBe(cell.Number?.ToString(CultureInfo.InvariantCulture) ?? cell.Text, cell.Cell.ToString());
         }
     }
 
-    /// <summary>Cells show hundredths of grams, whole millilitres, minutes and hundredths of hours.</summary>
-    [Fact]
-    public void All_DemoNight_ResultIsTheNumberInTheCell()
+    /// <summary>Cells show hundredths of grams, pennyweights, pounds and fluid ounces, whole millilitres, minutes and hundredths of hours.</summary>
+    [Theory]
+    [InlineData(UnitHabit.Metric)]
+    [InlineData(UnitHabit.Us)]
+    public void All_DemoNight_ResultIsTheNumberInTheCell(UnitHabit units)
     {
-        var numbers = Demo.Value.Cells.Where(c => c.Number is not null).ToList();
+        var numbers = In(units).Cells.Where(c => c.Number is not null).ToList();
 
         numbers.Count.ShouldBeGreaterThan(200);
         foreach (var cell in numbers)
@@ -49,15 +83,25 @@ public sealed partial class ExplainedDemoTests
     }
 
     [Fact]
-    public void All_DemoNight_FormulaInNumbersComesToTheResult()
+    public void All_DemoNight_HasAFormulaInNumbersForThese()
     {
-        var formulas = Demo.Value.Cells.Where(c => c.Account!.Numbers.Length > 0).ToList();
+        var formulas = Demo.Cells.Where(c => c.Account!.Numbers.Length > 0);
 
         formulas.Select(c => c.Account!.Name).Distinct().Order(StringComparer.Ordinal).ShouldBe(
         [
             "Burnout", "Charge", "Charges", "Fresh", "Fresh to use", "In stock", "Metal", "Metal each", "Mix", "Pieces", "Pour done by", "Powder",
             "Powder of the mix", "Re-melt", "Re-melt to use", "Slurry", "Takes", "To buy", "Water", "Water of the mix",
         ]);
+    }
+
+    [Theory]
+    [InlineData(UnitHabit.Metric)]
+    [InlineData(UnitHabit.Us)]
+    public void All_DemoNight_FormulaInNumbersComesToTheResult(UnitHabit units)
+    {
+        var formulas = In(units).Cells.Where(c => c.Account!.Numbers.Length > 0).ToList();
+
+        formulas.Count.ShouldBeGreaterThan(100);
         foreach (var (cell, account) in formulas.Select(c => (c, c.Account!)))
         {
             var reckoned = Reckoning.Of(account.Numbers);
@@ -69,11 +113,22 @@ public sealed partial class ExplainedDemoTests
         }
     }
 
+    /// <summary>What is weighed out and dialled in is in the units that were asked for, all over the book.</summary>
+    [Fact]
+    public void All_UsUnits_NothingButReckoningIsInOthers()
+    {
+        Us.Value.Cells.Select(c => c.Account!.Unit).Distinct().Order(StringComparer.Ordinal).ShouldBe(
+            ["", "%", "US fl oz", "dwt", "h", "lb", "min", "troy oz", "°C", "°C/h", "°F", "°F/h"]);
+
+        // The Kiln sheet has targets and rates in both.
+        Us.Value.Cells.Where(c => c.Account!.Unit is "°C" or "°C/h").ShouldAllBe(c => c.Cell.Sheet == "Kiln" && (c.Account!.Name == "Target" || c.Account.Name == "Rate"));
+    }
+
     [Fact]
     public void All_DemoNight_LeavesOutNoCellThatIsWorkedOut()
     {
-        var explained = Demo.Value.Cells.Select(c => c.Cell.ToString()).ToHashSet();
-        var book = Demo.Value.Book;
+        var explained = Demo.Cells.Select(c => c.Cell.ToString()).ToHashSet();
+        var book = Demo.Book;
         var missing = OwnSheets.SelectMany(s => Numbers(book, s).Select(a => $"{(s.Contains(' ', StringComparison.Ordinal) ? $"'{s}'" : s)}!{a}"))
             .Concat(Columns.SelectMany(c => Enumerable.Range(5, 32).Select(r => $"{c}{r}")).Where(a => book.Cell("Pieces", a).Length > 0).Select(a => "Pieces!" + a))
             .Where(a => !explained.Contains(a));
@@ -86,13 +141,13 @@ public sealed partial class ExplainedDemoTests
     [Fact]
     public void All_DemoNight_EveryInputSaysWhereItComesFrom()
     {
-        var inputs = Demo.Value.Cells.SelectMany(c => c.Inputs).ToList();
+        var inputs = Demo.Cells.SelectMany(c => c.Inputs).ToList();
 
         inputs.ShouldAllBe(i => i.Name.Length > 0 && i.Value.Length > 0 && i.From.Length > 0);
         // Where the shop has typed something that filling reads, the cell holds it.
         foreach (var weight in inputs.Where(i => i.Name == "weight").DistinctBy(i => i.From))
         {
-            weight.Value.ShouldBe(double.Parse(Demo.Value.Book.Cell("Pieces", weight.From["Pieces!".Length..]), CultureInfo.InvariantCulture).ToString("#,0.###", CultureInfo.InvariantCulture) + " g");
+            weight.Value.ShouldBe(double.Parse(Demo.Book.Cell("Pieces", weight.From["Pieces!".Length..]), CultureInfo.InvariantCulture).ToString("#,0.###", CultureInfo.InvariantCulture) + " g");
         }
     }
 
@@ -106,65 +161,4 @@ public sealed partial class ExplainedDemoTests
 
     [GeneratedRegex("[0-9.]+")]
     private static partial Regex Step();
-
-    /// <summary>Reckons a formula as a person with a calculator does; units are not looked at.</summary>
-    private sealed class Reckoning
-    {
-        private readonly string text;
-        private int at;
-
-        private Reckoning(string text) => this.text = text;
-
-        public static double Of(string formula)
-        {
-            var plain = string.Concat(formula.Where(c => char.IsAsciiDigit(c) || "().+−×÷".Contains(c, StringComparison.Ordinal)));
-            var reckoning = new Reckoning(plain);
-            var result = reckoning.Sum();
-            reckoning.at.ShouldBe(plain.Length, formula);
-            return result;
-        }
-
-        private char Next => at < text.Length ? text[at] : '\0';
-
-        private double Sum()
-        {
-            var sum = Product();
-            while (Next is '+' or '−')
-            {
-                sum += text[at++] == '+' ? Product() : -Product();
-            }
-
-            return sum;
-        }
-
-        private double Product()
-        {
-            var product = Number();
-            while (Next is '×' or '÷')
-            {
-                product = text[at++] == '×' ? product * Number() : product / Number();
-            }
-
-            return product;
-        }
-
-        private double Number()
-        {
-            if (Next == '(')
-            {
-                at++;
-                var inner = Sum();
-                text[at++].ShouldBe(')');
-                return inner;
-            }
-
-            var from = at;
-            while (char.IsAsciiDigit(Next) || Next == '.')
-            {
-                at++;
-            }
-
-            return double.Parse(text.AsSpan(from, at - from), CultureInfo.InvariantCulture);
-        }
-    }
 }

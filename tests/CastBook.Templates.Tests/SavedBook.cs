@@ -24,7 +24,7 @@ internal sealed class SavedBook
         }
 
         strings = [.. Xml("xl/sharedStrings.xml").Root!.Elements(Main + "si").Select(s => string.Concat(s.Descendants(Main + "t").Select(t => t.Value)))];
-        var targets = Xml("xl/_rels/workbook.xml.rels").Root!.Elements().ToDictionary(r => (string)r.Attribute("Id")!, r => "xl/" + (string)r.Attribute("Target")!);
+        var targets = Xml("xl/_rels/workbook.xml.rels").Root!.Elements().ToDictionary(r => (string)r.Attribute("Id")!, r => PartOf((string)r.Attribute("Target")!));
         foreach (var sheet in Xml("xl/workbook.xml").Descendants(Main + "sheet"))
         {
             Sheets.Add((string)sheet.Attribute("name")!, Xml(targets[(string)sheet.Attribute(Rel + "id")!]));
@@ -36,6 +36,8 @@ internal sealed class SavedBook
     public Dictionary<string, byte[]> Parts { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, XDocument> Sheets { get; } = new(StringComparer.Ordinal);
+
+    private static string PartOf(string target) => target.StartsWith('/') ? target[1..] : "xl/" + target;
 
     public static SavedBook Of(Action<Stream> write)
     {

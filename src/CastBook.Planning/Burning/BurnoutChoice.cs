@@ -77,17 +77,17 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
         var top = schedule.Top;
         if (stonesIn && Over(top, StonesTop))
         {
-            assumed.Once("stones " + schedule.Name, () => Catalogue.StonesScheduleTooHot.At(subject, schedule.Name, Say.Celsius(top)));
+            assumed.Once("stones " + schedule.Name, () => Catalogue.StonesScheduleTooHot.At(subject, schedule.Name, assumed.Units.Temperature.Say(top)));
         }
         else if (powder.IsGypsum && Over(top, KilnLimits.GypsumStopAboveWithPattern))
         {
             assumed.Once("hot " + schedule.Name, () => Catalogue.ScheduleTooHot.At(
-                subject, schedule.Name, Say.Celsius(top), Say.Celsius(KilnLimits.GypsumStopAboveWithPattern)));
+                subject, schedule.Name, assumed.Units.Temperature.Say(top), assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
         }
         else if ((powder.Row?.NeverAbove ?? (powder.IsGypsum ? KilnLimits.GypsumUsualTop : null)) is { } limit && Over(top, limit))
         {
             assumed.Once("hot " + schedule.Name, () => Catalogue.ScheduleAboveLimit.At(
-                subject, schedule.Name, Say.Celsius(top), powder.Said, Say.Celsius(limit)));
+                subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(limit)));
         }
     }
 

@@ -39,7 +39,7 @@ internal sealed class InversionRates(Shop shop, FindingList findings)
     private void Look(BurnoutSchedule schedule, ProgramStage stage, SilicaInversion inversion)
     {
         var subject = new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Rate);
-        var (from, to, silica) = (Say.Celsius(stage.From), Say.Celsius(stage.Target), Said(inversion));
+        var (from, to, silica) = (findings.Units.Temperature.Say(stage.From), findings.Units.Temperature.Say(stage.Target), Said(inversion));
         double? rate = stage.WayInHold ? null : Math.Abs(stage.Target.DegreesCelsius - stage.From.DegreesCelsius) / stage.Way.Hours;
         if (powder?.InversionDegreesPerHour is not { } limit)
         {
@@ -59,13 +59,13 @@ internal sealed class InversionRates(Shop shop, FindingList findings)
         }
     }
 
-    private static string Said(SilicaInversion inversion)
+    private string Said(SilicaInversion inversion)
     {
         var name = inversion.Silica == Silica.Quartz ? "quartz" : "cristobalite";
         return inversion.IsPoint
-            ? $"{name} turns over at {Say.Celsius(inversion.From)}"
-            : $"{name} turns over from {Say.Celsius(inversion.From)} to {Say.Celsius(inversion.To)}";
+            ? $"{name} turns over at {findings.Units.Temperature.Say(inversion.From)}"
+            : $"{name} turns over from {findings.Units.Temperature.Say(inversion.From)} to {findings.Units.Temperature.Say(inversion.To)}";
     }
 
-    private static string Rate(double degreesPerHour) => $"{Say.Plain(Math.Round(degreesPerHour))} °C/h";
+    private string Rate(double degreesPerHour) => $"{findings.Units.Temperature.SayDegrees(degreesPerHour)}/h";
 }

@@ -72,7 +72,8 @@ internal sealed class ClockPlanning
         {
             foreach (var load in loads.Where(l => night.Shop.Kilns.All(k => k.Name != l.Kiln || k.CoolsDegreesPerHour is not > 0)))
             {
-                findings.Add(Catalogue.KilnCoolingNotKnown.At(new Subject(SubjectKind.Kiln, load.Kiln, ShopField.Cools)));
+                findings.Add(Catalogue.KilnCoolingNotKnown.At(
+                    new Subject(SubjectKind.Kiln, load.Kiln, ShopField.Cools), findings.Units.Temperature.SayDegrees(ClockRules.UsualCooling)));
             }
         }
 
@@ -149,7 +150,7 @@ internal sealed class ClockPlanning
         findings.Add(Catalogue.StepsOutsideHours.At(
             Subject.Setting(SettingName.AtWorkFrom),
             Say.Count(outside.Count, "step falls", "steps fall"), WorkingHours.Said(night.Shop.Settings),
-            ClockWords.Of(outside[0]), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), move));
+            ClockWords.Of(outside[0], findings.Units.Temperature), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), move));
     }
 
     // An hour that is better, or loads that are; the one that leaves least outside.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -7,10 +8,16 @@ namespace CastBook.Planning.Clock;
 /// <summary>The steps of a night in the words of the bench.</summary>
 public static class ClockWords
 {
-    /// <summary>What is done in a step.</summary>
+    /// <summary>What is done in a step, by which it is known again too: its temperatures are in degrees Celsius.</summary>
     /// <param name="step">The step.</param>
-    public static string Of(ClockStep step)
+    public static string Of(ClockStep step) => Of(step, WrittenTemperature.Celsius);
+
+    /// <summary>What is done in a step, for a reader.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="unit">The unit of its temperatures.</param>
+    public static string Of(ClockStep step, WrittenTemperature unit)
     {
+        ArgumentNullException.ThrowIfNull(unit);
         ArgumentNullException.ThrowIfNull(step);
         var flasks = string.Join(' ', step.Flasks);
         var mix = step.Mix is { } number ? Inv($"mix {number}") : $"flask {flasks}";
@@ -23,13 +30,13 @@ public static class ClockWords
             ClockStepKind.FlaskVacuum => $"{flasks} under vacuum",
             ClockStepKind.CleanUp => $"Clean bowl and tools after {mix}",
             ClockStepKind.Set => $"{flasks} set and are not moved",
-            ClockStepKind.KilnOn => $"Kiln on, to {Celsius(step)}",
+            ClockStepKind.KilnOn => $"Kiln on, to {Degrees(step, unit)}",
             ClockStepKind.BaseOff => $"Base off, rim cleaned, letter scratched in: {flasks}",
             ClockStepKind.Steam => $"Steam {flasks}",
             ClockStepKind.LoadKiln => $"Load the kiln, sprue down: {flasks}",
             ClockStepKind.Timer => Inv($"Kiln of load {step.Load} waits for its timer"),
-            ClockStepKind.Stage or ClockStepKind.Fall => Stage(step),
-            ClockStepKind.Pour => step.Target is null ? $"Pour {flasks}" : $"Pour {flasks}, flask at {Celsius(step)}",
+            ClockStepKind.Stage or ClockStepKind.Fall => Stage(step, unit),
+            ClockStepKind.Pour => step.Target is null ? $"Pour {flasks}" : $"Pour {flasks}, flask at {Degrees(step, unit)}",
             ClockStepKind.Quench => $"Quench {flasks}, and only when the button shows no red in shade",
             ClockStepKind.CoolAlone => $"{flasks} cools by itself",
             _ => throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "No such step."),
@@ -59,14 +66,14 @@ public static class ClockWords
     /// <param name="shown">What the clocks show.</param>
     public static string DayAndHour(DateTime shown) => shown.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
 
-    private static string Stage(ClockStep step)
+    private static string Stage(ClockStep step, WrittenTemperature unit)
     {
         var way = step.Kind == ClockStepKind.Fall ? "falls to" : "to";
         var hold = step.Arrives is { } arrives ? $"there after {Say.Hours(arrives)}, then held" : "held";
-        return Inv($"Kiln of load {step.Load} {way} {Celsius(step)}, {hold} {Say.Hours(step.Hold ?? step.Takes)}");
+        return Inv($"Kiln of load {step.Load} {way} {Degrees(step, unit)}, {hold} {Say.Hours(step.Hold ?? step.Takes)}");
     }
 
-    private static string Celsius(ClockStep step) => step.Target is { } target ? Say.Celsius(target) : "its temperature";
+    private static string Degrees(ClockStep step, WrittenTemperature unit) => step.Target is { } target ? unit.Say(target) : "its temperature";
 
     private static string Inv(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -77,7 +77,7 @@ internal sealed class CoreLag
         }
 
         findings.Add(Catalogue.LastHoldLengthened.At(
-            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, Say.Celsius(last.Target), Say.Hours(needed), Say.Hours(last.Hold), slowest.Letter, Say.Plain(toleranceDegrees)));
+            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(last.Target), Say.Hours(needed), Say.Hours(last.Hold), slowest.Letter, findings.Units.Temperature.SayDegrees(toleranceDegrees)));
         return new BurnoutSchedule(schedule.Name, schedule.LoadAt, [.. schedule.Stages.SkipLast(1), last with { Hold = needed }]);
     }
 
@@ -153,8 +153,8 @@ internal sealed class CoreLag
             if (schedule.Top.DegreesCelsius - slow.Core.DegreesCelsius > topToleranceDegrees)
             {
                 findings.Add(Catalogue.CoreBehindAtTop.At(
-                    new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, Say.Celsius(schedule.Top), slowest.Letter,
-                    Say.Celsius(slow.Core), Say.Celsius(fast.Core), Say.Hours(slow.HoldUntilWithin(topToleranceDegrees))));
+                    new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(schedule.Top), slowest.Letter,
+                    findings.Units.Temperature.Say(slow.Core), findings.Units.Temperature.Say(fast.Core), Say.Hours(slow.HoldUntilWithin(topToleranceDegrees))));
             }
 
             return;

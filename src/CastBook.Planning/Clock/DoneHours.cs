@@ -6,7 +6,7 @@ namespace CastBook.Planning.Clock;
 public sealed record DoneHours(IReadOnlyList<DoneStep> Steps, TypedHour? Now);
 
 /// <summary>A step that was done.</summary>
-/// <param name="Step">The step in the words of <see cref="ClockWords.Of"/>.</param>
+/// <param name="Step">The step in the words of <see cref="ClockWords.Of(ClockStep)"/>.</param>
 /// <param name="Hour">When it ended.</param>
 public sealed record DoneStep(string Step, TypedHour Hour);
 

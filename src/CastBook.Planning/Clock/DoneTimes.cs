@@ -1,3 +1,5 @@
+using CastBook.Planning.Shops;
+
 namespace CastBook.Planning.Clock;
 
 /// <summary>When steps really ended, in minutes from the hour that was asked for.</summary>
@@ -36,13 +38,27 @@ internal sealed class DoneTimes
         var (late, last) = (0.0, double.NegativeInfinity);
         foreach (var step in planned.Steps.OrderBy(s => s.Ends.Minutes))
         {
-            var words = ClockWords.Of(step);
-            if (hours.Remove(words, out var hour))
+            // The hours may have been typed before the shop chose another unit.
+            if (Taken(step) is { } hour)
             {
+                var words = ClockWords.Of(step);
                 var ended = Nearest(hour, question, step.Ends.Minutes + late);
                 (late, last) = (ended - step.Ends.Minutes, Math.Max(last, ended));
                 done.ends[words] = ended;
             }
+        }
+
+        TypedHour? Taken(ClockStep step)
+        {
+            foreach (var unit in WrittenTemperature.All)
+            {
+                if (hours.Remove(ClockWords.Of(step, unit), out var hour))
+                {
+                    return hour;
+                }
+            }
+
+            return null;
         }
 
         if (typed.Now is { } now)

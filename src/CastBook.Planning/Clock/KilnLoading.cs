@@ -91,7 +91,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             else if (++refused == kilns.Count)
             {
                 refused = 0;
-                findings.Add(Catalogue.FlaskOverKiln.At(Subject.Flask(open[0].Letter), open[0].Letter, Say.Millimetres(Outside(open[0])), Say.Millimetres(gap)));
+                findings.Add(Catalogue.FlaskOverKiln.At(Subject.Flask(open[0].Letter), open[0].Letter, findings.Units.Length.Say(Outside(open[0])), findings.Units.Length.Say(gap)));
                 open.RemoveAt(0);
             }
         }

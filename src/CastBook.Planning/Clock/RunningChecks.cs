@@ -72,7 +72,7 @@ internal sealed class RunningChecks(NightClock clock, DoneTimes done, PlannedFla
             if (last is { } before && step.Ends < before.Ends - Typing)
             {
                 findings.Add(Catalogue.DoneOutOfOrder.At(
-                    Subject.Book, ClockWords.Of(step), ClockWords.Time(clock, step.Ends), ClockWords.Of(before), ClockWords.Time(clock, before.Ends)));
+                    Subject.Book, ClockWords.Of(step, findings.Units.Temperature), ClockWords.Time(clock, step.Ends), ClockWords.Of(before, findings.Units.Temperature), ClockWords.Time(clock, before.Ends)));
                 return;
             }
 
@@ -109,11 +109,11 @@ internal sealed class RunningChecks(NightClock clock, DoneTimes done, PlannedFla
         {
             findings.Add(stage.Kind == ClockStepKind.Fall && pour is { IsDone: true }
                 ? Catalogue.PouredTooEarly.At(Subject.Flask(pour.Flasks[0]), $"flask {pour.Flasks[0]}", Say.Hours(asked - stage.Takes), ClockWords.Time(clock, stage.Begins + asked))
-                : Catalogue.StageTooShort.At(Subject.Book, ClockWords.Of(stage), Say.Hours(stage.Takes), Say.Hours(asked), Say.Hours(asked - stage.Takes)));
+                : Catalogue.StageTooShort.At(Subject.Book, ClockWords.Of(stage, findings.Units.Temperature), Say.Hours(stage.Takes), Say.Hours(asked), Say.Hours(asked - stage.Takes)));
         }
         else if (stage.Takes > asked + Slow)
         {
-            findings.Add(Catalogue.BurnoutInterrupted.At(Subject.Book, ClockWords.Of(stage), Say.Hours(stage.Takes), Say.Hours(asked)));
+            findings.Add(Catalogue.BurnoutInterrupted.At(Subject.Book, ClockWords.Of(stage, findings.Units.Temperature), Say.Hours(stage.Takes), Say.Hours(asked)));
         }
     }
 

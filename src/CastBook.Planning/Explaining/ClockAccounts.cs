@@ -24,7 +24,7 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
             return null;
         }
 
-        var name = $"{ClockWords.Of(step)}, from";
+        var name = $"{ClockWords.Of(step, settings.Units.Temperature)}, from";
         if (step.IsDone)
         {
             return new(name, "its end, as typed on the Clock sheet or as the next step was, and the minutes it takes", "", null, "") { Inputs = Asked, ValidFor = Range };
@@ -42,7 +42,7 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
     /// <summary>When a step ends; nothing where there is no such step.</summary>
     /// <param name="step">The step.</param>
     public Account? Ends(ClockStep? step) => step is null ? null : new(
-        $"{ClockWords.Of(step)}, until", step.IsDone ? "as typed on the Clock sheet, or when the next step was begun" : $"{ClockWords.Time(clock, step.Begins)} and {Say.Plain(Math.Round(step.Takes.Minutes, 1))} min of it", "", null, "")
+        $"{ClockWords.Of(step, settings.Units.Temperature)}, until", step.IsDone ? "as typed on the Clock sheet, or when the next step was begun" : $"{ClockWords.Time(clock, step.Begins)} and {Say.Plain(Math.Round(step.Takes.Minutes, 1))} min of it", "", null, "")
     {
         Inputs = Asked,
         ValidFor = Range,
@@ -64,7 +64,7 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
     /// <param name="place">Its place among the steps.</param>
     public ClockStep? Step(int place) => place < clock.Steps.Count ? clock.Steps[place] : null;
 
-    private AccountInput Done(ClockStep step) => AccountInput.Reckoned(ClockWords.Of(step), $"until {ClockWords.Time(clock, step.Ends)}", "the clock");
+    private AccountInput Done(ClockStep step) => AccountInput.Reckoned(ClockWords.Of(step, settings.Units.Temperature), $"until {ClockWords.Time(clock, step.Ends)}", "the clock");
 
     private IReadOnlyList<AccountInput> Asked =>
         settings.PourAt is { } pour ? [AccountInput.By(SettingName.PourAt, pour, Subject.Setting(SettingName.PourAt))]

@@ -68,14 +68,14 @@ internal sealed class FlaskAccounts
     {
         var (plan, work, settings) = (plans[letter], works[letter], shop.Settings);
         var loss = ChargeRules.LossOf(settings, work.Alloy);
-        var step = settings.ChargeStep ?? ChargeRules.UsualStep;
+        var (unit, step) = (settings.Units.Metal, ChargeRules.StepOf(settings));
         var tree = plan.Tree * work.Alloy.Density!.Value;
         var (words, numbers) = plan.Weighed
             ? ("weighed tree in metal", Figures.Grams(tree))
             : ("pieces + trunk and gates", $"{Figures.Grams(plan.PiecesMetal)} + {Figures.Grams(plan.TreeMetal)}");
         return new("Charge", $"({words} + button) × (1 + melt loss)", $"({numbers} + {Figures.Grams(plan.Button)}) × {Figures.Plain(1 + loss.DecimalFractions)}", plan.Charge.Grams, "g")
         {
-            Rounded = $"up to a whole step of {Figures.Grams(step)}",
+            Rounded = $"up to a whole step of {unit.SayExactly(step)}",
             Inputs =
             [
                 .. plan.Weighed ? Weighings(plan, work) : Estimates(plan, work),
@@ -86,7 +86,7 @@ internal sealed class FlaskAccounts
                 work.Alloy.Row?.Loss is not null
                     ? AccountInput.By("loss", Say.Percent(loss), new Subject(SubjectKind.Alloy, work.Alloy.Row.Alloy.Name, ShopField.Loss))
                     : AccountInput.Setting(SettingName.MeltLoss, Say.Percent(loss), settings.MeltLoss is not null, "common practice"),
-                AccountInput.Setting(SettingName.ChargeStep, Figures.Grams(step), settings.ChargeStep is not null, "common practice"),
+                AccountInput.Setting(SettingName.ChargeStep, unit.SayExactly(settings.ChargeStep ?? step), settings.ChargeStep is not null, "common practice"),
             ],
             ValidFor = "one alloy to a flask; weighing the tree takes the place of the estimate",
         };

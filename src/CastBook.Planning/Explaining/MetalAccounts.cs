@@ -155,7 +155,7 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
     private List<FlaskPlan> OpenFlasks(MetalPlan metal) => [.. plan.Flasks.Where(f => f.Alloy == metal.Alloy && f.State < FlaskState.Poured)];
 
     private Mass RoomIn(Mass charge, MetalPlan metal) =>
-        RemeltLimit.Compute(charge, metal.FreshAtLeast!.Value, night.Shop.Settings.ChargeStep ?? ChargeRules.UsualStep);
+        RemeltLimit.Compute(charge, metal.FreshAtLeast!.Value, ChargeRules.StepOf(night.Shop.Settings));
 
     private static Account? SumOf(MetalPlan metal, string name, Func<MeltPortion, Mass?> part)
     {

@@ -57,7 +57,7 @@ internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixe
 
         return new("Powder of the mix", words, numbers, mix.Powder.Grams, "g")
         {
-            Rounded = moulds.Count > 0 ? $"up to a whole step of {Figures.Grams(inputs.Step)}" : "",
+            Rounded = moulds.Count > 0 ? $"up to a whole step of {settings.Units.Powder.SayExactly(inputs.Step)}" : "",
             Inputs =
             [
                 .. moulds.Select(f => AccountInput.Reckoned("mould of flask " + f.Letter, Figures.Millilitres(f.Fill.Net), "its inside less tree and cup")),

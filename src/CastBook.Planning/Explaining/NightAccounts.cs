@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
+using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Explaining;
 
@@ -8,6 +9,7 @@ namespace CastBook.Planning.Explaining;
 public sealed class NightAccounts
 {
     private readonly IReadOnlyList<PieceMetal?> metals;
+    private readonly ShopUnits units;
     private readonly FlaskAccounts flasks;
     private readonly PieceAccounts pieces;
     private readonly MetalAccounts metal;
@@ -19,6 +21,7 @@ public sealed class NightAccounts
     {
         Plan = planned.Plan;
         metals = planned.Metals;
+        units = night.Shop.Settings.Units;
         flasks = new FlaskAccounts(night.Shop, Plan.Flasks, planned.Work, Plan.Clock?.Loads ?? []);
         pieces = new PieceAccounts(night, Plan, flasks);
         metal = new MetalAccounts(night, Plan);
@@ -39,7 +42,9 @@ public sealed class NightAccounts
     /// <summary>How an answer came to be; nothing where the plan has no such answer.</summary>
     /// <param name="subject">What the answer is about: a piece, a flask, an alloy, a step or a moment of a load.</param>
     /// <param name="answer">Which answer, a constant of <see cref="AnswerField"/>.</param>
-    public Account? Of(Subject subject, string answer) => subject.Kind switch
+    public Account? Of(Subject subject, string answer) => Reckoned(subject, answer) is { } account ? WrittenAccount.Of(account, answer, units) : null;
+
+    private Account? Reckoned(Subject subject, string answer) => subject.Kind switch
     {
         SubjectKind.Piece => OfPiece(int.Parse(subject.Key, CultureInfo.InvariantCulture), answer),
         SubjectKind.Flask => flasks.Flask(subject.Key) is null ? null : OfFlask(subject.Key, answer),

@@ -68,7 +68,7 @@ internal sealed class PowderAccounts(PowderInputs inputs)
             $"({Figures.Millilitres(work.Size.Inside)} − {Figures.Millilitres(displaced)} + {Figures.Millilitres(waste)}) ÷ (1 ÷ {Figures.Dense(inputs.Density)} + {Figures.Plain(ratio)} ÷ 100)",
             mass.Grams, "g")
         {
-            Rounded = $"up to a whole step of {Figures.Grams(inputs.Step)}",
+            Rounded = $"up to a whole step of {inputs.Unit.SayExactly(inputs.Step)}",
             Inputs =
             [
                 Inside(work),

@@ -20,14 +20,17 @@ internal sealed class PowderInputs(Settings settings, PowderChoice powder)
     public Density Density => powder.Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity;
 
     /// <summary>The step to which powder is weighed.</summary>
-    public Mass Step => settings.PowderStep ?? PowderChoice.UsualStep;
+    public Mass Step => powder.Step;
+
+    /// <summary>The unit in which powder is written.</summary>
+    public WrittenMass Unit => settings.Units.Powder;
 
     /// <summary>The density with its source.</summary>
     public AccountInput OfDensity() =>
         Of("powder density", Figures.Dense(Density), ShopField.PowderDensity, powder.Row?.PowderDensity is not null, "between those of its published components");
 
     /// <summary>The step with its source.</summary>
-    public AccountInput OfStep() => AccountInput.Setting(SettingName.PowderStep, Figures.Grams(Step), settings.PowderStep is not null, "common practice");
+    public AccountInput OfStep() => AccountInput.Setting(SettingName.PowderStep, Unit.SayExactly(settings.PowderStep ?? Step), settings.PowderStep is not null, "common practice");
 
     /// <summary>What stays in the bowl.</summary>
     public static AccountInput OfWaste() =>

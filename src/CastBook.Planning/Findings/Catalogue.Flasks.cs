@@ -137,7 +137,7 @@ public static partial class Catalogue
     public static FindingKind StonesScheduleTooHot { get; } = new(
         "stones-schedule-too-hot", Severity.Stop,
         "The schedule \"{0}\" goes to {1} with stones in the mould.",
-        "Stones cast in place are burnt out below 454 °C.",
+        "Stones cast in place are burnt out below 454 °C (850 °F).",
         "Correct the schedule, or take the stones out.");
 
     /// <summary>Shipped resin schedules want the maker's.</summary>

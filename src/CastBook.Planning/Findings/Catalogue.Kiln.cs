@@ -26,7 +26,7 @@ public static partial class Catalogue
     /// <summary>The last hold is longer than the schedule's.</summary>
     public static FindingKind LastHoldLengthened { get; } = new(
         "last-hold-lengthened", Severity.Note,
-        "The schedule \"{0}\" is held at {1} for {2} instead of {3}: by estimate the core of flask {4} may need so long to be within {5} °C of the kiln.",
+        "The schedule \"{0}\" is held at {1} for {2} instead of {3}: by estimate the core of flask {4} may need so long to be within {5} of the kiln.",
         "", "Nothing to do. If you know that your moulds follow faster, pour earlier.");
 
     /// <summary>The core may not reach the top.</summary>
@@ -72,6 +72,6 @@ public static partial class Catalogue
     /// <summary>Nobody has said how fast the kiln cools.</summary>
     public static FindingKind KilnCoolingNotKnown { get; } = new(
         "kiln-cooling-not-known", Severity.Note,
-        "Nothing says how fast the kiln cools, so 100 °C in an hour was counted for its fall to flask temperature.",
+        "Nothing says how fast the kiln cools, so {0} in an hour was counted for its fall to flask temperature.",
         "", "Note its temperature every half hour on its way down, and type the fall in an hour as \"Cools\" on the Kilns sheet.");
 }

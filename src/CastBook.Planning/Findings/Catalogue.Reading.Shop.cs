@@ -33,7 +33,7 @@ public static partial class Catalogue
     /// <summary>A setting whose value cannot be read.</summary>
     public static FindingKind SettingUnreadable => new(
         "setting-unreadable", Severity.Stop,
-        "{0} says \"{1}\", which is not {2}.", "It counts as not answered.", "Type {2}.");
+        "{0} says \"{1}\", which is not {2}.", "It counts as not answered.", "Type {2}.{3}");
 
     /// <summary>A settings file that is no valid JSON.</summary>
     public static FindingKind SettingsFileUnreadable => new(

@@ -99,8 +99,8 @@ public static partial class Catalogue
     public static FindingKind AboveTreeTooSmall { get; } = new(
         "above-tree-too-small", Severity.Stop,
         "Flask size \"{0}\" keeps only {1} above the tree.",
-        "Under 12 mm the mould can blow out; the size is not used.",
-        "Type at least 12 mm under \"Above tree\", or leave it blank for the usual rule.");
+        "Under 12 mm (0.47 in) the mould can blow out; the size is not used.",
+        "Type at least 12 mm (0.47 in) under \"Above tree\", or leave it blank for the usual rule.");
 
     /// <summary>Less above the tree than vacuum casters keep.</summary>
     public static FindingKind AboveTreeUnderRule { get; } = new(
@@ -279,7 +279,7 @@ public static partial class Catalogue
     public static FindingKind MetalHotForGypsum { get; } = new(
         "metal-hot-for-gypsum", Severity.Check,
         "{0} is poured at {1} into gypsum-bonded investment.",
-        "Above 1,150 °C the mould's skin breaks down and the casting is porous.",
+        "Above 1,150 °C (2,100 °F) the mould's skin breaks down and the casting is porous.",
         "Check the temperature on the Alloys sheet, or use a high-temperature investment.");
 
     /// <summary>An alloy that gypsum cannot hold.</summary>

@@ -16,8 +16,16 @@ public static partial class Catalogue
         "formula-kept",
         Severity.Note,
         "A formula of yours stands in a column that CastBook fills; it was left as it is.",
-        "What a formula gives under Metal each (g) is used for the flasks and the melt; elsewhere CastBook goes by its own value.",
+        "What a formula gives under Metal each is used for the flasks and the melt; elsewhere CastBook goes by its own value.",
         "Delete the formula to get CastBook's value.");
+
+    /// <summary>A column of metal that stays in the unit of its heading.</summary>
+    public static FindingKind ColumnUnitStays { get; } = new(
+        "column-unit-stays",
+        Severity.Note,
+        "The column {0} stays in {1} although the Shop sheet says {2}: somebody typed into it, or formulas of yours may look at it.",
+        "A number that was meant in one unit must not be read in another.",
+        "To change it, see to those numbers and formulas, and type {3} as its heading.");
 
     /// <summary>The list's print area leaves our columns out.</summary>
     public static FindingKind PrintAreaWithoutColumns { get; } = new(

@@ -11,12 +11,13 @@ internal sealed class ChargeRules(Settings settings)
     // A cup is filled to four fifths at most, so that the melt stays below the rim. Common practice.
     private const double CupFill = 0.8;
 
-    /// <summary>The step of a scale that nobody has named: 1 g.</summary>
-    public static Mass UsualStep { get; } = Mass.FromGrams(1);
-
     private readonly Ratio share = settings.ButtonShare ?? Button.UsualShare;
     private readonly Volume least = settings.ButtonAtLeast ?? Button.UsualLeast;
-    private readonly Mass step = settings.ChargeStep ?? UsualStep;
+    private readonly Mass step = StepOf(settings);
+
+    /// <summary>The step charges are rounded up to.</summary>
+    /// <param name="settings">The shop's settings.</param>
+    public static Mass StepOf(Settings settings) => settings.Units.Metal.Step(settings.ChargeStep);
 
     /// <summary>What an alloy loses in melting.</summary>
     /// <param name="settings">The shop's settings.</param>
@@ -70,7 +71,7 @@ internal sealed class ChargeRules(Settings settings)
         Unless(settings.ButtonShare is not null, SettingName.ButtonShare, Findings.Say.Percent(Button.UsualShare));
         Unless(settings.ButtonAtLeast is not null, SettingName.ButtonAtLeast, Findings.Say.Millilitres(Button.UsualLeast));
         Unless(settings.MeltLoss is not null || alloy.Row?.Loss is not null, SettingName.MeltLoss, Findings.Say.Percent(Charge.UsualLoss));
-        Unless(settings.ChargeStep is not null, SettingName.ChargeStep, "1 g");
+        Unless(settings.ChargeStep is not null, SettingName.ChargeStep, settings.Units.Metal.SayExactly(step));
 
         void Unless(bool said, string name, string value)
         {

@@ -21,7 +21,7 @@ internal sealed class CrucibleBook
     public CrucibleBook(Shop shop, AlloyBook alloys, bool ask, FindingList findings)
     {
         this.alloys = alloys;
-        var said = ask ? findings : new FindingList();
+        var said = ask ? findings : new FindingList(findings.Units);
         var before = said.All.Count;
         foreach (var crucible in shop.Crucibles.Where(c => c.Owned is null or > 0))
         {
@@ -93,7 +93,7 @@ internal sealed class CrucibleBook
             ? "the metal of the rating is not said"
             : $"\"{crucible.RatedFor.Trim()}\" does not name one metal";
         findings.Add(Catalogue.CrucibleRatingUnclear.At(
-            new Subject(SubjectKind.Crucible, crucible.Name, ShopField.RatedFor), crucible.Name, Say.Grams(rated), unclear));
+            new Subject(SubjectKind.Crucible, crucible.Name, ShopField.RatedFor), crucible.Name, findings.Units.Metal.Say(rated), unclear));
         return null;
     }
 }

@@ -117,7 +117,7 @@ internal sealed class FlaskSums(
         if (above > charge * MuchTrunk)
         {
             findings.Add(Catalogue.TrunkLong.At(
-                Subject.Flask(work.Letter), work.Letter, Say.Millimetres(Length.FromMillimeters(work.Size.RodMm)), Say.Millimetres(Length.FromMillimeters(TrunkInUseMm(work))), Say.Grams(above), Say.Grams(charge)));
+                Subject.Flask(work.Letter), work.Letter, findings.Units.Length.Say(Length.FromMillimeters(work.Size.RodMm)), findings.Units.Length.Say(Length.FromMillimeters(TrunkInUseMm(work))), Say.Grams(above), Say.Grams(charge)));
         }
     }
 
@@ -155,7 +155,7 @@ internal sealed class FlaskSums(
         if (crucibles.Largest(work.Alloy) is { } usable && melt > usable * (1 + PieceShape.Dust))
         {
             findings.Add(Catalogue.ChargeOverCrucible.At(
-                Subject.Flask(work.Letter), work.Letter, Say.Grams(charge), Say.Millilitres(melt), work.Alloy.Name, Say.Millilitres(usable)));
+                Subject.Flask(work.Letter), work.Letter, findings.Units.Metal.Say(charge), Say.Millilitres(melt), work.Alloy.Name, Say.Millilitres(usable)));
         }
 
         var button = charges.ButtonOf(weighed ?? work.Tree);
@@ -182,11 +182,11 @@ internal sealed class FlaskSums(
 
         if (tree < pieces * (1 - PieceShape.Dust))
         {
-            findings.Add(Catalogue.WeighedBelowPieces.At(subject, work.Letter, Say.Grams(tree), Say.Grams(pieces)));
+            findings.Add(Catalogue.WeighedBelowPieces.At(subject, work.Letter, findings.Units.Metal.Say(tree), findings.Units.Metal.Say(pieces)));
         }
         else if (charge > estimate * (1 + FarApart) || charge < least * (1 - FarApart))
         {
-            findings.Add(Catalogue.WeighedTreeDiffers.At(subject, work.Letter, Say.Grams(charge), Say.Grams(estimate)));
+            findings.Add(Catalogue.WeighedTreeDiffers.At(subject, work.Letter, findings.Units.Metal.Say(charge), findings.Units.Metal.Say(estimate)));
         }
     }
 }

@@ -42,7 +42,7 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
         return false;
     }
 
-    private static Finding TooLarge(TreePiece piece, List<UsableSize> owned)
+    private Finding TooLarge(TreePiece piece, List<UsableSize> owned)
     {
         var largest = owned.OrderByDescending(s => s.Inside).ThenBy(s => s.Index).First();
         var subject = Subject.Piece(piece.Id, PieceField.Length);
@@ -76,7 +76,7 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
         var size = by.OrderBy(s => s.Trunk).ThenBy(s => s.Index).First();
         var charge = room.Charge(size, piece.Alloy, piece.MetalMl);
         return Catalogue.PieceOverCrucible.At(
-            Subject.Piece(piece.Id), Say.Name(piece.Metal.Piece), Say.Grams(charge),
+            Subject.Piece(piece.Id), Say.Name(piece.Metal.Piece), findings.Units.Metal.Say(charge),
             Say.Millilitres(charge / piece.Alloy.Density!.Value), piece.Alloy.Name, Say.Millilitres(usable));
     }
 
@@ -86,5 +86,5 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
             Say.Millilitres(size.Size.Cup!.Value),
             Say.Millilitres(room.Button(size, piece.MetalMl)));
 
-    private static string Millimetres(double mm) => Say.Millimetres(Length.FromMillimeters(mm));
+    private string Millimetres(double mm) => findings.Units.Length.Say(Length.FromMillimeters(mm));
 }

@@ -24,7 +24,7 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
     /// <param name="findings">Takes what is found.</param>
     public static SizeBook Of(Shop shop, bool ask, FindingList findings)
     {
-        var said = ask ? findings : new FindingList();
+        var said = ask ? findings : new FindingList(findings.Units);
         var noneOwned = !shop.FlaskSizes.Any(s => s.Owned >= 1);
         if (noneOwned)
         {
@@ -44,7 +44,7 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
         {
             if (IsComplete(size, noneOwned, said)
                 && (size.Method ?? shop.Settings.CastingMethod) is { } method
-                && Measure(size, method, sizes.Count, size.Owned >= 1 ? said : new FindingList()) is { } usable)
+                && Measure(size, method, sizes.Count, size.Owned >= 1 ? said : new FindingList(findings.Units)) is { } usable)
             {
                 sizes.Add(usable);
             }
@@ -95,7 +95,7 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
         if (wall < WallClearance.Least)
         {
             findings.Add(Catalogue.ToWallTooSmall.At(
-                About(size, ShopField.ToWall), size.Name, Say.Millimetres(wall), Say.Millimetres(WallClearance.Least)));
+                About(size, ShopField.ToWall), size.Name, findings.Units.Length.Say(wall), findings.Units.Length.Say(WallClearance.Least)));
         }
 
         var rod = size.Height!.Value - above - size.BaseHeight!.Value;
@@ -103,8 +103,8 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
         if (rod <= Length.Zero || round <= Length.Zero)
         {
             var lacking = rod <= Length.Zero
-                ? $"{Say.Millimetres(size.Height.Value)} of height less {Say.Millimetres(size.BaseHeight.Value)} of base and {Say.Millimetres(above)} above the tree"
-                : $"{Say.Millimetres(diameter)} inside less {Say.Millimetres(wall)} to the wall and {Say.Millimetres(sprue)} of trunk";
+                ? $"{findings.Units.Length.Say(size.Height.Value)} of height less {findings.Units.Length.Say(size.BaseHeight.Value)} of base and {findings.Units.Length.Say(above)} above the tree"
+                : $"{findings.Units.Length.Say(diameter)} inside less {findings.Units.Length.Say(wall)} to the wall and {findings.Units.Length.Say(sprue)} of trunk";
             findings.Add(Catalogue.FlaskSizeTooSmall.At(
                 About(size, rod <= Length.Zero ? ShopField.Height : ShopField.InsideDiameter), size.Name, lacking));
             return null;
@@ -131,14 +131,14 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
 
         if (own < TopClearance.Least)
         {
-            findings.Add(Catalogue.AboveTreeTooSmall.At(About(size, ShopField.AboveTree), size.Name, Say.Millimetres(own)));
+            findings.Add(Catalogue.AboveTreeTooSmall.At(About(size, ShopField.AboveTree), size.Name, findings.Units.Length.Say(own)));
             return null;
         }
 
         if (own < rule)
         {
             findings.Add(Catalogue.AboveTreeUnderRule.At(
-                About(size, ShopField.AboveTree), size.Name, Say.Millimetres(own), Say.Millimetres(rule)));
+                About(size, ShopField.AboveTree), size.Name, findings.Units.Length.Say(own), findings.Units.Length.Say(rule)));
         }
 
         return own;

@@ -58,8 +58,8 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
         {
             findings.Add(Catalogue.SectionsFarApart.At(
                 Subject.Piece(piece.Id, PieceField.FinestSection),
-                Say.Millimetres(piece.FinestSection!.Value),
-                Say.Millimetres(piece.HeaviestSection!.Value)));
+                findings.Units.Length.Say(piece.FinestSection!.Value),
+                findings.Units.Length.Say(piece.HeaviestSection!.Value)));
         }
 
         if (piece.Gate?.Diameter is { } gate && piece.HeaviestSection is { } section)
@@ -75,8 +75,8 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
         if (share < GateSection.Least || share > GateSection.Most)
         {
             findings.Add(Catalogue.GateSectionOff.At(
-                Subject.Piece(piece.Id, PieceField.GateDiameter), Say.Count(count, "gate", "gates"), Say.Millimetres(gate),
-                Say.Percent(Ratio.FromPercent(Math.Round(share.Percent))), Say.Millimetres(section),
+                Subject.Piece(piece.Id, PieceField.GateDiameter), Say.Count(count, "gate", "gates"), findings.Units.Length.Say(gate),
+                Say.Percent(Ratio.FromPercent(Math.Round(share.Percent))), findings.Units.Length.Say(section),
                 share < GateSection.Least ? "They freeze before the piece is fed, and it shrinks open." : "They stay liquid longer than the piece and draw metal out of it."));
         }
     }

@@ -25,14 +25,14 @@ internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList f
         if (tree <= Mass.Zero)
         {
             findings.Add(Catalogue.TreeNotOverBase.At(
-                Subject.Flask(work.Letter, ShopField.TreeOnBase), work.Letter, Say.Grams(onBase), Say.Grams(alone)));
+                Subject.Flask(work.Letter, ShopField.TreeOnBase), work.Letter, findings.Units.Metal.Say(onBase), findings.Units.Metal.Say(alone)));
             return null;
         }
 
         if (line.OfItWax > tree)
         {
             findings.Add(Catalogue.WaxOverTree.At(
-                Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, Say.Grams(line.OfItWax.Value), Say.Grams(tree)));
+                Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, findings.Units.Metal.Say(line.OfItWax.Value), findings.Units.Metal.Say(tree)));
             return null;
         }
 
@@ -45,7 +45,7 @@ internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList f
         var patterns = masses.Aggregate((Mass?)Mass.Zero, (sum, mass) => sum + mass);
         if (patterns is not { } known || known <= Mass.Zero)
         {
-            findings.Add(Catalogue.WaxShareUnknown.At(Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, Say.Grams(tree)));
+            findings.Add(Catalogue.WaxShareUnknown.At(Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, findings.Units.Metal.Say(tree)));
             return null;
         }
 
@@ -54,14 +54,14 @@ internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList f
         if (said is null && known > tree)
         {
             findings.Add(Catalogue.TreeLighterThanPatterns.At(
-                Subject.Flask(work.Letter, ShopField.TreeOnBase), work.Letter, Say.Grams(tree), Say.Grams(known)));
+                Subject.Flask(work.Letter, ShopField.TreeOnBase), work.Letter, findings.Units.Metal.Say(tree), findings.Units.Metal.Say(known)));
             return WeighedTree.MetalVolume(tree, Mass.Zero, SprueWax(needed: false), density);
         }
 
         if (said is null)
         {
             findings.Add(Catalogue.WaxFromWeighing.At(
-                Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, Say.Grams(tree - known)));
+                Subject.Flask(work.Letter, ShopField.OfItWax), work.Letter, findings.Units.Metal.Say(tree - known)));
         }
 
         var wax = said ?? tree - known;

@@ -12,9 +12,6 @@ internal sealed class PowderChoice
 {
     private const double FarApart = 0.15;
 
-    /// <summary>The step of a scale for powder that nobody has named: 5 g.</summary>
-    public static Mass UsualStep { get; } = Mass.FromGrams(5);
-
     private readonly Settings settings;
     private readonly Assumptions assumed;
     private readonly FindingList findings;
@@ -51,7 +48,8 @@ internal sealed class PowderChoice
 
     private Density Density => Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity;
 
-    private Mass Step => settings.PowderStep ?? UsualStep;
+    /// <summary>The step to which powder is weighed.</summary>
+    public Mass Step => settings.Units.Powder.Step(settings.PowderStep);
 
     /// <summary>The row of the powder in use: the one that is named, or the only one.</summary>
     /// <param name="shop">The shop.</param>
@@ -84,7 +82,7 @@ internal sealed class PowderChoice
         {
             assumed.Once("powder-chart " + size.Size.Name, () => Catalogue.PowderChartDiffers.At(
                 new Subject(SubjectKind.FlaskSize, size.Size.Name, ShopField.Powder),
-                size.Size.Name, Say.Grams(chart), Say.Grams(computed.Powder)));
+                size.Size.Name, findings.Units.Powder.Say(chart), findings.Units.Powder.Say(computed.Powder)));
         }
 
         if (size.Size.Water is { } water)
@@ -119,7 +117,7 @@ internal sealed class PowderChoice
         {
             findings.Add(Catalogue.PowderShort.At(
                 new Subject(SubjectKind.Investment, Row.Name, ShopField.InStock),
-                Row.Name, Say.Grams(needed), Say.Grams(stock), Say.Grams(needed - stock)));
+                Row.Name, findings.Units.Powder.Say(needed), findings.Units.Powder.Say(stock), findings.Units.Powder.Say(needed - stock)));
         }
     }
 
@@ -146,7 +144,7 @@ internal sealed class PowderChoice
 
         if (withDensity && settings.PowderStep is null)
         {
-            assumed.Use(SettingName.PowderStep, "5 g");
+            assumed.Use(SettingName.PowderStep, settings.Units.Powder.SayExactly(Step));
         }
     }
 

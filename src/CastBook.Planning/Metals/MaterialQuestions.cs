@@ -32,7 +32,7 @@ internal static class MaterialQuestions
 
         foreach (var rows in asked.Where(m => m.WantsDensity).GroupBy(m => MaterialWords.Key(m.Material.Name), StringComparer.Ordinal))
         {
-            findings.Add(Question([.. rows]));
+            findings.Add(Question([.. rows], findings.Units));
         }
     }
 
@@ -60,7 +60,7 @@ internal static class MaterialQuestions
         }
     }
 
-    private static Finding Question(List<PieceMetal> rows)
+    private static Finding Question(List<PieceMetal> rows, ShopUnits units)
     {
         var material = rows[0].Material;
         var said = Say.Together([.. rows.Select(r => r.Material.Said).Distinct(StringComparer.OrdinalIgnoreCase)]);
@@ -87,12 +87,12 @@ internal static class MaterialQuestions
             return Catalogue.PatternDensityImpossible.At(subjects, said, Say.Dense(density), where);
         }
 
-        return Catalogue.PatternDensityMissing.At(subjects, said, Span(material, rows), where);
+        return Catalogue.PatternDensityMissing.At(subjects, said, Span(material, rows, units), where);
     }
 
     private static string Quoted(string name) => $"\"{name}\"";
 
-    private static string Span(KnownMaterial material, List<PieceMetal> rows)
+    private static string Span(KnownMaterial material, List<PieceMetal> rows, ShopUnits units)
     {
         var (least, most) = material.Range;
         var such = $"Such material runs from {Say.Dense(least)} to {Say.Dense(most)}";
@@ -104,6 +104,6 @@ internal static class MaterialQuestions
 
         var low = counted.Aggregate(Mass.Zero, (sum, r) => sum + (r.Least!.Value * r.Piece.Quantity!.Value));
         var high = counted.Aggregate(Mass.Zero, (sum, r) => sum + (r.Most!.Value * r.Piece.Quantity!.Value));
-        return $"{such}: {Say.Count(counted.Count, "row takes", "rows take")} from {Say.Grams(low)} to {Say.Grams(high)} of metal.";
+        return $"{such}: {Say.Count(counted.Count, "row takes", "rows take")} from {units.Metal.Say(low)} to {units.Metal.Say(high)} of metal.";
     }
 }

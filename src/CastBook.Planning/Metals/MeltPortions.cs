@@ -32,7 +32,7 @@ internal sealed class MeltPortions
         this.night = night;
         drawer = new MetalDrawer(night.Shop);
         freshAtLeast = night.Shop.Settings.FreshAtLeast ?? RemeltLimit.UsualFreshAtLeast;
-        step = night.Shop.Settings.ChargeStep ?? ChargeRules.UsualStep;
+        step = ChargeRules.StepOf(night.Shop.Settings);
         var lacking = new List<(FlaskPlan Flask, KnownAlloy Alloy, DrawerMetal Stock)>();
         foreach (var flask in flasks.Where(f => f.State < FlaskState.Poured).OrderByDescending(f => f.State).ThenBy(DueOf).ThenBy(f => FlaskLetters.Place(f.Letter)))
         {

@@ -136,8 +136,8 @@ internal sealed class MetalInHand
             [.. line.Rows.Where(r => waiting[r.Id] > 0).Select(r => Subject.Piece(r.Id))],
             Findings.Say.Count(line.Waiting(waiting), "piece waits", "pieces wait"),
             line.Alloy,
-            Findings.Say.Grams((metal.Fresh ?? Mass.Zero) + (metal.Remelt ?? Mass.Zero)),
-            Findings.Say.Grams(metal.Charges ?? Mass.Zero));
+            night.Shop.Settings.Units.Metal.Say((metal.Fresh ?? Mass.Zero) + (metal.Remelt ?? Mass.Zero)),
+            night.Shop.Settings.Units.Metal.Say(metal.Charges ?? Mass.Zero));
     }
 
     /// <summary>An alloy that is short.</summary>

@@ -164,13 +164,13 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         var said = "9 to 16 times its weight in silver or gold";
         if (first.Alloy is { Least: { } light, Most: { } heavy })
         {
-            var least = Say.Grams(MetalForPattern.Compute(OnTheTree(weight), dense, light));
-            var most = Say.Grams(MetalForPattern.Compute(OnTheTree(weight), thin, heavy));
+            var least = findings.Units.Metal.Say(MetalForPattern.Compute(OnTheTree(weight), dense, light));
+            var most = findings.Units.Metal.Say(MetalForPattern.Compute(OnTheTree(weight), thin, heavy));
             said = (least == most ? least : $"{least} to {most}") + $" of {first.Alloy.Known?.Name ?? first.Piece.Alloy!.Trim()}";
         }
 
         var name = first.Piece.Name.Length == 0 ? "The first row" : $"\"{first.Piece.Name}\"";
         findings.Add(Catalogue.WeightMeaningUnknown.At(
-            Subject.Setting(SettingName.WeightsAreOf), name, Say.Grams(weight), said, Say.Grams(weight)));
+            Subject.Setting(SettingName.WeightsAreOf), name, findings.Units.Metal.Say(weight), said, findings.Units.Metal.Say(weight)));
     }
 }

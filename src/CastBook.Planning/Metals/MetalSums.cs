@@ -111,7 +111,7 @@ internal static class MetalSums
         else if ((plan.Pieces ?? plan.PiecesIfFinished ?? plan.PiecesLeast) is { } needed && needed > have)
         {
             var what = plan.Pieces is not null ? " for the pieces alone" : " at least for the pieces alone";
-            findings.Add(Catalogue.MetalShort.At(subject, plan.Alloy, Say.Grams(needed), what, Say.Grams(have), Say.Grams(needed - have)));
+            findings.Add(Catalogue.MetalShort.At(subject, plan.Alloy, findings.Units.Metal.Say(needed), what, findings.Units.Metal.Say(have), findings.Units.Metal.Say(needed - have)));
         }
     }
 
@@ -121,15 +121,15 @@ internal static class MetalSums
         if (enough.Count == plan.Portions.Count)
         {
             var metals = enough.SelectMany(p => p.MadeUp).Select(p => p.Metal).Distinct(StringComparer.Ordinal).ToList();
-            findings.Add(Catalogue.MetalMadeUp.At(subject, plan.Alloy, Say.Grams(charges), Say.Grams(have), Say.Grams(buy), Say.Together(metals)));
+            findings.Add(Catalogue.MetalMadeUp.At(subject, plan.Alloy, findings.Units.Metal.Say(charges), findings.Units.Metal.Say(have), findings.Units.Metal.Say(buy), Say.Together(metals)));
             return;
         }
 
         findings.Add(buy - (charges - have) > MeltPortions.Dust
             ? Catalogue.FreshMetalShort.At(
-                subject, plan.Alloy, Say.Grams(charges), Say.Grams(plan.Fresh ?? Mass.Zero), Say.Grams(plan.Remelt ?? Mass.Zero),
-                Say.Percent(plan.FreshAtLeast!.Value), Say.Grams(buy))
-            : Catalogue.MetalShort.At(subject, plan.Alloy, Say.Grams(charges), "", Say.Grams(have), Say.Grams(buy)));
+                subject, plan.Alloy, findings.Units.Metal.Say(charges), findings.Units.Metal.Say(plan.Fresh ?? Mass.Zero), findings.Units.Metal.Say(plan.Remelt ?? Mass.Zero),
+                Say.Percent(plan.FreshAtLeast!.Value), findings.Units.Metal.Say(buy))
+            : Catalogue.MetalShort.At(subject, plan.Alloy, findings.Units.Metal.Say(charges), "", findings.Units.Metal.Say(have), findings.Units.Metal.Say(buy)));
         if (enough.Count > 0)
         {
             findings.Add(Catalogue.FlasksToPourFirst.At(subject, plan.Alloy, Letters(enough), Letters(plan.Portions.Except(enough))));

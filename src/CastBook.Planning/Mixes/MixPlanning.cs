@@ -62,7 +62,7 @@ internal sealed class MixPlanning(Settings settings, PowderChoice powder, Assump
         }
 
         findings.Add(Catalogue.FlaskOverBowl.At(
-            Subject.Flask(flask.Letter), flask.Letter, Say.Millilitres(slurry), Say.Millilitres(bowl), Say.Plain(rules.Fill.Percent)));
+            Subject.Flask(flask.Letter), flask.Letter, findings.Units.Water.Say(slurry), findings.Units.Water.Say(bowl), Say.Plain(rules.Fill.Percent)));
         return true;
     }
 

@@ -19,7 +19,7 @@ internal static class PrintLimits
         if (print.PrintedAt is { } at && row.PrintAtLeast is { } least && at < least)
         {
             findings.Add(Catalogue.PrintedTooCold.At(
-                Subject.Piece(piece.Id, PieceField.PrintedAt), Say.Celsius(at), material.Said, Say.Celsius(least)));
+                Subject.Piece(piece.Id, PieceField.PrintedAt), findings.Units.Temperature.Say(at), material.Said, findings.Units.Temperature.Say(least)));
         }
 
         if (print.Washed is { } washed && row.WashAtMost is { } most && washed > most)

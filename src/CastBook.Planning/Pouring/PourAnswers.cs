@@ -29,17 +29,17 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
         var (least, most) = PourRange.Metal(alloy.Alloy.Liquidus);
         if (metal <= least || metal > most)
         {
-            var why = alloy.Alloy.Liquidus is null ? $"metal is poured between {Say.Celsius(least)} and {Say.Celsius(most)}"
-                : metal > most ? $"its liquidus is {Say.Celsius(least)}, and {Say.Celsius(most)} is more than anybody needs"
-                : $"it is not all liquid up to {Say.Celsius(least)}";
-            Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureImpossible.At(s, alloy.Name, Say.Celsius(metal), why));
+            var why = alloy.Alloy.Liquidus is null ? $"metal is poured between {assumed.Units.Temperature.Say(least)} and {assumed.Units.Temperature.Say(most)}"
+                : metal > most ? $"its liquidus is {assumed.Units.Temperature.Say(least)}, and {assumed.Units.Temperature.Say(most)} is more than anybody needs"
+                : $"it is not all liquid up to {assumed.Units.Temperature.Say(least)}";
+            Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureImpossible.At(s, alloy.Name, assumed.Units.Temperature.Say(metal), why));
             return null;
         }
 
         Superheat.Compare(alloy, metal, method, assumed);
         if (isGypsum && metal > KilnLimits.GypsumMetalCheckAbove)
         {
-            Once("hot", alloy, ShopField.MetalTemperature, s => Catalogue.MetalHotForGypsum.At(s, alloy.Name, Say.Celsius(metal)));
+            Once("hot", alloy, ShopField.MetalTemperature, s => Catalogue.MetalHotForGypsum.At(s, alloy.Name, assumed.Units.Temperature.Say(metal)));
         }
 
         return metal;
@@ -69,8 +69,8 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
             return mould;
         }
 
-        var why = alloy.Alloy.Solidus is { } solid && solid <= limit ? $"the metal is not solid above {Say.Celsius(limit)}" : $"the investment bears no more than {Say.Celsius(limit)}";
-        Once(field, alloy, field, s => Catalogue.FlaskTemperatureImpossible.At(s, alloy.Name, Say.Celsius(mould), why, column));
+        var why = alloy.Alloy.Solidus is { } solid && solid <= limit ? $"the metal is not solid above {assumed.Units.Temperature.Say(limit)}" : $"the investment bears no more than {assumed.Units.Temperature.Say(limit)}";
+        Once(field, alloy, field, s => Catalogue.FlaskTemperatureImpossible.At(s, alloy.Name, assumed.Units.Temperature.Say(mould), why, column));
         return null;
     }
 

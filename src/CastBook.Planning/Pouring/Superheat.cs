@@ -31,10 +31,9 @@ internal static class Superheat
             return;
         }
 
+        var unit = assumed.Units.Temperature;
         assumed.Once($"superheat {method} {alloy.Name}", () => Catalogue.SuperheatOutOfBand.At(
-            new Subject(SubjectKind.Alloy, alloy.Name, ShopField.MetalTemperature), alloy.Name, Say.Celsius(metal), Degrees(over),
-            Say.Celsius(liquidus), method == CastingMethod.Spin ? "Spinning" : "Vacuum", Degrees(least), Degrees(most)));
+            new Subject(SubjectKind.Alloy, alloy.Name, ShopField.MetalTemperature), alloy.Name, unit.Say(metal), unit.Degrees(over.DegreesCelsius),
+            unit.Say(liquidus), method == CastingMethod.Spin ? "Spinning" : "Vacuum", unit.Degrees(least.DegreesCelsius), unit.Degrees(most.DegreesCelsius)));
     }
-
-    private static string Degrees(TemperatureDelta delta) => Say.Plain(Math.Round(delta.DegreesCelsius));
 }

@@ -7,6 +7,9 @@ internal sealed class Assumptions(FindingList findings)
 {
     private readonly HashSet<string> used = new(StringComparer.Ordinal);
 
+    /// <summary>The units in which findings say their numbers.</summary>
+    public ShopUnits Units => findings.Units;
+
     /// <summary>Notes that a default stood in for a setting.</summary>
     /// <param name="setting">The setting's name.</param>
     /// <param name="value">The value, written for a reader.</param>

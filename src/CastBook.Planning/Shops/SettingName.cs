@@ -45,6 +45,21 @@ public static class SettingName
     /// <summary>The unit in which the shop buys metal.</summary>
     public const string MetalBoughtIn = "Metal bought in";
 
+    /// <summary>The unit in which metal is written.</summary>
+    public const string MetalIn = "Metal in";
+
+    /// <summary>The unit in which powder is written.</summary>
+    public const string PowderIn = "Powder in";
+
+    /// <summary>The unit in which water and slurry are written.</summary>
+    public const string WaterIn = "Water in";
+
+    /// <summary>The scale in which temperatures are written.</summary>
+    public const string TemperaturesIn = "Temperatures in";
+
+    /// <summary>The unit in which lengths are written.</summary>
+    public const string LengthsIn = "Lengths in";
+
     /// <summary>What becomes of a plan that stands in the book already.</summary>
     public const string WhenLittleChanged = "When little changed";
 

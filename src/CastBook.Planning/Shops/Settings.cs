@@ -50,7 +50,25 @@ public sealed record Settings
     public Stability WhenLittleChanged { get; init; }
 
     /// <summary>The unit in which the shop buys metal.</summary>
-    public BuyingUnit MetalBoughtIn { get; init; }
+    public WrittenMass? MetalBoughtIn { get; init; }
+
+    /// <summary>The unit in which metal is written.</summary>
+    public WrittenMass? MetalIn { get; init; }
+
+    /// <summary>The unit in which powder is written.</summary>
+    public WrittenMass? PowderIn { get; init; }
+
+    /// <summary>The unit in which water and slurry are written.</summary>
+    public WrittenVolume? WaterIn { get; init; }
+
+    /// <summary>The scale in which temperatures are written.</summary>
+    public WrittenTemperature? TemperaturesIn { get; init; }
+
+    /// <summary>The unit in which lengths are written.</summary>
+    public WrittenLength? LengthsIn { get; init; }
+
+    /// <summary>All of these, the usual ones where the shop names none.</summary>
+    public ShopUnits Units => ShopUnits.Of(this);
 
     /// <summary>Charges are rounded up to this step.</summary>
     public Mass? ChargeStep { get; init; }
@@ -167,20 +185,4 @@ public enum WeightMeaning
 
     /// <summary>The finished metal of an earlier casting in the same alloy.</summary>
     FinishedMetal,
-}
-
-/// <summary>A unit in which metal is bought.</summary>
-public enum BuyingUnit
-{
-    /// <summary>Gram; so counted where nobody says otherwise.</summary>
-    Gram,
-
-    /// <summary>Kilogram.</summary>
-    Kilogram,
-
-    /// <summary>Troy ounce.</summary>
-    TroyOunce,
-
-    /// <summary>Pennyweight.</summary>
-    Pennyweight,
 }

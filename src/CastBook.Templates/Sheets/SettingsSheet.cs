@@ -7,6 +7,9 @@ internal static class SettingsSheet
 {
     public const string Name = "Shop";
 
+    /// <summary>The heading of the column with the units.</summary>
+    public const string UnitHeading = "Unit";
+
     /// <summary>The ways to cast, for this sheet and for a flask that is cast another way.</summary>
     public static Choices Methods { get; } = Choices.Of([.. SettingGuide.Of(SettingName.CastingMethod).Choices]);
 
@@ -14,7 +17,7 @@ internal static class SettingsSheet
     [
         new("Setting", 22, CellKind.Words, "The setting's name. Leave it as it is."),
         new("Value", 20, CellKind.Either, "Your answer."),
-        new("Unit", 11, CellKind.Words, "The unit of the value."),
+        new(UnitHeading, 11, CellKind.Words, "The unit of the value."),
         new("What it is for", 82, CellKind.Words, "What the setting does.") { Wraps = true },
     ]);
 

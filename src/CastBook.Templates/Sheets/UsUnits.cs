@@ -1,3 +1,4 @@
+using CastBook.Planning.Shops;
 using CastBook.Templates.Writing;
 
 namespace CastBook.Templates.Sheets;
@@ -42,6 +43,18 @@ internal static class UsUnits
 
     private static readonly (string Metric, string Us)[] Names = [("75 × 100", "3 × 4"), ("90 × 125", "3.5 × 5")];
 
+    // A step is typed in the unit of the scale, which is that of the answers.
+    private static readonly Dictionary<string, string> StepUnits = new(StringComparer.Ordinal) { [SettingName.ChargeStep] = "dwt", [SettingName.PowderStep] = "lb" };
+
+    /// <summary>What such a shop has said on its Shop sheet: in which units it wants its answers.</summary>
+    public static IReadOnlyDictionary<string, object> Answers { get; } = new Dictionary<string, object>(StringComparer.Ordinal)
+    {
+        [SettingName.MetalBoughtIn] = WrittenMass.TroyOunce.Name,
+        [SettingName.MetalIn] = WrittenMass.Pennyweight.Name,
+        [SettingName.PowderIn] = WrittenMass.Pound.Name,
+        [SettingName.TemperaturesIn] = WrittenTemperature.Fahrenheit.Name,
+    };
+
     private static UnitChange TroyOunces => new("(g)", "(ozt)", Formats.Tenths, g => Rounded(g / GramsPerTroyOunce, 0.1));
 
     private static UnitChange Pounds => new("(g)", "(lb)", Formats.Tenths, g => Rounded(g / GramsPerPound, 0.5));
@@ -54,8 +67,11 @@ internal static class UsUnits
         var changes = spec.Columns.Select(c => ChangeOf(spec, c)).ToList();
         return new SheetContent(
             spec with { Columns = [.. spec.Columns.Select((c, i) => Column(c, changes[i]))] },
-            [.. rows.Select(row => (IReadOnlyList<object?>)[.. row.Select((value, i) => Value(value, changes[i]))])]);
+            [.. rows.Select(row => (IReadOnlyList<object?>)[.. row.Select((value, i) => Unit(spec, row, i) ?? Value(value, changes[i]))])]);
     }
+
+    private static string? Unit(SheetSpec spec, IReadOnlyList<object?> row, int column) =>
+        spec.Name == SettingsSheet.Name && spec.Columns[column].Heading == SettingsSheet.UnitHeading ? StepUnits.GetValueOrDefault((string)row[0]!) : null;
 
     // A caliper reads pieces and test cubes in millimetres here too.
     private static UnitChange? ChangeOf(SheetSpec spec, ShopColumn column) =>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Columns;
@@ -30,12 +31,6 @@ public static class CellNumbers
     /// <param name="duration">The duration.</param>
     public static double? TenthsOfMinutes(Duration? duration) => duration is { } some ? Math.Round(some.Minutes, 1, MidpointRounding.AwayFromZero) : null;
 
-    /// <summary>Grams for a reader: a tenth under 100 g, else whole and thousands separated.</summary>
-    /// <param name="mass">The mass.</param>
-    public static string GramsText(Mass mass) => mass.Grams < 99.95
-        ? mass.Grams.ToString("0.0", CultureInfo.InvariantCulture)
-        : mass.Grams.ToString("#,##0", CultureInfo.InvariantCulture);
-
     /// <summary>Hours for a reader: <c>8 h</c> or <c>8 h 30</c>.</summary>
     /// <param name="duration">The duration.</param>
     public static string HoursText(Duration duration)
@@ -47,10 +42,13 @@ public static class CellNumbers
     }
 
     /// <summary>A flask's powder and water for a reader: <c>1,430 g + 543 ml, mix 2</c>.</summary>
+    /// <param name="units">The units of the shop.</param>
     /// <param name="powder">The powder.</param>
     /// <param name="water">The water.</param>
     /// <param name="mix">The mix it is filled from; missing where none is planned.</param>
-    public static string MixText(Mass powder, Volume water, int? mix) =>
-        string.Create(CultureInfo.InvariantCulture, $"{powder.Grams:#,##0} g + {water.Milliliters:#,##0} ml")
-        + (mix is { } number ? string.Create(CultureInfo.InvariantCulture, $", mix {number}") : "");
+    public static string MixText(ShopUnits units, Mass powder, Volume water, int? mix)
+    {
+        ArgumentNullException.ThrowIfNull(units);
+        return units.Say(powder, water) + (mix is { } number ? string.Create(CultureInfo.InvariantCulture, $", mix {number}") : "");
+    }
 }

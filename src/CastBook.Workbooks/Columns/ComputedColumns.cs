@@ -1,15 +1,18 @@
+using CastBook.Planning.Shops;
+
 namespace CastBook.Workbooks.Columns;
 
 /// <summary>The columns CastBook fills, in the order in which new ones are set beside the list.</summary>
 internal static class ComputedColumns
 {
     /// <summary>All of them; Checks is last.</summary>
-    public static IReadOnlyList<ComputedColumn> All { get; } =
+    /// <param name="units">The units of the shop.</param>
+    public static IReadOnlyList<ComputedColumn> All(ShopUnits units) =>
     [
-        new MetalEachColumn(),
-        new MetalColumn(),
+        new MetalEachColumn(units.Metal),
+        new MetalColumn(units.Metal),
         new FlaskColumn(),
-        new MixColumn(),
+        new MixColumn(units),
         new BurnoutColumn(),
         new ChecksColumn(),
     ];

@@ -1,23 +1,25 @@
-using CastBook.Workbooks.Writing;
+using CastBook.Planning.Shops;
+using UnitsNet;
 
 namespace CastBook.Workbooks.Columns;
 
 /// <summary>Metal of all pieces of the row, gates and button apart.</summary>
-internal sealed class MetalColumn : ComputedColumn
+/// <param name="unit">The unit it is written in.</param>
+internal sealed class MetalColumn(WrittenMass unit) : MassColumn(unit)
 {
     /// <inheritdoc/>
     public override string OwnName => Reading.OwnName.Metal;
 
     /// <inheritdoc/>
-    public override string Heading => "Metal (g)";
+    public override string Words => "Metal";
 
     /// <inheritdoc/>
     public override double Width => 12;
 
     /// <inheritdoc/>
-    public override string NumberFormat => Look.Grams;
+    public override MassColumn In(WrittenMass other) => new MetalColumn(other);
 
     /// <inheritdoc/>
-    public override CellValue Show(PieceLine line) =>
-        line is { Plan.MetalEach: { } each, Piece.Quantity: { } quantity } ? CellValue.Of(CellNumbers.Grams(each * quantity)) : CellValue.Empty;
+    protected override Mass? Of(PieceLine line) =>
+        line is { Plan.MetalEach: { } each, Piece.Quantity: { } quantity } ? each * quantity : null;
 }

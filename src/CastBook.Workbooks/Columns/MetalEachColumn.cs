@@ -1,22 +1,24 @@
-using CastBook.Workbooks.Writing;
+using CastBook.Planning.Shops;
+using UnitsNet;
 
 namespace CastBook.Workbooks.Columns;
 
 /// <summary>Metal of one piece, its gates and the button apart.</summary>
-internal sealed class MetalEachColumn : ComputedColumn
+/// <param name="unit">The unit it is written in.</param>
+internal sealed class MetalEachColumn(WrittenMass unit) : MassColumn(unit)
 {
     /// <inheritdoc/>
     public override string OwnName => Reading.OwnName.MetalEach;
 
     /// <inheritdoc/>
-    public override string Heading => "Metal each (g)";
+    public override string Words => "Metal each";
 
     /// <inheritdoc/>
     public override double Width => 15;
 
     /// <inheritdoc/>
-    public override string NumberFormat => Look.Grams;
+    public override MassColumn In(WrittenMass other) => new MetalEachColumn(other);
 
     /// <inheritdoc/>
-    public override CellValue Show(PieceLine line) => CellValue.Of(CellNumbers.Grams(line.Plan.MetalEach));
+    protected override Mass? Of(PieceLine line) => line.Plan.MetalEach;
 }

@@ -1,9 +1,11 @@
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Columns;
 
 /// <summary>Powder and water of the row's flask and its mix, as text so that nobody sums it over rows that share a flask.</summary>
-internal sealed class MixColumn : ComputedColumn
+/// <param name="units">The units of the shop.</param>
+internal sealed class MixColumn(ShopUnits units) : ComputedColumn
 {
     /// <inheritdoc/>
     public override string OwnName => Reading.OwnName.Mix;
@@ -25,7 +27,7 @@ internal sealed class MixColumn : ComputedColumn
 
         // A tree that is under way without a known size has a letter and no numbers.
         return shares.Count == 1 && line.Flasks.TryGetValue(shares[0].Flask, out var flask) && flask is { Powder: { } powder, Water: { } water }
-            ? CellValue.Of(CellNumbers.MixText(powder, water, flask.Mix))
+            ? CellValue.Of(CellNumbers.MixText(units, powder, water, flask.Mix))
             : CellValue.Empty;
     }
 }

@@ -1,7 +1,6 @@
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
-using CastBook.Workbooks.Sheets;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Explaining;
@@ -14,7 +13,6 @@ public sealed class BookExplanation
     private readonly InputPlaces places;
     private readonly ListCells lists;
     private readonly ForeignCells foreign;
-    private readonly BuyingUnits unit;
 
     internal BookExplanation(Filling filling, NightAccounts accounts, WrittenBook written)
     {
@@ -23,7 +21,6 @@ public sealed class BookExplanation
         places = new InputPlaces(filling.Reading);
         lists = new ListCells(written, filling.Typed, accounts, places);
         foreign = new ForeignCells(written, filling.Reading.Cells);
-        unit = BuyingUnits.Of(filling.Reading.Night.Shop.Settings.MetalBoughtIn);
         var own = written.Sheets.Select(s => s.Name);
         Sheets = [.. written.Lists.Select(l => l.List.Sheet.Name).Concat(filling.Reading.Package.AllSheetNames).Concat(own).Distinct(StringComparer.OrdinalIgnoreCase)];
     }
@@ -70,11 +67,6 @@ public sealed class BookExplanation
     {
         var about = subject.Kind switch { SubjectKind.Flask => $"flask {subject.Key}", SubjectKind.Step or SubjectKind.Moment => "", _ => subject.Key };
         var account = value.IsEmpty ? null : accounts.Of(subject, answer);
-        if (account is { Result: { } grams } && answer == AnswerField.ToBuyAsSold)
-        {
-            account = account with { Result = unit.Up(UnitsNet.Mass.FromGrams(grams)), Unit = unit.Name, Rounded = $"up to a whole {unit.Step}" };
-        }
-
         return new(cell)
         {
             About = about,

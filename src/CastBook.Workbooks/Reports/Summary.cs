@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Sheets;
 using CastBook.Workbooks.Writing;
@@ -19,7 +20,7 @@ public static class Summary
     public static IReadOnlyList<string> Lines(string bookName, FillResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        var plan = result.Plan;
+        var (plan, units) = (result.Plan, result.Night.Shop.Settings.Units);
         var lines = new List<string> { $"{bookName}: {RowCounts.Of(plan, result.Findings)}" };
         if (plan.Flasks.Count > 0)
         {
@@ -29,16 +30,16 @@ public static class Summary
 
         if (plan.Metal.Any(m => m.PiecesIfFinished is not null))
         {
-            lines.AddRange(plan.Metal.Select(Metal));
+            lines.AddRange(plan.Metal.Select(m => Metal(m, units.Metal)));
         }
         else if (plan.Metal.Count > 0)
         {
-            lines.Add(string.Join(", ", plan.Metal.Select(Metal)));
+            lines.Add(string.Join(", ", plan.Metal.Select(m => Metal(m, units.Metal))));
         }
 
         if (plan.Flasks.Count > 0)
         {
-            lines.Add(Investment(plan));
+            lines.Add(Investment(plan, units));
         }
 
         lines.AddRange(Stops(result));
@@ -62,24 +63,24 @@ public static class Summary
         }
     }
 
-    private static string Metal(MetalPlan metal)
+    private static string Metal(MetalPlan metal, WrittenMass unit)
     {
-        var needed = metal.Charges is { } charges ? $"{CellNumbers.GramsText(charges)} g" : MetalWords.Pieces(metal);
+        var needed = metal.Charges is { } charges ? unit.Say(charges) : MetalWords.Pieces(metal, unit);
         var stock = MetalWords.Stock(metal) switch
         {
             null => "",
-            { } have when metal.Buy is { Grams: > 0 } buy => $" (have {CellNumbers.GramsText(have)} g: buy {CellNumbers.GramsText(buy)} g)",
-            { } have => $" (have {CellNumbers.GramsText(have)} g)",
+            { } have when metal.Buy is { Grams: > 0 } buy => $" (have {unit.Say(have)}: buy {unit.Say(buy)})",
+            { } have => $" (have {unit.Say(have)})",
         };
         return $"{metal.Alloy} {needed}{stock}";
     }
 
-    private static string Investment(NightPlan plan)
+    private static string Investment(NightPlan plan, ShopUnits units)
     {
         var alone = plan.Flasks.Where(f => f.Mix is null).ToList();
         var powder = plan.Mixes.Sum(m => m.Powder.Grams) + alone.Sum(f => f.Powder?.Grams ?? 0);
         var water = plan.Mixes.Sum(m => m.Water.Milliliters) + alone.Sum(f => f.Water?.Milliliters ?? 0);
-        var mixed = string.Create(CultureInfo.InvariantCulture, $"powder {powder:#,##0} g, water {water:#,##0} ml");
+        var mixed = $"powder {units.Powder.Say(Mass.FromGrams(powder))}, water {units.Water.Say(Volume.FromMilliliters(water))}";
         if (plan.Mixes.Count > 0)
         {
             mixed += string.Create(CultureInfo.InvariantCulture, $" in {plan.Mixes.Count} {(plan.Mixes.Count == 1 ? "mix" : "mixes")}");

@@ -24,6 +24,9 @@ internal sealed record SettingSpec(
     /// <summary>Whether it is a difference of temperatures, so that a unit shifts no zero.</summary>
     public bool IsStep { get; private init; }
 
+    /// <summary>The word that a misspelt one most likely means; missing where the setting has no such words.</summary>
+    public Func<string, string?>? Near { get; private init; }
+
     public static IReadOnlyList<SettingSpec> All { get; } =
     [
         Said(SettingName.WeightsAreOf, ShopWords.Meanings, (s, w) => ShopWords.Meaning(w) is { } m ? s with { WeightsAreOf = m } : null),
@@ -40,7 +43,12 @@ internal sealed record SettingSpec(
         Measured(SettingName.ButtonAtLeast, Dimension.Volume, "ml", (s, v) => s with { ButtonAtLeast = Volume.FromMilliliters(v) }),
         Measured(SettingName.MeltLoss, Dimension.Percent, "%", (s, v) => s with { MeltLoss = Ratio.FromPercent(v) }),
         Measured(SettingName.FreshAtLeast, Dimension.Percent, "%, from 0 to 100", (s, v) => v > 100 ? null : s with { FreshAtLeast = Ratio.FromPercent(v) }),
-        Said(SettingName.MetalBoughtIn, ShopWords.BuyingUnits, (s, w) => ShopWords.BuyingUnit(w) is { } u ? s with { MetalBoughtIn = u } : null),
+        Unit(SettingName.MetalBoughtIn, WrittenMass.OfBuying, u => u.Name, (s, u) => s with { MetalBoughtIn = u }),
+        Unit(SettingName.MetalIn, WrittenMass.OfMetal, u => u.Name, (s, u) => s with { MetalIn = u }),
+        Unit(SettingName.PowderIn, WrittenMass.OfPowder, u => u.Name, (s, u) => s with { PowderIn = u }),
+        Unit(SettingName.WaterIn, WrittenVolume.All, u => u.Name, (s, u) => s with { WaterIn = u }),
+        Unit(SettingName.TemperaturesIn, WrittenTemperature.All, u => u.Name, (s, u) => s with { TemperaturesIn = u }),
+        Unit(SettingName.LengthsIn, WrittenLength.All, u => u.Name, (s, u) => s with { LengthsIn = u }),
         Measured(SettingName.ChargeStep, Dimension.Mass, "g", (s, v) => s with { ChargeStep = Mass.FromGrams(v) }),
         Measured(SettingName.PowderStep, Dimension.Mass, "g", (s, v) => s with { PowderStep = Mass.FromGrams(v) }),
         Measured(SettingName.MixingBowl, Dimension.Volume, "ml", (s, v) => s with { MixingBowl = Volume.FromMilliliters(v) }),
@@ -95,6 +103,19 @@ internal sealed record SettingSpec(
 
     private static SettingSpec Said(string name, string wanted, Func<Planning.Shops.Settings, string, Planning.Shops.Settings?> words) =>
         new(name, Dimension.None, wanted, Words: words);
+
+    private static SettingSpec Unit<T>(
+        string name, IReadOnlyList<T> units, Func<T, string> sign, Func<Planning.Shops.Settings, T, Planning.Shops.Settings> take)
+        where T : class
+    {
+        return Said(name, $"{string.Join(", ", units.SkipLast(1).Select(sign))} or {sign(units[^1])}", (s, w) => Find(w) is { } unit ? take(s, unit) : null) with { Near = w => ShopWords.NearUnit(w) is { } near && Find(near) is not null ? near : null };
+
+        T? Find(string words)
+        {
+            var wanted = ShopWords.Unit(words);
+            return units.FirstOrDefault(u => sign(u) == wanted);
+        }
+    }
 
     private static SettingSpec Measured(string name, Dimension dimension, string unit, Func<Planning.Shops.Settings, double, Planning.Shops.Settings?> number) =>
         new(name, dimension, $"a number in {unit}", Number: number);

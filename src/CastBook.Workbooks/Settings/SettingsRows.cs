@@ -93,7 +93,8 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
             : Measured(spec, value, unit);
         if (changed is null)
         {
-            findings.Add(Catalogue.SettingUnreadable.At(Subject.Setting(spec.Name), spec.Name, values.Shown(value), spec.Wanted));
+            findings.Add(Catalogue.SettingUnreadable.At(
+                Subject.Setting(spec.Name), spec.Name, values.Shown(value), spec.Wanted, spec.Near?.Invoke(values.Shown(value)) is { } near ? $" Most likely {near} is meant." : ""));
         }
         else
         {

@@ -15,7 +15,6 @@ internal static class ShopWords
     public const string Binders = "gypsum or high temperature";
     public const string Meanings = "pattern or finished metal";
     public const string Inclusions = "piece alone or gates too";
-    public const string BuyingUnits = "g, kg, troy oz or dwt";
     public const string Stabilities = "keep or best";
     public const string StepsOfHands = "some of mix, base off, load, pour and quench, with commas";
     public const string StepsAlone = "steam or burnout";
@@ -65,13 +64,28 @@ internal static class ShopWords
         _ => null,
     };
 
-    public static BuyingUnit? BuyingUnit(string text) => Key(text) switch
+    private static readonly string[] UnitWords =
+        ["grams", "kilograms", "troy oz", "troy ounces", "pennyweights", "pounds", "ounces", "millilitres", "US fl oz", "celsius", "fahrenheit", "millimetres", "inches"];
+
+    /// <summary>The sign of the unit that a misspelt word most likely means; null where none is that near.</summary>
+    public static string? NearUnit(string text) => Nearest.Close(text, UnitWords) is { } word ? Unit(word) : null;
+
+    /// <summary>The sign of a unit to write answers in; the text itself where it is none known.</summary>
+    public static string Unit(string text) => Key(text) switch
     {
-        "G" or "GRAM" or "GRAMS" => Planning.Shops.BuyingUnit.Gram,
-        "KG" or "KILO" or "KILOGRAM" or "KILOGRAMS" => Planning.Shops.BuyingUnit.Kilogram,
-        "TROYOZ" or "OZT" or "TROYOUNCE" or "TROYOUNCES" => Planning.Shops.BuyingUnit.TroyOunce,
-        "DWT" or "PENNYWEIGHT" or "PENNYWEIGHTS" => Planning.Shops.BuyingUnit.Pennyweight,
-        _ => null,
+        "G" or "GRAM" or "GRAMS" or "GRAMM" => "g",
+        "KG" or "KILO" or "KILOGRAM" or "KILOGRAMS" or "KILOGRAMM" => "kg",
+        "TROYOZ" or "OZT" or "TROYOUNCE" or "TROYOUNCES" => "troy oz",
+        "DWT" or "PENNYWEIGHT" or "PENNYWEIGHTS" => "dwt",
+        "LB" or "LBS" or "POUND" or "POUNDS" => "lb",
+        "OZ" or "OUNCE" or "OUNCES" => "oz",
+        "ML" or "CC" or "CM3" or "MILLILITRE" or "MILLILITRES" or "MILLILITER" or "MILLILITERS" => "ml",
+        "USFLOZ" or "USFLUIDOUNCE" or "USFLUIDOUNCES" or "FLOZUS" => "US fl oz",
+        "C" or "DEGC" or "CELSIUS" or "DEGREESCELSIUS" => "°C",
+        "F" or "DEGF" or "FAHRENHEIT" or "DEGREESFAHRENHEIT" => "°F",
+        "MM" or "MILLIMETRE" or "MILLIMETRES" or "MILLIMETER" or "MILLIMETERS" => "mm",
+        "IN" or "INCH" or "INCHES" => "in",
+        _ => text,
     };
 
     public static FlaskState? State(string text) => Key(text) switch

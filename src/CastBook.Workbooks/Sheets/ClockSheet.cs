@@ -2,6 +2,7 @@ using System.Globalization;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
@@ -79,13 +80,13 @@ internal static class ClockSheet
             }
 
             var shown = clock.Shown(step.Begins) is { } at ? DateOnly.FromDateTime(at) : (DateOnly?)null;
-            WriteStep(sheet, ++row, clock, step, shown == day ? null : shown, kept);
+            WriteStep(sheet, ++row, context, step, shown == day ? null : shown, kept);
             if (staffed)
             {
                 sheet.Set(row, headings.Length - 1, step.TwoPeople ? "two people" : step.Watched ? "stay with it" : null, Look.Strong);
             }
 
-            sheet.Set(row, headings.Length, kept.Of(ClockWords.Of(step), Headings[^1]), Look.Box with { Wrap = true });
+            sheet.Set(row, headings.Length, Kept(kept, step, Headings[^1]), Look.Box with { Wrap = true });
             var subject = new Subject(SubjectKind.Step, place.ToString(CultureInfo.InvariantCulture));
             sheet.Answer(row, 2, subject, AnswerField.StepBegins);
             sheet.Answer(row, 3, subject, AnswerField.StepEnds);
@@ -115,20 +116,24 @@ internal static class ClockSheet
     // The minutes within a mix stand on the Mixes sheet.
     private static bool IsShown(ClockStep step) => step.Kind is not (ClockStepKind.BowlVacuum or ClockStepKind.FlaskVacuum or ClockStepKind.CleanUp);
 
-    private static void WriteStep(OwnedSheet sheet, int row, NightClock clock, ClockStep step, DateOnly? day, KeptCells kept)
+    private static void WriteStep(OwnedSheet sheet, int row, SheetContext context, ClockStep step, DateOnly? day, KeptCells kept)
     {
-        var words = ClockWords.Of(step);
+        var (clock, words) = (context.Plan.Clock!, ClockWords.Of(step, context.Units.Temperature));
         sheet.Set(row, 1, day?.ToString("ddd d MMM", CultureInfo.InvariantCulture), Look.Strong);
         sheet.Set(row, 2, ClockWords.Time(clock, step.Begins), step.Hands ? BigTime with { Size = 12 } : SmallTime);
         sheet.Set(row, 3, step.Takes.Minutes < 1 ? null : ClockWords.Time(clock, step.Ends), SmallTime);
         sheet.Set(row, 4, words, step.Hands ? Look.Strong : Look.Text);
-        var done = kept.Of(words, DoneHeading);
+        var done = Kept(kept, step, DoneHeading);
         sheet.Set(row, 5, done, Hour(done));
         if (step.IsOutside)
         {
             sheet.Mark(row, 2, Severity.Check);
         }
     }
+
+    // The line may have been written in another unit than it is now.
+    private static CellValue Kept(KeptCells kept, ClockStep step, string heading) =>
+        WrittenTemperature.All.Select(unit => kept.Of(ClockWords.Of(step, unit), heading)).FirstOrDefault(value => !value.IsEmpty);
 
     // What was typed as a date of the spreadsheet is kept as one.
     private static Look Hour(CellValue typed) => Look.Box with

@@ -1,4 +1,5 @@
 using CastBook.Planning;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
@@ -49,10 +50,11 @@ internal static class ComputedSheet
     /// <summary>Makes the sheet.</summary>
     /// <param name="lists">All lists; those with columns that have no room are shown.</param>
     /// <param name="lines">The rows of all lists.</param>
-    public static OwnedSheet Make(IReadOnlyList<ListColumns> lists, IReadOnlyList<PieceLine> lines)
+    /// <param name="units">The units of the shop.</param>
+    public static OwnedSheet Make(IReadOnlyList<ListColumns> lists, IReadOnlyList<PieceLine> lines, ShopUnits units)
     {
         var shown = lists.Where(l => l.Elsewhere.Count > 0).ToList();
-        var columns = ComputedColumns.All.Where(c => shown.Exists(l => l.Elsewhere.Contains(c))).ToList();
+        var columns = ComputedColumns.All(units).Where(c => shown.Exists(l => l.Elsewhere.Any(e => e.OwnName == c.OwnName))).ToList();
         var ofSeveral = lists.Count > 1;
         var sheet = new OwnedSheet("Computed")
         {
@@ -97,7 +99,7 @@ internal static class ComputedSheet
 
         for (var i = 0; i < columns.Count; i++)
         {
-            var value = list.Elsewhere.Contains(columns[i]) ? columns[i].Show(line) : CellValue.Empty;
+            var value = list.Elsewhere.Any(c => c.OwnName == columns[i].OwnName) ? columns[i].Show(line) : CellValue.Empty;
             sheet.Set(row, i + first, value, columns[i].NumberFormat is { } format ? Look.Number(format) : Look.Text);
         }
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Reading;
@@ -24,10 +25,11 @@ internal sealed class HiddenCourse
     /// <param name="headings">The headings: the load, then a column a number.</param>
     /// <param name="answers">What the numbers answer; none where they come out of no plan.</param>
     /// <param name="course">The course.</param>
-    public HiddenCourse(OwnedSheet sheet, int row, KilnLoad load, string[] headings, string[] answers, IReadOnlyList<KilnMoment> course)
+    /// <param name="unit">The unit of its temperatures.</param>
+    public HiddenCourse(OwnedSheet sheet, int row, KilnLoad load, string[] headings, string[] answers, IReadOnlyList<KilnMoment> course, WrittenTemperature unit)
     {
         firstRow = row + 1;
-        numbers = [.. course.Select(Numbers)];
+        numbers = [.. course.Select(m => Numbers(m, unit))];
         sheet.HideRow(row);
         for (var column = 1; column <= headings.Length; column++)
         {
@@ -74,8 +76,8 @@ internal sealed class HiddenCourse
             Dashed = name.EndsWith("slow case", StringComparison.Ordinal),
         };
 
-    private static double[] Numbers(KilnMoment moment) =>
+    private static double[] Numbers(KilnMoment moment, WrittenTemperature unit) =>
     [
-        CellNumbers.Hours(moment.After)!.Value, CellNumbers.Celsius(moment.Kiln)!.Value, CellNumbers.Celsius(moment.Core.Slow)!.Value, CellNumbers.Celsius(moment.Core.Fast)!.Value,
+        CellNumbers.Hours(moment.After)!.Value, unit.In(moment.Kiln)!.Value, unit.In(moment.Core.Slow)!.Value, unit.In(moment.Core.Fast)!.Value,
     ];
 }

@@ -60,6 +60,10 @@ internal sealed class KeptCells
     /// <param name="heading">The column's heading.</param>
     public CellValue Of(string flask, string heading) => values.GetValueOrDefault((flask, heading));
 
+    /// <summary>Whether the shop wrote anything under a heading.</summary>
+    /// <param name="heading">The column's heading.</param>
+    public bool Holds(string heading) => values.Any(v => v.Key.Heading == heading && !v.Value.IsEmpty);
+
     private static CellValue Value(GridCell cell) => cell.Kind switch
     {
         CellKind.Number or CellKind.Boolean or CellKind.Date => CellValue.Of(cell.Number),

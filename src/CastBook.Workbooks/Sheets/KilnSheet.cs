@@ -3,6 +3,7 @@ using CastBook.Casting.Burnout;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Writing;
@@ -19,14 +20,18 @@ internal static class KilnSheet
     private const int ChartRows = 18;
     private const double ChartWidthMm = 170;
     private const double ChartHeightMm = 85;
+    private const int FirstCore = 9;
     private const string Quiet = "8A97A0";
     private const string Measured = "B3541E";
 
     private static readonly string[] Headings =
-        ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)", "Core there after, slow (h:min)", "Core there after, fast (h:min)"];
+        ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow", "Core then, fast", "Core there after, slow (h:min)", "Core there after, fast (h:min)"];
 
-    private static readonly string[] CourseHeadings = ["Load", "Hours", "Kiln (°C)", "Core, slow (°C)", "Core, fast (°C)"];
-    private static readonly string[] LogHeadings = ["Log of load", "Hours", "Kiln (°C)", "Core, slow (°C)", "Core, fast (°C)"];
+    private static string[] CourseHeadings(WrittenTemperature unit) => ["Load", .. Numbers(unit)];
+
+    private static string[] LogHeadings(WrittenTemperature unit) => ["Log of load", .. Numbers(unit)];
+
+    private static string[] Numbers(WrittenTemperature unit) => ["Hours", $"Kiln ({unit.Name})", $"Core, slow ({unit.Name})", $"Core, fast ({unit.Name})"];
 
     private static readonly string[] StageAnswers =
     [
@@ -52,26 +57,26 @@ internal static class KilnSheet
             return sheet;
         }
 
-        var row = 3;
+        var (row, unit) = (3, context.Units.Temperature);
         var charts = new List<int>();
         foreach (var load in clock.Loads)
         {
-            row = WriteLoad(sheet, row + 1, clock, load);
+            row = WriteLoad(sheet, row + 1, clock, load, unit);
             charts.Add(row + 1);
             row += ChartRows;
         }
 
-        row = WriteLines(sheet, row, clock);
+        row = WriteLines(sheet, row, clock, unit);
         sheet.OnePage = clock.Loads.Count <= MostLoadsOnAPage;
         for (var i = 0; i < clock.Loads.Count; i++)
         {
-            row = WriteChart(sheet, row, charts[i], clock, clock.Loads[i]);
+            row = WriteChart(sheet, row, charts[i], clock, clock.Loads[i], unit);
         }
 
         return sheet;
     }
 
-    private static int WriteLoad(OwnedSheet sheet, int row, NightClock clock, KilnLoad load)
+    private static int WriteLoad(OwnedSheet sheet, int row, NightClock clock, KilnLoad load, WrittenTemperature unit)
     {
         var kiln = load.Kiln.Length == 0 ? "" : $"{load.Kiln}, ";
         var title = $"Load {load.Number.ToString(CultureInfo.InvariantCulture)}: {kiln}flasks {string.Join(' ', load.Flasks)}, \"{load.Schedule.Name}\", {CellNumbers.HoursText(load.Takes)} to the first pour";
@@ -79,7 +84,7 @@ internal static class KilnSheet
         row++;
         for (var column = 1; column <= Headings.Length; column++)
         {
-            sheet.Set(row, column, Headings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
+            sheet.Set(row, column, Headings[column - 1] + (column is FirstCore or FirstCore + 1 ? $" ({unit.Name})" : ""), column == 1 ? Look.FirstHeading : Look.NumberHeading);
         }
 
         sheet.Height(row, 45);
@@ -97,8 +102,8 @@ internal static class KilnSheet
             sheet.Set(row, 4, CellValue.Of(rate), Look.Number(Look.Whole));
             sheet.Set(row, 5, CellValue.Of(rate * 1.8), Look.Number(Look.Whole));
             var core = i < load.Heat.StageEnds.Count ? load.Heat.StageEnds[i] : (CoreSpan?)null;
-            sheet.Set(row, 9, CellValue.Of(CellNumbers.Celsius(core?.Slow)), Look.Number(Look.Whole));
-            sheet.Set(row, 10, CellValue.Of(CellNumbers.Celsius(core?.Fast)), Look.Number(Look.Whole));
+            sheet.Set(row, 9, CellValue.Of(unit.In(core?.Slow)), Look.Number(Look.Whole));
+            sheet.Set(row, 10, CellValue.Of(unit.In(core?.Fast)), Look.Number(Look.Whole));
             var arrival = i < load.Heat.Arrivals.Count ? load.Heat.Arrivals[i] : (CoreArrival?)null;
             sheet.Set(row, 11, arrival is { } late ? Arrives(late.Slow) : null, Time);
             sheet.Set(row, 12, arrival is { } soon ? Arrives(soon.Fast) : null, Time);
@@ -129,28 +134,28 @@ internal static class KilnSheet
         return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}:{minutes % 60:00}");
     }
 
-    private static int WriteLines(OwnedSheet sheet, int row, NightClock clock)
+    private static int WriteLines(OwnedSheet sheet, int row, NightClock clock, WrittenTemperature unit)
     {
         if (clock.Loads is [var load, ..])
         {
             var open = load.Heat.InTheOpen;
-            sheet.Set(++row, 1, string.Create(CultureInfo.InvariantCulture, $"Outside the kiln a mould loses by estimate {open.Slow.DegreesCelsius:0} to {open.Fast.DegreesCelsius:0} °C in its first minute, {open.Depth.Millimeters:0} mm below its face where the outermost pieces begin, and nothing yet in its middle: pour at once."), Look.Small);
-            sheet.Set(++row, 1, $"\"Core there\" is when the middle of the slowest mould is within {load.Heat.ToleranceDegrees.ToString("0.#", CultureInfo.InvariantCulture)} °C of the kiln, from the begin of the stage on; \"Core tolerance\" on the Shop sheet changes it.", Look.Small);
+            sheet.Set(++row, 1, string.Create(CultureInfo.InvariantCulture, $"Outside the kiln a mould loses by estimate {unit.Degrees(open.Slow.DegreesCelsius)} to {unit.SayDegrees(open.Fast.DegreesCelsius)} in its first minute, {open.Depth.Millimeters:0} mm below its face where the outermost pieces begin, and nothing yet in its middle: pour at once."), Look.Small);
+            sheet.Set(++row, 1, $"\"Core there\" is when the middle of the slowest mould is within {unit.SayDegrees(load.Heat.ToleranceDegrees)} of the kiln, from the begin of the stage on; \"Core tolerance\" on the Shop sheet changes it.", Look.Small);
         }
 
         sheet.Set(++row, 1, "The core is an estimate for the middle of the slowest mould of the load, between a slow and a fast case. Drying is not in it: a wet mould stays", Look.Small);
-        sheet.Set(++row, 1, "near 100 °C until its water has gone, which is what the first hold is for. A hold may be lengthened for the core and is never shortened.", Look.Small);
+        sheet.Set(++row, 1, $"near {unit.Say(100)} until its water has gone, which is what the first hold is for. A hold may be lengthened for the core and is never shortened.", Look.Small);
         return row + 1;
     }
 
-    private static int WriteChart(OwnedSheet sheet, int row, int at, NightClock clock, KilnLoad load)
+    private static int WriteChart(OwnedSheet sheet, int row, int at, NightClock clock, KilnLoad load, WrittenTemperature unit)
     {
-        var course = new HiddenCourse(sheet, row + 1, load, CourseHeadings, CourseAnswers, load.Heat.Course);
+        var course = new HiddenCourse(sheet, row + 1, load, CourseHeadings(unit), CourseAnswers, load.Heat.Course, unit);
         var lines = new List<ChartLine> { course.Line("core, slow case", 4, Quiet, 1.5), course.Line("core, fast case", 5, Quiet, 1.5), course.Line("kiln", 3, Shape.Ink, 2.25) };
         row = course.LastRow + 1;
         if (clock.Logged is { } logged && logged.Load.Number == load.Number)
         {
-            var measured = new HiddenCourse(sheet, row + 1, load, LogHeadings, [], HiddenCourse.Thinned(logged.Course));
+            var measured = new HiddenCourse(sheet, row + 1, load, LogHeadings(unit), [], HiddenCourse.Thinned(logged.Course), unit);
             lines.AddRange(measured.Line("core by the log, slow case", 4, Measured, 1.5), measured.Line("kiln by its log", 3, Measured, 2.25));
             row = measured.LastRow + 1;
         }
@@ -159,7 +164,7 @@ internal static class KilnSheet
         var title = $"Load {number}: kiln, and the core of flask {load.Heat.Flask}";
         sheet.Drawing.Add(new Chart(
             $"load{number}", $"Kiln temperature of load {number} and the core of flask {load.Heat.Flask} over the hours from loading.",
-            new Frame(at, 1, ChartWidthMm, ChartHeightMm), title, "hours from loading", "°C", lines));
+            new Frame(at, 1, ChartWidthMm, ChartHeightMm), title, "hours from loading", unit.Name, lines));
         return row;
     }
 }

@@ -1,8 +1,7 @@
-using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
-using CastBook.Workbooks.Columns;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -21,7 +20,8 @@ internal static class MetalSheet
 
     private static readonly string[] FlaskAnswers = [AnswerField.Charge, AnswerField.Fresh, AnswerField.Remelt];
 
-    private static readonly string[] FlaskHeadings = ["Flask", "Alloy", "Charge (g)", "Fresh (g)", "Re-melt (g)", "Made up from"];
+    private static string[] FlaskHeadings(WrittenMass unit) =>
+        ["Flask", "Alloy", $"Charge ({unit.Name})", $"Fresh ({unit.Name})", $"Re-melt ({unit.Name})", "Made up from"];
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
@@ -31,16 +31,17 @@ internal static class MetalSheet
         sheet.Set(1, 1, $"Metal: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Re-melt is used up first, as far as the least share of fresh metal allows. Trees that are under way get metal first, then pieces that are due.", Look.Small);
         var row = WriteAlloys(sheet, context);
-        WriteFlasks(sheet, row + 2, context.Plan);
+        WriteFlasks(sheet, row + 2, context);
         return sheet;
     }
 
     private static int WriteAlloys(OwnedSheet sheet, SheetContext context)
     {
-        var unit = BuyingUnits.Of(context.Reading.Night.Shop.Settings.MetalBoughtIn);
+        var (unit, buying) = (context.Units.Metal, context.Units.Buying);
         string[] headings =
         [
-            "Alloy", "For", "Needed (g)", "Fresh in stock (g)", "Re-melt in stock (g)", "Least fresh (%)", "Fresh to use (g)", "Re-melt to use (g)", $"To buy ({unit.Name})",
+            "Alloy", "For", $"Needed ({unit.Name})", $"Fresh in stock ({unit.Name})", $"Re-melt in stock ({unit.Name})", "Least fresh (%)",
+            $"Fresh to use ({unit.Name})", $"Re-melt to use ({unit.Name})", $"To buy ({buying.Name})",
         ];
         for (var column = 1; column <= headings.Length; column++)
         {
@@ -53,25 +54,26 @@ internal static class MetalSheet
         {
             row++;
             sheet.Set(row, 1, metal.Alloy, Look.Strong);
-            sheet.Set(row, 2, metal.Charges is null ? MetalWords.Pieces(metal) : Flasks(metal, context.Plan), Look.Text);
-            Grams(sheet, row, 3, metal.Charges ?? metal.Pieces);
-            Grams(sheet, row, 4, metal.Fresh);
-            Grams(sheet, row, 5, metal.Remelt);
+            sheet.Set(row, 2, metal.Charges is null ? MetalWords.Pieces(metal, unit) : Flasks(metal, context.Plan), Look.Text);
+            Amount(sheet, row, 3, unit, metal.Charges ?? metal.Pieces);
+            Amount(sheet, row, 4, unit, metal.Fresh);
+            Amount(sheet, row, 5, unit, metal.Remelt);
             sheet.Set(row, 6, CellValue.Of(metal.FreshAtLeast?.Percent), Look.Number("0.#"));
-            Grams(sheet, row, 7, Sum(metal, p => p.Fresh));
-            Grams(sheet, row, 8, Sum(metal, p => p.Remelt));
-            sheet.Set(row, 9, CellValue.Of(metal.Buy is { Grams: > 0 } buy ? unit.Up(buy) : null), Look.Number(unit.Format) with { Bold = true });
+            Amount(sheet, row, 7, unit, Sum(metal, p => p.Fresh));
+            Amount(sheet, row, 8, unit, Sum(metal, p => p.Remelt));
+            sheet.Set(row, 9, CellValue.Of(metal.Buy is { Grams: > 0 } buy ? buying.UpIn(buy) : null), Look.Number(buying.Format) with { Bold = true });
             Answer(sheet, row, new Subject(SubjectKind.Alloy, metal.Alloy), AlloyAnswers);
         }
 
         return row;
     }
 
-    private static void WriteFlasks(OwnedSheet sheet, int row, NightPlan plan)
+    private static void WriteFlasks(OwnedSheet sheet, int row, SheetContext context)
     {
-        for (var column = 1; column <= FlaskHeadings.Length; column++)
+        var (plan, unit, headings) = (context.Plan, context.Units.Metal, FlaskHeadings(context.Units.Metal));
+        for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(row, column, FlaskHeadings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 5 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(row, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 5 ? Look.NumberHeading : Look.Heading);
         }
 
         var portions = plan.Metal.SelectMany(m => m.Portions).ToDictionary(p => p.Flask, StringComparer.Ordinal);
@@ -81,11 +83,11 @@ internal static class MetalSheet
             sheet.Height(row, 26);
             sheet.Set(row, 1, flask.Letter, Look.Letter);
             sheet.Set(row, 2, flask.Alloy, Look.Strong);
-            Big(sheet, row, 3, flask.Charge);
+            Big(sheet, row, 3, unit, flask.Charge);
             portions.TryGetValue(flask.Letter, out var portion);
-            Big(sheet, row, 4, portion?.Fresh);
-            Big(sheet, row, 5, portion?.Remelt);
-            sheet.Set(row, 6, Rest(portion), Look.Text with { Wrap = false });
+            Big(sheet, row, 4, unit, portion?.Fresh);
+            Big(sheet, row, 5, unit, portion?.Remelt);
+            sheet.Set(row, 6, Rest(portion, unit), Look.Text with { Wrap = false });
             Answer(sheet, row, Subject.Flask(flask.Letter), FlaskAnswers);
             if (portion is { MadeUp.Count: > 0 })
             {
@@ -102,11 +104,11 @@ internal static class MetalSheet
         }
     }
 
-    private static string Rest(MeltPortion? portion) => portion switch
+    private static string Rest(MeltPortion? portion, WrittenMass unit) => portion switch
     {
         null => "type what you have of it on the Alloys sheet",
         { Fresh: null } => "not enough in stock",
-        _ => string.Join(" + ", portion.MadeUp.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Mass.Grams:#,##0.00} g {p.Metal}"))),
+        _ => string.Join(" + ", portion.MadeUp.Select(p => $"{unit.SayFinely(p.Mass)} {p.Metal}")),
     };
 
     private static string Flasks(MetalPlan metal, NightPlan plan)
@@ -119,9 +121,9 @@ internal static class MetalSheet
         ? null
         : metal.Portions.Aggregate(Mass.Zero, (sum, p) => sum + (part(p) ?? Mass.Zero));
 
-    private static void Grams(OwnedSheet sheet, int row, int column, Mass? mass) =>
-        sheet.Set(row, column, CellValue.Of(CellNumbers.Grams(mass)), Look.Number(Look.Grams));
+    private static void Amount(OwnedSheet sheet, int row, int column, WrittenMass unit, Mass? mass) =>
+        sheet.Set(row, column, CellValue.Of(unit.In(mass)), Look.Number(unit.Format));
 
-    private static void Big(OwnedSheet sheet, int row, int column, Mass? mass) =>
-        sheet.Set(row, column, CellValue.Of(CellNumbers.Grams(mass)), Look.Big(Look.Grams));
+    private static void Big(OwnedSheet sheet, int row, int column, WrittenMass unit, Mass? mass) =>
+        sheet.Set(row, column, CellValue.Of(unit.In(mass)), Look.Big(unit.Format));
 }

@@ -1,5 +1,5 @@
 using CastBook.Planning;
-using CastBook.Workbooks.Columns;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Sheets;
@@ -17,13 +17,14 @@ internal static class MetalWords
 
     /// <summary>Metal of the pieces, or the span it lies in: <c>pieces 450 g</c>, <c>pieces 400 to 560 g</c>.</summary>
     /// <param name="metal">The alloy's metal.</param>
-    public static string Pieces(MetalPlan metal) => metal switch
+    /// <param name="unit">The unit to say it in.</param>
+    public static string Pieces(MetalPlan metal, WrittenMass unit) => metal switch
     {
-        { Pieces: { } pieces } => $"pieces {CellNumbers.GramsText(pieces)} g",
+        { Pieces: { } pieces } => $"pieces {unit.Say(pieces)}",
         { PiecesIfFinished: { } finished, PiecesLeast: { } least, PiecesMost: { } most } =>
-            $"pieces {CellNumbers.GramsText(least)} to {CellNumbers.GramsText(most)} g if the weights are of patterns, {CellNumbers.GramsText(finished)} g if of finished metal",
-        { PiecesLeast: { } least, PiecesMost: { } most } => $"pieces {CellNumbers.GramsText(least)} to {CellNumbers.GramsText(most)} g",
-        { PiecesLeast: { } least } => $"pieces {CellNumbers.GramsText(least)} g without the rows that are open",
+            $"pieces {unit.Number(least)} to {unit.Say(most)} if the weights are of patterns, {unit.Say(finished)} if of finished metal",
+        { PiecesLeast: { } least, PiecesMost: { } most } => $"pieces {unit.Number(least)} to {unit.Say(most)}",
+        { PiecesLeast: { } least } => $"pieces {unit.Say(least)} without the rows that are open",
         _ => "pieces not known yet",
     };
 }

@@ -3,6 +3,7 @@ using CastBook.Planning;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
 
@@ -19,9 +20,9 @@ internal static class MixesSheet
 
     private const int HeadingRow = 4;
 
-    private static readonly string[] Headings =
+    private static string[] Headings(ShopUnits units) =>
     [
-        KeyHeading, "Mix", "Begin at", "Powder (g)", "Water (ml)", "Slurry (ml)", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks",
+        KeyHeading, "Mix", "Begin at", $"Powder ({units.Powder.Name})", $"Water ({units.Water.Name})", $"Slurry ({units.Water.Name})", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks",
     ];
 
     // What the columns of a mix answer.
@@ -47,16 +48,17 @@ internal static class MixesSheet
         };
         sheet.Set(1, 1, $"Mixes: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Minutes count from the first powder in the water. Wear a mask: the powder holds silica.", Look.Small);
-        for (var column = 1; column <= Headings.Length; column++)
+        var headings = Headings(context.Units);
+        for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 9 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 9 ? Look.NumberHeading : Look.Heading);
         }
 
         sheet.Height(HeadingRow, 32);
         var row = HeadingRow;
         foreach (var mix in context.Plan.Mixes)
         {
-            WriteMix(sheet, ++row, mix, context.Plan.Clock, kept);
+            WriteMix(sheet, ++row, mix, context, kept);
         }
 
         row++;
@@ -72,7 +74,8 @@ internal static class MixesSheet
     // The water's temperature is memory of practice; the maker's sheet wins.
     private static IEnumerable<string> Lines(SheetContext context)
     {
-        yield return "Before: the wetting agent on the trees is dry; tape or collars on the flasks; the water at 20 to 24 °C unless the maker's sheet says otherwise.";
+        var units = context.Units.Temperature;
+        yield return $"Before: the wetting agent on the trees is dry; tape or collars on the flasks; the water at {units.Number(20)} to {units.Say(24)} unless the maker's sheet says otherwise.";
         yield return "Fill the flasks in the order given. After gloss-off nothing is moved until the moulds have set.";
         if (context.Plan.SetAtLeast is { } set)
         {
@@ -81,22 +84,23 @@ internal static class MixesSheet
 
         if (context.Reading.Night.Shop.Settings.SteamDewax is { Minutes: > 0 } steam)
         {
-            yield return $"Steam: {CellNumbers.Minutes(steam):0} min, moulds of wax only; then straight into a kiln at 150 °C, ten minutes in the open at most.";
+            yield return $"Steam: {CellNumbers.Minutes(steam):0} min, moulds of wax only; then straight into a kiln at {units.Say(150)}, ten minutes in the open at most.";
         }
 
         yield return "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.";
     }
 
-    private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, NightClock? clock, KeptCells kept)
+    private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, SheetContext context, KeptCells kept)
     {
+        var units = context.Units;
         var key = string.Join(' ', mix.Flasks);
         sheet.Height(row, 26);
         sheet.Set(row, 1, key, Look.Letter with { Wrap = true });
         sheet.Set(row, 2, mix.Number.ToString(CultureInfo.InvariantCulture), Look.Strong);
-        sheet.Set(row, 3, Begins(clock, mix), ClockSheet.BigTime);
-        sheet.Set(row, 4, CellValue.Of(CellNumbers.Grams(mix.Powder)), Look.Big(Look.Whole));
-        sheet.Set(row, 5, CellValue.Of(CellNumbers.Millilitres(mix.Water)), Look.Big(Look.Whole));
-        sheet.Set(row, 6, CellValue.Of(CellNumbers.Millilitres(mix.Slurry)), Look.Number(Look.Whole));
+        sheet.Set(row, 3, Begins(context.Plan.Clock, mix), ClockSheet.BigTime);
+        sheet.Set(row, 4, CellValue.Of(units.Powder.In(mix.Powder)), Look.Big(units.Powder.Format));
+        sheet.Set(row, 5, CellValue.Of(units.Water.In(mix.Water)), Look.Big(units.Water.Format));
+        sheet.Set(row, 6, CellValue.Of(units.Water.In(mix.Slurry)), Look.Number(units.Water.Format));
         sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), Look.Number("0.0"));
         sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), Look.Big("0.0"));
         sheet.Set(row, 9, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0"));

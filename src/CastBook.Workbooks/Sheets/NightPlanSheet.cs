@@ -1,8 +1,8 @@
 using System.Globalization;
 using CastBook.Planning;
-using CastBook.Planning.Clock;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
 
@@ -17,10 +17,10 @@ internal static class NightPlanSheet
     private const int HeadingRow = 4;
     private const int FirstShopColumn = 16;
 
-    private static readonly string[] Headings =
+    private static string[] Headings(ShopUnits units) =>
     [
-        "Flask", "Size", "Alloy", "Pieces", "Charge (g)", "from", "Powder (g)", "Water (ml)", "Mix", "Burnout",
-        "Metal (°C)", "Flask (°C)", "Pour at", "Quench after (min)", "Quench at", "Waxed", "Invested", "Poured", "Remarks",
+        "Flask", "Size", "Alloy", "Pieces", $"Charge ({units.Metal.Name})", "from", $"Powder ({units.Powder.Name})", $"Water ({units.Water.Name})", "Mix", "Burnout",
+        $"Metal ({units.Temperature.Name})", $"Flask ({units.Temperature.Name})", "Pour at", "Quench after (min)", "Quench at", .. ShopColumns,
     ];
 
     // What the columns of a flask answer.
@@ -30,8 +30,10 @@ internal static class NightPlanSheet
         (11, AnswerField.MetalTemperature), (12, AnswerField.FlaskTemperature), (13, AnswerField.PourAt), (14, AnswerField.QuenchAfter), (15, AnswerField.QuenchAt),
     ];
 
+    private static readonly string[] ShopColumns = ["Waxed", "Invested", "Poured", "Remarks"];
+
     /// <summary>The headings of the cells that are the shop's.</summary>
-    public static IReadOnlyCollection<string> ShopHeadings { get; } = ["Waxed", "Invested", "Poured", "Remarks"];
+    public static IReadOnlyCollection<string> ShopHeadings => ShopColumns;
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
@@ -46,9 +48,10 @@ internal static class NightPlanSheet
         };
         sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
         sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}.", Look.Small);
-        for (var column = 1; column <= Headings.Length; column++)
+        var headings = Headings(context.Units);
+        for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], HeadingLook(column));
+            sheet.Set(HeadingRow, column, headings[column - 1], HeadingLook(column));
         }
 
         sheet.Height(HeadingRow, 32);
@@ -56,11 +59,11 @@ internal static class NightPlanSheet
         foreach (var flask in context.Plan.Flasks)
         {
             row++;
-            WriteFlask(sheet, row, flask, context.Plan.Clock, kept);
+            WriteFlask(sheet, row, flask, context, kept);
             MarkFlask(sheet, row, context, flask.Letter);
         }
 
-        row = WriteTotals(sheet, row + 2, context.Plan);
+        row = WriteTotals(sheet, row + 2, context.Plan, context.Units.Metal);
         foreach (var line in MethodLines.Of(context.Plan).Concat(Cautions.Lines))
         {
             sheet.Set(++row, 1, line, Look.Small);
@@ -84,21 +87,22 @@ internal static class NightPlanSheet
         return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {flasks} {(flasks == 1 ? "flask" : "flasks")}");
     }
 
-    private static void WriteFlask(OwnedSheet sheet, int row, FlaskPlan flask, NightClock? clock, KeptCells kept)
+    private static void WriteFlask(OwnedSheet sheet, int row, FlaskPlan flask, SheetContext context, KeptCells kept)
     {
+        var (clock, units) = (context.Plan.Clock, context.Units);
         sheet.Height(row, 26);
         sheet.Set(row, 1, flask.Letter, Look.Letter);
         sheet.Set(row, 2, flask.Size.Name, Look.Text);
         sheet.Set(row, 3, flask.Alloy, Look.Strong);
         sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
-        sheet.Set(row, 5, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
+        sheet.Set(row, 5, CellValue.Of(units.Metal.In(flask.Charge)), Look.Big(units.Metal.Format));
         sheet.Set(row, 6, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
-        sheet.Set(row, 7, CellValue.Of(CellNumbers.Grams(flask.Powder)), Look.Big(Look.Whole));
-        sheet.Set(row, 8, CellValue.Of(CellNumbers.Millilitres(flask.Water)), Look.Big(Look.Whole));
+        sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
+        sheet.Set(row, 8, CellValue.Of(units.Water.In(flask.Water)), Look.Big(units.Water.Format));
         sheet.Set(row, 9, flask.Mix?.ToString(CultureInfo.InvariantCulture), Look.Text with { Horizontal = "right" });
         sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
-        sheet.Set(row, 11, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 12, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 11, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 12, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 13, ClockSheet.DayAndTime(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
         sheet.Set(row, 15, ClockSheet.DayAndTime(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime);
         sheet.Set(row, 14, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
@@ -107,9 +111,10 @@ internal static class NightPlanSheet
             sheet.Answer(row, column, Subject.Flask(flask.Letter), answer);
         }
 
-        for (var column = FirstShopColumn; column <= Headings.Length; column++)
+        for (var i = 0; i < ShopColumns.Length; i++)
         {
-            sheet.Set(row, column, kept.Of(flask.Letter, Headings[column - 1]), column == Headings.Length ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" });
+            var look = i == ShopColumns.Length - 1 ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" };
+            sheet.Set(row, FirstShopColumn + i, kept.Of(flask.Letter, ShopColumns[i]), look);
         }
     }
 
@@ -124,9 +129,9 @@ internal static class NightPlanSheet
         }
     }
 
-    private static int WriteTotals(OwnedSheet sheet, int row, NightPlan plan)
+    private static int WriteTotals(OwnedSheet sheet, int row, NightPlan plan, WrittenMass unit)
     {
-        string[] headings = ["Alloy", "", "", "", "Charges (g)", "", "In stock (g)", "", "To buy (g)"];
+        string[] headings = ["Alloy", "", "", "", $"Charges ({unit.Name})", "", $"In stock ({unit.Name})", "", $"To buy ({unit.Name})"];
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(row, column, headings[column - 1], HeadingLook(column));
@@ -138,13 +143,13 @@ internal static class NightPlanSheet
             sheet.Set(row, 1, metal.Alloy, Look.Strong with { Wrap = false });
             sheet.Set(row, 2, CellValue.Empty, Look.Text);
             sheet.Set(row, 3, CellValue.Empty, Look.Text);
-            sheet.Set(row, 10, MetalWords.Pieces(metal), Look.Small);
+            sheet.Set(row, 10, MetalWords.Pieces(metal, unit), Look.Small);
             sheet.Set(row, 4, CellValue.Empty, Look.Text);
-            sheet.Set(row, 5, CellValue.Of(CellNumbers.Grams(metal.Charges)), Look.Number(Look.Grams));
+            sheet.Set(row, 5, CellValue.Of(unit.In(metal.Charges)), Look.Number(unit.Format));
             sheet.Set(row, 6, CellValue.Empty, Look.Text);
-            sheet.Set(row, 7, CellValue.Of(CellNumbers.Grams(MetalWords.Stock(metal))), Look.Number(Look.Grams));
+            sheet.Set(row, 7, CellValue.Of(unit.In(MetalWords.Stock(metal))), Look.Number(unit.Format));
             sheet.Set(row, 8, CellValue.Empty, Look.Text);
-            sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(metal.Buy is { Grams: > 0 } buy ? buy : null)), Look.Number(Look.Grams));
+            sheet.Set(row, 9, CellValue.Of(unit.In(metal.Buy is { Grams: > 0 } buy ? buy : null)), Look.Number(unit.Format));
             var alloy = new Subject(SubjectKind.Alloy, metal.Alloy);
             sheet.Answer(row, 5, alloy, AnswerField.Charges);
             sheet.Answer(row, 7, alloy, AnswerField.InStock);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
 
 namespace CastBook.Workbooks.Sheets;
@@ -12,6 +13,9 @@ namespace CastBook.Workbooks.Sheets;
 /// <param name="Findings">Everything found, reading and writing included, repeats folded.</param>
 internal sealed record SheetContext(string BookName, BookReading Reading, NightPlan Plan, IReadOnlyList<Finding> Findings)
 {
+    /// <summary>The units in which the shop wants its answers.</summary>
+    public ShopUnits Units { get; } = Reading.Night.Shop.Settings.Units;
+
     /// <summary>Where each subject stands.</summary>
     public CellMap Cells => Reading.Cells;
 

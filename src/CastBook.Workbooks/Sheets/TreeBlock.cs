@@ -2,6 +2,7 @@ using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Writing;
@@ -25,8 +26,11 @@ internal sealed class TreeBlock
     private const int FirstColumn = 2;
     private const int AboveColumn = 5;
 
-    private static readonly string[] Headings =
-        ["Tree", "Alloy", "Pieces", "Charge (g)", "Powder (g)", "Metal (°C)", "Flask (°C)", "Quench after (min)", "Size"];
+    private string[] Headings =>
+    [
+        "Tree", "Alloy", "Pieces", $"Charge ({units.Metal.Name})", $"Powder ({units.Powder.Name})", $"Metal ({units.Temperature.Name})", $"Flask ({units.Temperature.Name})",
+        "Quench after (min)", "Size",
+    ];
 
     // What the columns from D on answer.
     private static readonly string[] Answers =
@@ -36,14 +40,16 @@ internal sealed class TreeBlock
 
     private readonly OwnedSheet sheet;
     private readonly FlaskPlan flask;
+    private readonly ShopUnits units;
     private readonly IReadOnlyList<Piece> pieces;
     private readonly Dictionary<int, int> numbers = [];
 
-    private TreeBlock(OwnedSheet sheet, FlaskPlan flask, IReadOnlyList<Piece> pieces)
+    private TreeBlock(OwnedSheet sheet, FlaskPlan flask, SheetContext context)
     {
         this.sheet = sheet;
         this.flask = flask;
-        this.pieces = pieces;
+        units = context.Units;
+        pieces = context.Reading.Night.Pieces;
         foreach (var share in flask.Pieces)
         {
             numbers.TryAdd(share.PieceId, numbers.Count + 1);
@@ -59,16 +65,17 @@ internal sealed class TreeBlock
     /// <param name="sheet">Where.</param>
     /// <param name="row">Its first row.</param>
     /// <param name="flask">The flask.</param>
-    /// <param name="pieces">The rows of the list.</param>
+    /// <param name="context">What the sheet is made from.</param>
     /// <returns>The first row below it.</returns>
-    public static int Write(OwnedSheet sheet, int row, FlaskPlan flask, IReadOnlyList<Piece> pieces) =>
-        new TreeBlock(sheet, flask, pieces).Write(row) + 2;
+    public static int Write(OwnedSheet sheet, int row, FlaskPlan flask, SheetContext context) =>
+        new TreeBlock(sheet, flask, context).Write(row) + 2;
 
     private int Write(int row)
     {
-        for (var i = 0; i < Headings.Length; i++)
+        var headings = Headings;
+        for (var i = 0; i < headings.Length; i++)
         {
-            sheet.Set(row, FirstColumn + i, Headings[i], i == 0 ? Look.FirstHeading : i is >= 2 and <= 7 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(row, FirstColumn + i, headings[i], i == 0 ? Look.FirstHeading : i is >= 2 and <= 7 ? Look.NumberHeading : Look.Heading);
         }
 
         sheet.Height(row, 2 * RowPoints);
@@ -102,10 +109,10 @@ internal sealed class TreeBlock
         sheet.Set(row, FirstColumn, flask.Letter, Look.Mould);
         sheet.Set(row, 3, flask.Alloy, Look.Strong);
         sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
-        sheet.Set(row, 5, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
-        sheet.Set(row, 6, CellValue.Of(CellNumbers.Grams(flask.Powder)), Look.Big(Look.Whole));
-        sheet.Set(row, 7, CellValue.Of(CellNumbers.Celsius(flask.MetalTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 8, CellValue.Of(CellNumbers.Celsius(flask.FlaskTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 5, CellValue.Of(units.Metal.In(flask.Charge)), Look.Big(units.Metal.Format));
+        sheet.Set(row, 6, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
+        sheet.Set(row, 7, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 8, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 9, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
         sheet.Set(row, 10, flask.Size.Name, Look.Text);
         for (var i = 0; i < Answers.Length; i++)
@@ -170,9 +177,9 @@ internal sealed class TreeBlock
         var at = 0;
         foreach (var share in column.Pieces)
         {
-            var heights = column.Places.Skip(at).Take(share.Quantity).Select(p => Millimetres(p.Height.Millimeters));
+            var heights = column.Places.Skip(at).Take(share.Quantity).Select(p => units.Length.OnTheTree(p.Height));
             at += share.Quantity;
-            yield return string.Create(CultureInfo.InvariantCulture, $"no. {numbers[share.PieceId]} ×{share.Quantity}, gates {string.Join(", ", heights)} mm above the base");
+            yield return string.Create(CultureInfo.InvariantCulture, $"no. {numbers[share.PieceId]} ×{share.Quantity}, gates {string.Join(", ", heights)} {units.Length.Name} above the base");
         }
     }
 
@@ -182,11 +189,11 @@ internal sealed class TreeBlock
         var whose = piece.Customer is { Length: > 0 } customer ? $" for {customer}" : "";
         var words = string.Create(CultureInfo.InvariantCulture, $"{(piece.Name.Length == 0 ? "unnamed" : piece.Name)}{whose} ×{share.Quantity}");
         var places = flask.Columns.SelectMany(c => c.Places).Where(p => p.PieceId == share.PieceId).ToList();
-        return places.Count == 0 ? words : $"{words}: {WayUp(places[0])}, gate {Millimetres(places[0].Gate.Millimeters)} mm long, {Millimetres(places[0].Tilt.Degrees)}° to the trunk";
+        return places.Count == 0 ? words : $"{words}: {WayUp(places[0])}, gate {units.Length.OnTheTree(places[0].Gate)} {units.Length.Name} long, {Degrees(places[0].Tilt)}° to the trunk";
     }
 
     private static string WayUp(HungPiece piece) =>
         piece.IsRing ? "ring upright in line with the trunk" : piece.OnEdge ? "on its edge" : "flat";
 
-    private static string Millimetres(double value) => Math.Round(value).ToString(CultureInfo.InvariantCulture);
+    private static string Degrees(UnitsNet.Angle tilt) => Math.Round(tilt.Degrees).ToString(CultureInfo.InvariantCulture);
 }

@@ -1,7 +1,7 @@
 using CastBook.Planning;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
-using CastBook.Workbooks.Columns;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Writing;
 
@@ -21,13 +21,12 @@ internal static class TreesSheet
     private const double PagePoints = 940;
     private const double LinePoints = 24;
 
-    private static readonly string[] Headings =
-        ["Flask", "Size", "Alloy", "Pieces", "Base (g)", "Tree on base (g)", "Of it wax (g)", "State", "Charge (g)", "from"];
+    private const string State = "State";
 
     private static readonly string[] Fields = [ShopField.Base, ShopField.TreeOnBase, ShopField.OfItWax, ShopField.State, ShopField.Charge];
 
     /// <summary>The headings of the cells that are the shop's.</summary>
-    public static IReadOnlyCollection<string> ShopHeadings { get; } = Headings[(FirstShopColumn - 1)..8];
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = [.. WrittenMass.OfMetal.SelectMany(Weighings), State];
 
     /// <summary>Makes the sheet, and tells where its cells stand.</summary>
     /// <param name="context">What it is made from.</param>
@@ -38,21 +37,23 @@ internal static class TreesSheet
         sheet.Set(1, 1, $"Trees: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Weigh the sprue base alone, then with the tree on it, and type both; State from waxed on keeps the tree as it is.", Look.Small);
         sheet.Set(3, 1, context.Worth, Look.Small);
-        for (var column = 1; column <= Headings.Length; column++)
+        var unit = WeighedIn(kept) ?? context.Units.Metal;
+        string[] headings = ["Flask", "Size", "Alloy", "Pieces", .. Weighings(unit), State, $"Charge ({context.Units.Metal.Name})", "from"];
+        for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);
         }
 
         sheet.Height(HeadingRow, 32);
         var row = HeadingRow;
         foreach (var flask in context.Plan.Flasks)
         {
-            WriteLine(sheet, ++row, flask, kept);
+            WriteLine(sheet, ++row, flask, kept, unit, context.Units.Metal);
         }
 
         foreach (var tree in context.Plan.TreesWithoutNumbers)
         {
-            WriteLine(sheet, ++row, tree, kept);
+            WriteLine(sheet, ++row, tree, kept, unit);
         }
 
         if (row > HeadingRow)
@@ -96,35 +97,39 @@ internal static class TreesSheet
             }
 
             used += height;
-            row = TreeBlock.Write(sheet, row, flask, context.Reading.Night.Pieces);
+            row = TreeBlock.Write(sheet, row, flask, context);
         }
     }
 
-    private static void WriteLine(OwnedSheet sheet, int row, string letter, string? size, KeptCells kept)
+    private static string[] Weighings(WrittenMass unit) => [$"Base ({unit.Name})", $"Tree on base ({unit.Name})", $"Of it wax ({unit.Name})"];
+
+    // What was typed in one unit is never shown under the heading of another: the headings change once the cells are empty.
+    private static WrittenMass? WeighedIn(KeptCells kept) => WrittenMass.OfMetal.FirstOrDefault(unit => Weighings(unit).Any(kept.Holds));
+
+    private static void WriteLine(OwnedSheet sheet, int row, string letter, string? size, KeptCells kept, WrittenMass unit)
     {
         sheet.Height(row, 24);
         sheet.Set(row, 1, letter, Look.Letter);
         sheet.Set(row, 2, size, Look.Text);
-        for (var column = FirstShopColumn; column < FirstShopColumn + 4; column++)
+        foreach (var (place, heading) in Weighings(unit).Append(State).Index())
         {
-            var heading = Headings[column - 1];
-            sheet.Set(row, column, kept.Of(letter, heading), heading == "State" ? Look.Box : Look.BoxNumber);
+            sheet.Set(row, FirstShopColumn + place, kept.Of(letter, heading), heading == State ? Look.Box : Look.BoxNumber);
         }
     }
 
     /// <summary>A tree that is under way but of which something is not known: its line is kept as the shop left it.</summary>
-    private static void WriteLine(OwnedSheet sheet, int row, TreeInHand tree, KeptCells kept)
+    private static void WriteLine(OwnedSheet sheet, int row, TreeInHand tree, KeptCells kept, WrittenMass unit)
     {
-        WriteLine(sheet, row, tree.Flask, tree.Size, kept);
+        WriteLine(sheet, row, tree.Flask, tree.Size, kept, unit);
         sheet.Set(row, 3, "see Checks", Look.Text);
     }
 
-    private static void WriteLine(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept)
+    private static void WriteLine(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept, WrittenMass unit, WrittenMass metal)
     {
-        WriteLine(sheet, row, flask.Letter, flask.Size.Name, kept);
+        WriteLine(sheet, row, flask.Letter, flask.Size.Name, kept, unit);
         sheet.Set(row, 3, flask.Alloy, Look.Strong);
         sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
-        sheet.Set(row, 9, CellValue.Of(CellNumbers.Grams(flask.Charge)), Look.Big(Look.Grams));
+        sheet.Set(row, 9, CellValue.Of(metal.In(flask.Charge)), Look.Big(metal.Format));
         sheet.Set(row, 10, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
         sheet.Answer(row, 4, Subject.Flask(flask.Letter), AnswerField.Pieces);
         sheet.Answer(row, 9, Subject.Flask(flask.Letter), AnswerField.Charge);

@@ -65,7 +65,9 @@ internal sealed class BookWriter
 
     private (IReadOnlyList<Finding> Findings, IReadOnlyList<ListColumns> Lists, PieceLines Lines) Edit()
     {
-        var lists = reading.Lists.Select(ListColumns.Decide).ToList();
+        var units = reading.Night.Shop.Settings.Units;
+        var choice = new UnitChoice(before, typed, new Lazy<bool>(() => BookFormulas.Any(reading)));
+        var lists = reading.Lists.Select(l => ListColumns.Decide(l, units, choice)).ToList();
         foreach (var (list, column, at) in lists.SelectMany(l => l.Standing.Select(s => (l.List, s.Column, s.At))))
         {
             reading.Cells.Add(list.Column(column.OwnName), new CellRef(list.Sheet.Name, list.HeadingRow, at));
@@ -77,7 +79,7 @@ internal sealed class BookWriter
         var lines = Lines();
         if (typed.Any)
         {
-            findings.AddRange(typed.Say(reading, lines));
+            findings.AddRange(typed.Say(reading, lists, lines));
             lines = Lines();
         }
 
@@ -175,7 +177,7 @@ internal sealed class BookWriter
 
         if (lists.Any(l => l.Elsewhere.Count > 0))
         {
-            Add(ComputedSheet.Make(lists, lines), OwnName.ComputedSheet);
+            Add(ComputedSheet.Make(lists, lines, reading.Night.Shop.Settings.Units), OwnName.ComputedSheet);
         }
     }
 

@@ -137,9 +137,10 @@ internal readonly record struct CellValue
     }
 }
 
-/// <summary>A value for one cell. An existing cell keeps its own format.</summary>
+/// <summary>A value for one cell. An existing cell keeps its own format, unless the edit says otherwise.</summary>
 /// <param name="Column">Column, from 1.</param>
 /// <param name="Value">The value.</param>
 /// <param name="NewStyle">Cell format where the cell does not exist yet.</param>
 /// <param name="IsRemoval">Whether the cell goes altogether, its format too.</param>
-internal readonly record struct CellEdit(int Column, CellValue Value, int? NewStyle, bool IsRemoval = false);
+/// <param name="Restyles">Whether a cell that exists gets the format too.</param>
+internal readonly record struct CellEdit(int Column, CellValue Value, int? NewStyle, bool IsRemoval = false, bool Restyles = false);

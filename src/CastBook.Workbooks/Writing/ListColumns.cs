@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 
@@ -25,20 +26,25 @@ internal sealed record ListColumns
     /// <summary>The column of the Checks cells; null where it does not stand in the list.</summary>
     public int? Checks => Standing.Where(s => s.Column is ChecksColumn).Select(s => (int?)s.At).FirstOrDefault();
 
+    /// <summary>The columns of metal, with the unit in which each is written and what it stood in before.</summary>
+    public required IReadOnlyList<StandingUnit> Units { get; init; }
+
     /// <summary>Decides where the columns stand.</summary>
     /// <param name="list">The shop's list.</param>
-    public static ListColumns Decide(PieceSheet list)
+    /// <param name="units">The units of the shop.</param>
+    /// <param name="choice">Decides in which unit a column is written that stands already.</param>
+    public static ListColumns Decide(PieceSheet list, ShopUnits units, UnitChoice choice)
     {
-        var standing = ComputedColumns.All.Where(c => list.OwnColumns.ContainsKey(c.OwnName))
-            .Select(c => (c, list.OwnColumns[c.OwnName])).ToList();
-        var missing = ComputedColumns.All
+        var all = ComputedColumns.All(units);
+        var chosen = all.OfType<MassColumn>().Where(c => list.OwnColumns.ContainsKey(c.OwnName)).Select(c => choice.Of(list, c)).ToList();
+        var standing = all.Where(c => list.OwnColumns.ContainsKey(c.OwnName))
+            .Select(c => (chosen.FirstOrDefault(s => s.Column.OwnName == c.OwnName)?.Column ?? c, list.OwnColumns[c.OwnName])).ToList();
+        var missing = all
             .Where(c => !list.OwnColumns.ContainsKey(c.OwnName) && !list.DeletedOwnColumns.Contains(c.OwnName)).ToList();
         var right = list.LastColumn;
         if (missing.Count == 0 || HasRoom(list, right + missing.Count))
         {
-            var taken = Enumerable.Range(list.FirstColumn, right - list.FirstColumn + 1)
-                .Select(column => list.Grid.Cell(list.HeadingRow, column).Text?.Trim() ?? "")
-                .ToHashSet(StringComparer.OrdinalIgnoreCase);
+            var taken = HeadingsBut(list, 0);
             var added = missing.Select((c, i) => (c, right + 1 + i, Free(c.Heading, taken))).ToList();
             return new ListColumns
             {
@@ -46,7 +52,8 @@ internal sealed record ListColumns
                 Standing = [.. standing, .. added.Select(a => (a.c, a.Item2))],
                 New = added,
                 Elsewhere = [],
-                Findings = [],
+                Units = chosen,
+                Findings = [.. chosen.SelectMany(c => c.Findings)],
             };
         }
 
@@ -56,9 +63,28 @@ internal sealed record ListColumns
             Standing = [.. standing],
             New = [],
             Elsewhere = missing,
-            Findings = [Catalogue.ColumnsNoRoom.At(Subject.Book, list.Sheet.Name)],
+            Units = chosen,
+            Findings = [Catalogue.ColumnsNoRoom.At(Subject.Book, list.Sheet.Name), .. chosen.SelectMany(c => c.Findings)],
         };
     }
+
+    /// <summary>The units that the list's columns stand in.</summary>
+    /// <param name="record">What CastBook wrote last.</param>
+    public MetalUnits UnitsIn(FillRecord record) => new(List, record, WrittenMass.Gram);
+
+    /// <summary>The heading of a column in its unit; two columns of a list never share one.</summary>
+    /// <param name="standing">A column that stands already.</param>
+    public string HeadingOf(StandingUnit standing)
+    {
+        var at = List.OwnColumns[standing.Column.OwnName];
+        var now = List.Grid.Cell(List.HeadingRow, at).Text?.Trim() ?? "";
+        return now.StartsWith(standing.Column.Heading, StringComparison.Ordinal) ? now : Free(standing.Column.Heading, HeadingsBut(List, at));
+    }
+
+    private static HashSet<string> HeadingsBut(PieceSheet list, int at) => Enumerable.Range(list.FirstColumn, list.LastColumn - list.FirstColumn + 1)
+        .Where(column => column != at)
+        .Select(column => list.Grid.Cell(list.HeadingRow, column).Text?.Trim() ?? "")
+        .ToHashSet(StringComparer.OrdinalIgnoreCase);
 
     private static bool HasRoom(PieceSheet list, int last) =>
         last <= CellRef.MaxColumn

@@ -12,19 +12,21 @@ internal sealed class ListRowEdits : RowEdits
     private readonly TypedCells typed;
     private readonly StyleBook styles;
     private readonly (ComputedColumn Column, int At, Dictionary<int, int> StyleBeside)[] columns;
+    private readonly FillRecord before;
+    private readonly StandingUnit[] changing;
     private readonly HashSet<ComputedColumn> filled = [];
     private readonly int shopsLast;
 
-    /// <param name="list">The shop's list.</param>
-    /// <param name="standing">Where the columns stand.</param>
+    /// <param name="placed">The list with its columns.</param>
     /// <param name="lines">The rows.</param>
     /// <param name="typed">Cells in which a person typed.</param>
+    /// <param name="before">What CastBook wrote last.</param>
     /// <param name="styles">The book's formats.</param>
-    public ListRowEdits(
-        PieceSheet list, IReadOnlyList<(ComputedColumn Column, int At)> standing, IReadOnlyList<PieceLine> lines, TypedCells typed, StyleBook styles)
+    public ListRowEdits(ListColumns placed, IReadOnlyList<PieceLine> lines, TypedCells typed, FillRecord before, StyleBook styles)
     {
-        (this.list, this.lines, this.typed, this.styles) = (list, lines, typed, styles);
-        columns = [.. standing.Select(s => (s.Column, s.At, new Dictionary<int, int>()))];
+        (list, this.lines, this.typed, this.before, this.styles) = (placed.List, lines, typed, before, styles);
+        columns = [.. placed.Standing.Select(s => (s.Column, s.At, new Dictionary<int, int>()))];
+        changing = [.. placed.Units.Where(u => u.Changes)];
         shopsLast = list.LastColumn;
         while (shopsLast > list.FirstColumn && list.OwnColumns.Values.Contains(shopsLast))
         {
@@ -41,12 +43,18 @@ internal sealed class ListRowEdits : RowEdits
     /// <inheritdoc/>
     public override void Add(int row, List<CellEdit> edits)
     {
-        if (PieceIn(row) is not { } piece || lines[piece] is not { IsLeftAlone: false } line)
+        if (PieceIn(row) is not { } piece)
         {
             return;
         }
 
-        var beside = StyleOf(row);
+        var (line, beside) = (lines[piece], StyleOf(row));
+        if (line.IsLeftAlone)
+        {
+            AddInNewUnit(row, beside, edits);
+            return;
+        }
+
         foreach (var (column, at, styleBeside) in columns)
         {
             var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
@@ -59,10 +67,43 @@ internal sealed class ListRowEdits : RowEdits
             var value = column.Show(line);
             if (at > list.LastColumn ? filled.Contains(column) : !Same(cell, value))
             {
-                edits.Add(new CellEdit(at, value, Style(column, beside, styleBeside)));
+                edits.Add(EditOf(column, at, cell, value, beside, styleBeside));
             }
         }
     }
+
+    /// <summary>What CastBook wrote into a row that is left alone, in the unit that the column has now; null where nothing changes.</summary>
+    /// <param name="column">The column.</param>
+    /// <param name="cell">The cell as it stands.</param>
+    public double? InNewUnit(ComputedColumn column, GridCell cell)
+    {
+        var change = Array.Find(changing, c => ReferenceEquals(c.Column, column));
+        return change is not null && cell is { HasFormula: false, Kind: CellKind.Number } && before.Wrote(list.NameOf(column.OwnName), cell)
+            ? change.Column.Unit.In(change.Was.One * cell.Number)
+            : null;
+    }
+
+    private void AddInNewUnit(int row, int beside, List<CellEdit> edits)
+    {
+        foreach (var (column, at, styleBeside) in columns)
+        {
+            if (changing.Length > 0 && at <= list.LastColumn && list.Grid.Cell(row, at) is var cell && InNewUnit(column, cell) is { } number)
+            {
+                edits.Add(EditOf(column, at, cell, CellValue.Of(number), beside, styleBeside));
+            }
+        }
+    }
+
+    private CellEdit EditOf(ComputedColumn column, int at, GridCell cell, CellValue value, int beside, Dictionary<int, int> styleBeside)
+    {
+        var style = Renumbered(column, cell);
+        return new CellEdit(at, value, style ?? Style(column, beside, styleBeside), Restyles: style is not null);
+    }
+
+    // A cell that is written in another unit has the digits of that from now on.
+    private int? Renumbered(ComputedColumn column, GridCell cell) => Array.Find(changing, c => ReferenceEquals(c.Column, column)) is { } change && !cell.IsEmpty
+        ? styles.Renumbered(cell.Style, change.Was.Format, change.Column.Unit.Format)
+        : null;
 
     /// <summary>Says that a column has a value in some row.</summary>
     /// <param name="column">The column.</param>
@@ -73,9 +114,13 @@ internal sealed class ListRowEdits : RowEdits
     public void MakeFormats(int row)
     {
         var beside = StyleOf(row);
-        foreach (var (column, _, styleBeside) in columns)
+        foreach (var (column, at, styleBeside) in columns)
         {
             Style(column, beside, styleBeside);
+            if (changing.Length > 0 && at <= list.LastColumn)
+            {
+                Renumbered(column, list.Grid.Cell(row, at));
+            }
         }
     }
 

@@ -25,6 +25,7 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
     /// <returns>What to say about cells that were left as the shop's, and about values replaced.</returns>
     public IReadOnlyList<Finding> Write(IReadOnlyList<PieceLine> lines, FillRecord after)
     {
+        WriteUnits(after);
         foreach (var (_, at, name) in standing)
         {
             workbook.Name(name, new CellRef(list.Sheet.Name, list.HeadingRow, at));
@@ -33,7 +34,7 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
             after.Add(name, "");
         }
 
-        var rows = new ListRowEdits(list, columns.Standing, lines, typed, styles);
+        var rows = new ListRowEdits(columns, lines, typed, before, styles);
         if (columns.New.Count > 0)
         {
             Widen(rows.ShopsLast, after);
@@ -46,7 +47,11 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
             var line = lines[id];
             if (line.IsLeftAlone)
             {
-                Remember(line, after);
+                if (Remember(rows, line, after))
+                {
+                    rows.MakeFormats(list.RowOf(id));
+                    any = true;
+                }
             }
             else if (TakeDown(rows, line, kept, after))
             {
@@ -67,17 +72,48 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
     private static string Listed(List<string> values) => string.Join("; ", values.Take(MostReplacedSaid))
         + (values.Count > MostReplacedSaid ? $" and {values.Count - MostReplacedSaid} more" : "");
 
-    /// <summary>A row that is left alone keeps what CastBook wrote into it on its night.</summary>
-    private void Remember(PieceLine line, FillRecord after)
+    /// <summary>Takes down in which units metal stands, and changes the headings that change with them.</summary>
+    private void WriteUnits(FillRecord after)
     {
-        foreach (var (_, at, name) in standing)
+        foreach (var (column, at, _) in standing)
+        {
+            if (column is MassColumn mass)
+            {
+                var stood = columns.Units.FirstOrDefault(u => u.Column.OwnName == column.OwnName);
+                var heading = stood is null ? columns.New.First(n => n.At == at).Heading : stood.IsOurs ? columns.HeadingOf(stood) : null;
+                columns.UnitsIn(before).Remember(after, column.OwnName, mass.Unit, heading);
+                if (stood is { IsOurs: true } && heading != list.Grid.Cell(list.HeadingRow, at).Text?.Trim())
+                {
+                    sheet.Set(list.HeadingRow, at, CellValue.Of(heading!), list.Grid.Cell(list.HeadingRow, at).Style);
+                    if (list.Table is { } table)
+                    {
+                        edits.Replace(table.PartName, TableEdits.Rename(edits.Current(table.PartName), at - table.Range.FirstColumn, heading!));
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>A row that is left alone keeps what CastBook wrote into it on its night; in the unit of the heading, where that was changed.</summary>
+    /// <returns>Whether any of its cells changes.</returns>
+    private bool Remember(ListRowEdits rows, PieceLine line, FillRecord after)
+    {
+        var changes = false;
+        foreach (var (column, at, name) in standing)
         {
             var cell = list.Grid.Cell(list.RowOf(line.Piece.Id), at);
-            if (before.Wrote(name, cell))
+            if (rows.InNewUnit(column, cell) is { } number)
+            {
+                after.Add(name, CellValue.Of(number));
+                changes = true;
+            }
+            else if (before.Wrote(name, cell))
             {
                 after.Add(name, cell);
             }
         }
+
+        return changes;
     }
 
     /// <summary>Takes down what a row is going to show; whether any of its cells changes.</summary>

@@ -187,7 +187,8 @@ internal sealed partial class SheetSplicer
             if (at < ofRow.Count && ofRow[at].Column == column)
             {
                 scanner.Drop();
-                WriteCell(row, ofRow[at++] with { NewStyle = style });
+                var edit = ofRow[at++];
+                WriteCell(row, edit.Restyles ? edit : edit with { NewStyle = style });
             }
         }
 

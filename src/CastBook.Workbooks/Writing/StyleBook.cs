@@ -79,6 +79,28 @@ internal sealed class StyleBook
         return derived[(cellFormat, numberFormat, alignRight)] = added;
     }
 
+    /// <summary>A cell format like another one, with another number format of ours; the same where its number format is the shop's.</summary>
+    /// <param name="cellFormat">The format to follow.</param>
+    /// <param name="from">The number format it has where it is ours.</param>
+    /// <param name="to">The number format it gets.</param>
+    public int Renumbered(int cellFormat, string from, string to)
+    {
+        var formats = Of("cellXfs");
+        if (formats.Children.Count >= MostCellFormats || cellFormat >= formats.Children.Count)
+        {
+            return cellFormat;
+        }
+
+        var format = new XmlPart(Encoding.UTF8.GetBytes(formats.Children[cellFormat]));
+        if (format.Whole(format.Root, "numFmtId", 0) != NumberFormat(from))
+        {
+            return cellFormat;
+        }
+
+        format.SetAttribute(format.Root, "numFmtId", Number(NumberFormat(to)));
+        return Add("cellXfs", Encoding.UTF8.GetString(format.ToBytes()));
+    }
+
     /// <summary>The cell format of a look of our own sheets.</summary>
     /// <param name="look">The look.</param>
     public int Format(Look look)

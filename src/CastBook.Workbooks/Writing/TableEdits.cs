@@ -59,6 +59,21 @@ internal static class TableEdits
         return part.ToBytes();
     }
 
+    /// <summary>The table part with a column under another heading.</summary>
+    /// <param name="content">The part as it is.</param>
+    /// <param name="place">The column's place in the table, from 0.</param>
+    /// <param name="heading">The heading.</param>
+    public static byte[] Rename(byte[] content, int place, string heading)
+    {
+        var part = new XmlPart(content);
+        if (part.Child(part.Root, "tableColumns") is { } columns && part.Children(columns) is var known && place >= 0 && place < known.Count)
+        {
+            part.SetAttribute(known[place], "name", XmlText.EscapeAttribute(heading));
+        }
+
+        return part.ToBytes();
+    }
+
     /// <summary>The table part without its last columns.</summary>
     /// <param name="content">The part as it is.</param>
     /// <param name="table">The table.</param>

@@ -11,7 +11,8 @@ namespace CastBook.Workbooks.Writing;
 /// Cells of computed columns in which a person typed: they are kept. A flask letter typed there is a wish for that flask, and
 /// a number typed as the metal of one piece, or given by a formula there, is that metal.
 /// </summary>
-internal sealed class TypedCells
+/// <param name="record">What CastBook wrote last.</param>
+internal sealed class TypedCells(FillRecord record)
 {
     private readonly HashSet<(int Piece, string OwnName)> cells = [];
 
@@ -20,10 +21,10 @@ internal sealed class TypedCells
     /// <param name="record">What CastBook wrote last; a column it knows nothing of has none.</param>
     public static TypedCells Find(BookReading reading, FillRecord record)
     {
-        var typed = new TypedCells();
+        var typed = new TypedCells(record);
         foreach (var list in reading.Lists)
         {
-            typed.FindIn(list, record);
+            typed.FindIn(list);
         }
 
         return typed;
@@ -44,7 +45,7 @@ internal sealed class TypedCells
         var changed = new Dictionary<int, Piece>();
         foreach (var piece in reading.Night.Pieces.Where(p => IsShops(reading.ListOf(p.Id), p.Id, OwnName.MetalEach)))
         {
-            if (Metal(reading.ListOf(piece.Id), piece.Id) is { } each)
+            if (Metal(reading, piece.Id) is { } each)
             {
                 changed[piece.Id] = piece with { MetalEach = each };
             }
@@ -67,28 +68,31 @@ internal sealed class TypedCells
 
     /// <summary>What to say of them.</summary>
     /// <param name="reading">The book as read; the cells are added to its map.</param>
+    /// <param name="lists">The lists with their columns.</param>
     /// <param name="lines">The rows, from which CastBook's own values follow.</param>
-    public IEnumerable<Finding> Say(BookReading reading, IReadOnlyList<PieceLine> lines)
+    public IEnumerable<Finding> Say(BookReading reading, IReadOnlyList<ListColumns> lists, IReadOnlyList<PieceLine> lines)
     {
         foreach (var (piece, ownName) in cells.Order().Where(c => !lines[c.Piece].IsLeftAlone))
         {
             var list = reading.ListOf(piece);
             var cell = new CellRef(list.Sheet.Name, list.RowOf(piece), list.OwnColumns[ownName]);
-            var column = ComputedColumns.All.First(c => c.OwnName == ownName);
+            var column = lists.First(l => l.List == list).Standing.First(s => s.Column.OwnName == ownName).Column;
             var theirs = CellOf(list, piece, ownName);
-            var isUsed = ownName == OwnName.MetalEach && Metal(list, piece) is not null;
-            var ours = FillRecord.TextOf(isUsed ? CellValue.Of(CellNumbers.Grams(lines[piece].Plan.MetalWorkedOut)) : column.Show(lines[piece]));
+            var used = Metal(reading, piece) is not null ? column as MetalEachColumn : null;
+            var isUsed = used is not null;
+            var unit = isUsed ? " " + used!.Unit.Name : "";
+            var ours = FillRecord.TextOf(isUsed ? CellValue.Of(used!.Unit.In(lines[piece].Plan.MetalWorkedOut)) : column.Show(lines[piece]));
             if (ours != FillRecord.TextOf(theirs))
             {
                 var subject = Subject.Piece(piece, ownName);
                 reading.Cells.Add(subject, cell);
                 yield return (isUsed ? Catalogue.TypedMetalUsed : Catalogue.TypedValueKept)
-                    .At(subject, column.Heading, isUsed ? FillRecord.TextOf(theirs) + " g" : FillRecord.TextOf(theirs), ours.Length == 0 ? "nothing" : isUsed ? ours + " g" : ours);
+                    .At(subject, column.Heading, isUsed ? FillRecord.TextOf(theirs) + unit : FillRecord.TextOf(theirs), ours.Length == 0 ? "nothing" : ours + unit);
             }
         }
     }
 
-    private void FindIn(PieceSheet list, FillRecord record)
+    private void FindIn(PieceSheet list)
     {
         foreach (var (ownName, column) in list.OwnColumns.Where(c => record.Knows(c.Key) && c.Key != OwnName.Checks))
         {
@@ -106,8 +110,14 @@ internal sealed class TypedCells
     private static GridCell CellOf(PieceSheet list, int piece, string ownName) =>
         list.OwnColumns.TryGetValue(ownName, out var column) ? list.Grid.Cell(list.RowOf(piece), column) : default;
 
-    private static Mass? Metal(PieceSheet list, int piece) =>
-        CellOf(list, piece, OwnName.MetalEach) is { Kind: CellKind.Number, Number: > 0 } cell ? Mass.FromGrams(cell.Number) : null;
+    // In the unit that its heading says.
+    private Mass? Metal(BookReading reading, int piece)
+    {
+        var list = reading.ListOf(piece);
+        return CellOf(list, piece, OwnName.MetalEach) is { Kind: CellKind.Number, Number: > 0 } cell
+            ? new MetalUnits(list, record, reading.Night.Shop.Settings.Units.Metal).Read(OwnName.MetalEach, cell.Number)
+            : null;
+    }
 
     private bool IsShops(PieceSheet list, int piece, string ownName) => Contains(piece, ownName) || CellOf(list, piece, ownName).HasFormula;
 }

@@ -41,8 +41,8 @@ public sealed class SizeBookTests
         var plan = Plan(Wrenmoor.Small with { AboveTree = Wrenmoor.Mm(11) }, Wrenmoor.Middle);
 
         plan.The("above-tree-too-small").Text().ShouldBe(
-            "Flask size \"75 × 100\" keeps only 11 mm above the tree. Under 12 mm the mould can blow out; the size is not used. "
-            + "Type at least 12 mm under \"Above tree\", or leave it blank for the usual rule.");
+            "Flask size \"75 × 100\" keeps only 11 mm above the tree. Under 12 mm (0.47 in) the mould can blow out; the size is not used. "
+            + "Type at least 12 mm (0.47 in) under \"Above tree\", or leave it blank for the usual rule.");
         plan.Flasks[0].Size.Name.ShouldBe("90 × 125");
     }
 

@@ -85,7 +85,7 @@ public sealed class PowderChoiceTests
         var finding = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring())).The("powder-short");
 
         finding.Text().ShouldBe(
-            "White powder: 565 g of powder needed, 500 g in stock. A mix cannot wait for powder. Buy 65.0 g, or correct \"In stock\" on the Investments sheet.");
+            "White powder: 565 g of powder needed, 500 g in stock. A mix cannot wait for powder. Buy 65 g, or correct \"In stock\" on the Investments sheet.");
         finding.Subjects.ShouldBe([new Subject(SubjectKind.Investment, "White powder", ShopField.InStock)]);
     }
 

@@ -67,7 +67,7 @@ public sealed class TypedValueTests
         again.SheetXml(List).ShouldContain("<c r=\"K5\"><f>D5*11</f><v>25.3</v></c>");
         again[List, "L5"].ShouldBe(151.8);
         again.Result.Findings.Single(f => f.Id == "formula-kept").Why.ShouldBe(
-            "What a formula gives under Metal each (g) is used for the flasks and the melt; elsewhere CastBook goes by its own value.");
+            "What a formula gives under Metal each is used for the flasks and the melt; elsewhere CastBook goes by its own value.");
         again.Again().Result.Changed.ShouldBeFalse();
     }
 

@@ -47,6 +47,7 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         Add(new CellUnit("in", Dimension.Length, MillimetresPerInch), "\"", "″", "”");
         Add(new CellUnit("ml", Dimension.Volume, 1), "cm3", "cm³", "cc", "ccm", "cm^3");
         Add(new CellUnit("l", Dimension.Volume, 1000), "litre", "litres", "liter", "liters");
+        Add(new CellUnit("US fl oz", Dimension.Volume, MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000 * 231 / 128), "fl oz US", "US fluid ounce", "US fluid ounces");
         Add(new CellUnit("in³", Dimension.Volume, MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000), "in3", "in^3", "cu in", "cubic inch", "cubic inches");
         Add(new CellUnit("°C", Dimension.Temperature, 1), "C", "deg C", "degC", "Celsius", "º C", "ºC", "° C");
         Add(new CellUnit("°F", Dimension.Temperature, CelsiusPerFahrenheit, -32 * CelsiusPerFahrenheit), "F", "deg F", "degF", "Fahrenheit", "ºF", "° F");

@@ -1,3 +1,5 @@
+using CastBook.Planning.Shops;
+
 namespace CastBook.Workbooks.Reading.Headings;
 
 /// <summary>The headings that CastBook itself writes, by which its columns are known where a program lost the hidden names.</summary>
@@ -5,8 +7,8 @@ internal static class OwnHeadings
 {
     private static readonly (string Name, string Heading)[] All =
     [
-        (OwnName.MetalEach, "Metal each (g)"),
-        (OwnName.Metal, "Metal (g)"),
+        .. WrittenMass.OfMetal.Select(unit => (OwnName.MetalEach, $"Metal each ({unit.Name})")),
+        .. WrittenMass.OfMetal.Select(unit => (OwnName.Metal, $"Metal ({unit.Name})")),
         (OwnName.Flask, "Flask"),
         (OwnName.Mix, "Mix"),
         (OwnName.Burnout, "Burnout (h)"),
