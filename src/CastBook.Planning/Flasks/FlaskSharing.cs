@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Planning.Packing;
 
 namespace CastBook.Planning.Flasks;
 
@@ -44,7 +45,9 @@ internal sealed class FlaskSharing
             Parallel.For(0, groups.Count, i => answers[i] = groups[i].Pack(free, inBrief: false, stop));
         }
 
-        open.Add(new Way([.. groups.Select(_ => free)], answers));
+        var first = new Way([.. groups.Select(_ => free)], answers);
+        packings = first.IsFarTooMuch(free) ? 0 : packings;
+        open.Add(first);
         while (true)
         {
             var best = open.Min()!;
@@ -55,7 +58,7 @@ internal sealed class FlaskSharing
 
             if (packings <= 0 || stop.IsCancellationRequested)
             {
-                return Shared(InTurn(best));
+                return Shared(best.IsFarTooMuch(this.free) ? Awarded(best) : new[] { Awarded(best), InTurn(best) }.Min()!);
             }
 
             open.Remove(best);
@@ -99,6 +102,35 @@ internal sealed class FlaskSharing
         }
     }
 
+    // The flasks that most is lost without, whosever they are; each group packs anew what it is given.
+    private Way Awarded(Way way)
+    {
+        var left = (int[])free.Clone();
+        int[][] given = [.. groups.Select(_ => new int[free.Length])];
+        var flasks = way.Answers.SelectMany((answer, group) => answer.Packed.Plan.Flasks.Select(f => (Group: group, Flask: f, Worth: Worth(answer, f))));
+        foreach (var (group, flask, _) in flasks.OrderByDescending(f => f.Worth))
+        {
+            if (left[flask.Size] > 0)
+            {
+                left[flask.Size]--;
+                given[group][flask.Size]++;
+            }
+        }
+
+        return new Way(given, [.. given.Select((mine, group) => Packed(group, mine))]);
+    }
+
+    private static decimal Worth(GroupAnswer answer, PackedFlask flask)
+    {
+        var worth = 0m;
+        foreach (var (item, count) in flask.Content)
+        {
+            worth += count * answer.Packed.Plan.Problem.Loss(item);
+        }
+
+        return worth;
+    }
+
     // Each group in turn takes of what the ones before it left, in the order of the list and backwards.
     private Way InTurn(Way way)
     {
@@ -139,6 +171,9 @@ internal sealed class FlaskSharing
         public int[][] Free => free;
 
         public GroupAnswer[] Answers => answers;
+
+        // Half of them or more will stay out, whoever gives way.
+        public bool IsFarTooMuch(int[] there) => Array.TrueForAll(answers, a => a.Lost > 0) && answers.Sum(a => a.Flasks.Count) >= 2 * there.Sum();
 
         public long LeastCost { get; } = answers.Sum(a => a.LeastCost);
 

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace CastBook.Planning.Packing;
 
@@ -121,14 +122,17 @@ internal sealed class ColumnKnapsack
     private static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int value)
     {
         without[..length].CopyTo(with);
-        var h = length;
+        ref var from = ref MemoryMarshal.GetReference(without);
+        ref var to = ref MemoryMarshal.GetReference(with);
+        var (h, end) = (length, with.Length);
         var more = new Vector<int>(value);
-        for (; h <= without.Length - Vector<int>.Count; h += Vector<int>.Count)
+        for (; h <= end - Vector<int>.Count; h += Vector<int>.Count)
         {
-            Vector.Max(new Vector<int>(without[h..]), new Vector<int>(without[(h - length)..]) + more).CopyTo(with[h..]);
+            var taken = Vector.LoadUnsafe(ref from, (nuint)(h - length)) + more;
+            Vector.Max(Vector.LoadUnsafe(ref from, (nuint)h), taken).StoreUnsafe(ref to, (nuint)h);
         }
 
-        for (; h < without.Length; h++)
+        for (; h < end; h++)
         {
             with[h] = Math.Max(without[h], without[h - length] + value);
         }

@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace CastBook.Planning.Packing;
 
 /// <summary>Which pieces make best use of the metal a tree may take, space apart.</summary>
@@ -8,12 +6,12 @@ internal sealed class MetalKnapsack(PackProblem problem)
     // The table is no finer than this; pieces are rounded up to it and the room down, so that what it chooses can be poured.
     private const long MostCells = 1024;
 
-    private readonly List<(int Item, int Count)> rows = [];
-    private readonly long[] best = new long[MostCells + 1];
-    private bool[] taken = [];
+    private readonly ColumnKnapsack knapsack = new();
+    private ColumnPiece[] pieces = [];
+    private int[] counts = [];
 
     /// <summary>Steps of the table so far.</summary>
-    public long Work { get; private set; }
+    public long Work => knapsack.Work;
 
     /// <summary>Chooses pieces.</summary>
     /// <param name="candidates">The pieces.</param>
@@ -23,54 +21,24 @@ internal sealed class MetalKnapsack(PackProblem problem)
     /// <param name="chosen">Takes how many of each piece are chosen; other pieces are not touched.</param>
     public void Choose(ReadOnlySpan<int> candidates, int[] left, long[] values, long room, int[] chosen)
     {
+        if (pieces.Length < candidates.Length)
+        {
+            (pieces, counts) = (new ColumnPiece[candidates.Length], new int[candidates.Length]);
+        }
+
         var unit = Unit(candidates, room);
-        var cells = (int)(room / unit);
-        rows.Clear();
-        Array.Clear(best);
-        foreach (var item in candidates)
+        for (var i = 0; i < candidates.Length; i++)
         {
-            chosen[item] = 0;
-            var metal = Math.Max(1, (problem.Metals[item] + unit - 1) / unit);
-            var copies = (int)Math.Min(left[item], cells / metal);
-            for (var count = 1; copies > 0; copies -= count, count = Math.Min(count * 2, copies))
-            {
-                Offer(item, count, (int)metal * count, values[item] * count, cells);
-            }
+            var item = candidates[i];
+            var metal = (int)Math.Min(int.MaxValue / 2, Math.Max(1, (problem.Metals[item] + unit - 1) / unit));
+            pieces[i] = new ColumnPiece(metal, 0, values[item], left[item]);
         }
 
-        var at = cells;
-        for (var r = rows.Count - 1; r >= 0; r--)
+        knapsack.Solve(pieces.AsSpan(0, candidates.Length), (int)(room / unit));
+        knapsack.Take(counts.AsSpan(0, candidates.Length));
+        for (var i = 0; i < candidates.Length; i++)
         {
-            if (taken[(r * (cells + 1)) + at])
-            {
-                var (item, count) = rows[r];
-                chosen[item] += count;
-                at -= count * (int)Math.Max(1, (problem.Metals[item] + unit - 1) / unit);
-            }
-        }
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Offer(int item, int count, int metal, long value, int cells)
-    {
-        var from = rows.Count * (cells + 1);
-        rows.Add((item, count));
-        if (taken.Length < from + cells + 1)
-        {
-            Array.Resize(ref taken, (from + cells + 1) * 2);
-        }
-
-        var marks = taken.AsSpan(from, cells + 1);
-        marks.Clear();
-        Work += cells;
-        for (var at = cells; at >= metal; at--)
-        {
-            var with = best[at - metal] + value;
-            if (with > best[at])
-            {
-                best[at] = with;
-                marks[at] = true;
-            }
+            chosen[candidates[i]] = counts[i];
         }
     }
 

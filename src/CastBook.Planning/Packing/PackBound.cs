@@ -65,7 +65,7 @@ internal sealed class PackBound
         {
             master.Solve();
             Value();
-            if (FillMore())
+            if (FillMore() && Work < end)
             {
                 continue;
             }

@@ -56,9 +56,6 @@ internal sealed class PackProblem
     /// <summary>The number of flasks that pieces are pinned to.</summary>
     public int Pins { get; }
 
-    /// <summary>The problem without wishes for a flask.</summary>
-    public PackProblem WithoutPins() => Pins == 0 ? this : new([.. Items.Select(i => i with { Pin = -1 })], Sizes);
-
     /// <summary>Whether one piece fits a size, metal counted.</summary>
     /// <param name="item">The piece.</param>
     /// <param name="size">The size.</param>

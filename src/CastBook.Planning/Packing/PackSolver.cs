@@ -9,11 +9,11 @@ internal sealed class PackSolver
     // A bound on the number of flasks is looked for as if each cost so much.
     private const long CostOfAny = 1_000_000;
 
+    private const int MostKinds = 80;
     private const int MostChoices = 300;
     private const int MostFailed = 4;
 
     private readonly PackProblem problem;
-    private readonly PackBound bound;
     private readonly PackSearch search;
     private readonly CancellationToken stop;
     private readonly PackWork work;
@@ -26,7 +26,6 @@ internal sealed class PackSolver
     {
         (this.problem, this.stop) = (problem, stop);
         var pieces = Math.Min(problem.Items.Sum(i => (long)i.Quantity), problem.Sizes.Sum(s => (long)s.Free) * PiecesOfOne);
-        bound = new PackBound(problem.WithoutPins());
         var filling = new TreeFilling(problem);
         var greedy = new PackGreedy(problem, filling);
         search = new PackSearch(problem, greedy, filling, seed);
@@ -68,18 +67,24 @@ internal sealed class PackSolver
         }
     }
 
+    // A proof over more kinds of pieces than these would not end.
+    private PackMerging Merging => field ??= PackMerging.Of(problem, MostKinds);
+
+    // Large, and not needed where pieces are left over.
+    private PackBound Bound => field ??= new PackBound(Merging.Merged);
+
     // First how few flasks do, whatever their size, then the least that so few can cost.
     private void Prove()
     {
-        plan.Flasks.ForEach(bound.Know);
+        plan.Flasks.ForEach(f => Bound.Know(Merging.Of(f)));
         int[] free = [.. problem.Sizes.Select(s => s.Free)];
         var most = PackSizes.Most(problem, plan.Cost - 1);
-        var flasks = bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, work.Proof, stop);
+        var flasks = Bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, work.Proof, stop);
         fewest = Math.Max(fewest, (int)((flasks + CostOfAny - 1) / CostOfAny));
         least = fewest > most ? plan.Cost : Math.Max(least, PackSizes.Least(problem, fewest));
         if (plan.Cost > least)
         {
-            var cost = (fewest * shared) + bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
+            var cost = (fewest * shared) + Bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
             least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
             RoundUp();
         }
@@ -90,7 +95,7 @@ internal sealed class PackSolver
     {
         if (PackSizes.Between(problem, least, plan.Cost, int.MaxValue) is { } choices)
         {
-            var open = choices.FirstOrDefault(c => !bound.IsRefuted(c.Counts));
+            var open = choices.FirstOrDefault(c => !Bound.IsRefuted(c.Counts));
             least = open.Counts is null ? plan.Cost : open.Cost;
         }
     }
@@ -104,7 +109,7 @@ internal sealed class PackSolver
             return;
         }
 
-        var (refuted, end) = (0, bound.Work + work.Proof);
+        var (refuted, end) = (0, Bound.Work + work.Proof);
         while (refuted < choices.Count && Refutes(choices[refuted].Counts, end))
         {
             refuted++;
@@ -112,7 +117,7 @@ internal sealed class PackSolver
 
         least = refuted < choices.Count ? choices[refuted].Cost : Math.Max(least, beyond);
         var until = search.Work + work.Proof;
-        foreach (var group in choices.Skip(refuted).Where(c => !bound.IsRefuted(c.Counts)).GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
+        foreach (var group in choices.Skip(refuted).Where(c => !Bound.IsRefuted(c.Counts)).GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
         {
             if (Try([.. group.Reverse()], until))
             {
@@ -151,13 +156,13 @@ internal sealed class PackSolver
 
     private bool Refutes(int[] counts, long end)
     {
-        if (bound.IsRefuted(counts) || bound.Work >= end)
+        if (Bound.IsRefuted(counts) || Bound.Work >= end)
         {
-            return bound.IsRefuted(counts);
+            return Bound.IsRefuted(counts);
         }
 
         long[] costs = [.. problem.Sizes.Select(s => s.Cost - shared)];
         var cost = counts.Select((count, size) => count * costs[size]).Sum();
-        return bound.Find(costs, counts, counts.Sum(), cost, end - bound.Work, stop) > cost || bound.IsRefuted(counts);
+        return Bound.Find(costs, counts, counts.Sum(), cost, end - Bound.Work, stop) > cost || Bound.IsRefuted(counts);
     }
 }

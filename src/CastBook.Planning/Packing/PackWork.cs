@@ -11,7 +11,7 @@ internal readonly record struct PackWork(long Search, long Proof)
     private const long MostSearch = 3_000_000_000;
     private const long LeastProof = 300_000_000;
     private const long ProofForEach = 20_000_000;
-    private const long MostProof = 2_000_000_000;
+    private const long MostProof = 4_000_000_000;
 
     private const long LeastBrief = 2_000_000;
     private const long BriefForEach = 40_000;

@@ -9,15 +9,19 @@ internal sealed class TreeFilling(PackProblem problem)
     // Pinned pieces come before all others in their flask.
     private const long PinnedFirst = 1000;
 
+    private const int Offered = 1;
+    private const int Taken = 2;
+
     // What gathering and counting take, in steps of the tables.
     private const long WorkOfOne = 5000;
 
     private readonly TreeHanging hanging = new(problem);
     private readonly MetalKnapsack metals = new(problem);
     private readonly int[] candidates = new int[problem.Items.Length];
-    private readonly int[] byWorth = new int[problem.Items.Length];
+    private readonly int[] byWorth = [.. Enumerable.Range(0, problem.Items.Length)];
     private readonly int[] stock = new int[problem.Items.Length];
     private readonly long[] worth = new long[problem.Items.Length];
+    private long[]? sortedBy;
     private int count;
     private long calls;
 
@@ -69,31 +73,49 @@ internal sealed class TreeFilling(PackProblem problem)
 
         if (count > MostCandidates)
         {
-            Thin();
+            Thin(values);
         }
     }
 
-    // The largest, and some of the smallest to fill up with.
-    private void Thin()
+    // The largest, and some of the smallest to fill up with. The order is that of the values alone, and sorted once for all flasks.
+    private void Thin(long[] values)
     {
-        Candidates.CopyTo(byWorth);
-        byWorth.AsSpan(0, count).Sort((a, b) => worth[a] != worth[b] ? worth[b].CompareTo(worth[a]) : a.CompareTo(b));
-        Array.Clear(stock);
-        for (var i = 0; i < count; i++)
+        if (!ReferenceEquals(sortedBy, values))
         {
-            stock[byWorth[i]] = i < MostCandidates * 3 / 4 || i >= count - (MostCandidates - (MostCandidates * 3 / 4)) ? 1 : 0;
+            sortedBy = values;
+            byWorth.AsSpan().Sort((a, b) => values[a] != values[b] ? values[b].CompareTo(values[a]) : a.CompareTo(b));
         }
 
+        Array.Clear(stock);
+        foreach (var i in Candidates)
+        {
+            stock[i] = problem.Items[i].Pin < 0 ? Offered : Taken;
+        }
+
+        Choose(MostCandidates * 3 / 4, 0, 1);
+        Choose(MostCandidates - (MostCandidates * 3 / 4), byWorth.Length - 1, -1);
         var kept = 0;
         for (var i = 0; i < count; i++)
         {
-            if (stock[candidates[i]] > 0)
+            if (stock[candidates[i]] == Taken)
             {
                 candidates[kept++] = candidates[i];
             }
         }
 
         count = kept;
+    }
+
+    private void Choose(int most, int from, int step)
+    {
+        for (var i = from; i >= 0 && i < byWorth.Length && most > 0; i += step)
+        {
+            if (stock[byWorth[i]] == Offered)
+            {
+                stock[byWorth[i]] = Taken;
+                most--;
+            }
+        }
     }
 
     private void Restock(int[] left)
