@@ -65,7 +65,7 @@ internal sealed class ClockPlanning
 
         foreach (var set in clock.Steps.Where(s => s.Kind == ClockStepKind.Set && s.Takes > DriesAfter))
         {
-            findings.Add(Catalogue.MouldsStandLong.At(Subject.Book, Say.Together(set.Flasks), Say.Plain(Math.Round(set.Takes.Hours)), Later(timed, clock, set)));
+            findings.Add(Catalogue.MouldsStandLong.At(Subject.Book, Say.Together(set.Flasks), Say.Plain(Math.Round(set.Takes.Hours)), Shared(set)));
         }
 
         if (night.Clock is not null)
@@ -128,20 +128,11 @@ internal sealed class ClockPlanning
             : clock;
     }
 
-    // The other loads stay as they are; a mix that fills moulds of two loads would have to be parted.
-    private string Later(TimedNight timed, NightClock clock, ClockStep set)
+    // Mixes of a late load are made late, unless they fill moulds of another load too.
+    private string Shared(ClockStep set)
     {
-        var mixes = flasks.Mixes.Where(m => m.Flasks.Any(set.Flasks.Contains)).ToList();
-        var own = mixes.Where(m => m.Flasks.All(set.Flasks.Contains)).Select(m => m.Number).ToList();
-        if (mixes.Count == 0 || own.Count < mixes.Count)
-        {
-            return mixes.Count == 0 ? "" : $"; part mix {Say.Together([.. mixes.Where(m => !own.Contains(m.Number)).Select(m => Say.Count(m.Number))])} for that, which fills moulds of two loads";
-        }
-
-        var begin = timed.Steps[0].Begins;
-        return clock.Start is not null && timing.MixLater(timed, own, (set.Ends + begin).Minutes) is { } at
-            ? $": begin mix {Say.Together([.. own.Select(n => Say.Count(n))])} at {ClockWords.DayAndHour(clock.Shown(Duration.FromMinutes(at) - begin)!.Value)}, and all else stays as it is"
-            : "";
+        var shared = flasks.Mixes.Where(m => m.Flasks.Any(set.Flasks.Contains) && !m.Flasks.All(set.Flasks.Contains)).Select(m => Say.Count(m.Number)).ToList();
+        return shared.Count == 0 ? "" : $"; part mix {Say.Together(shared)} for that, which {(shared.Count == 1 ? "fills" : "fill")} moulds of two loads";
     }
 
     private void SayOutside(NightClock clock, string move)

@@ -4,7 +4,7 @@ namespace CastBook.Planning.Clock;
 
 /// <summary>Steps that follow each other without a gap: only the whole part is moved.</summary>
 /// <param name="Steps">The steps, counted from the part's begin.</param>
-internal sealed record NightPart(IReadOnlyList<ClockStep> Steps)
+internal record NightPart(IReadOnlyList<ClockStep> Steps)
 {
     /// <summary>How many minutes it takes.</summary>
     public double Minutes { get; } = Steps.Count == 0 ? 0 : Steps.Max(s => s.Ends.Minutes);

@@ -17,8 +17,7 @@ internal sealed class NightTiming
     private readonly ClockQuestion? question;
     private readonly WorkingHours? hours;
     private readonly double setMinutes;
-    private readonly NightPart mixing;
-    private readonly double lastFilled;
+    private readonly MixingPart mixing;
     private readonly List<LoadParts> loads;
 
     /// <summary>Prepares the parts.</summary>
@@ -31,8 +30,7 @@ internal sealed class NightTiming
     {
         this.question = question;
         this.hours = hours;
-        mixing = parts.Mixing();
-        lastFilled = mixing.Steps.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? 0;
+        mixing = new MixingPart(parts.Mixing().Steps);
         setMinutes = mixing.Steps.Count == 0 ? 0 : set.Minutes;
         this.loads = [.. loads.Select(l => new LoadParts(l, parts.BeforeKiln(l), parts.Burnout(l), parts.Pours(l)))];
     }
@@ -41,16 +39,37 @@ internal sealed class NightTiming
     /// <param name="later">By how many minutes.</param>
     public TimedNight Plan(double later)
     {
+        var night = Plan(later, mixing, [])!;
+        return mixing.LateOnes(night, loads.Skip(1).Select(l => l.Load)) is { Count: > 0 } late && mixing.Without(late.Values) is { Steps.Count: > 0 } tonight
+            ? Plan(later, tonight, late) ?? night
+            : night;
+    }
+
+    // Nothing where the mixes of a late load find no hour.
+    private TimedNight? Plan(double later, MixingPart tonight, Dictionary<int, MixingPart> late)
+    {
         var night = new TimedNight(setMinutes);
         var backwards = question is { IsPour: true } && loads.Count > 0;
-        var first = backwards ? Backwards(later) : Forwards(later);
-        night.Add(mixing, first.Start, Outside(mixing, first.Start));
-        var filled = first.Start + lastFilled;
-        var earliest = Math.Max(filled + setMinutes, first.Start + mixing.Minutes);
+        var first = backwards ? Backwards(later, tonight) : (Start: later, Kiln: 0.0, Timer: 0.0);
+        night.Add(tonight, first.Start, Outside(tonight, first.Start));
         foreach (var load in loads)
         {
-            var at = backwards && ReferenceEquals(load, loads[0]) ? (first.Kiln, first.Timer) : Place(load, Math.Max(earliest, night.KilnFree(load.Load)), night);
-            night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), OutsideHot(load, load.PourAt(at.Item1, at.Item2)));
+            var own = late.GetValueOrDefault(load.Load.Number);
+            var filled = first.Start + (own is null ? tonight.Filled : tonight.Minutes + own.Filled);
+            var earliest = Math.Max(Math.Max(filled + setMinutes, first.Start + tonight.Minutes), night.KilnFree(load.Load));
+            var (before, timer) = backwards && ReferenceEquals(load, loads[0]) ? (first.Kiln, first.Timer) : Place(load, earliest, night);
+            if (own is not null)
+            {
+                if (MixLate(own, first.Start + tonight.Minutes, before, night) is not { } at)
+                {
+                    return null;
+                }
+
+                night.Add(own, at, 0);
+                filled = at + own.Filled;
+            }
+
+            night.Add(load, filled, before, timer, Outside(load.Before, before), OutsideHot(load, load.PourAt(before, timer)));
         }
 
         return night;
@@ -65,13 +84,15 @@ internal sealed class NightTiming
         var running = new RunningSteps(done, night, setMinutes);
         var mixed = running.Mixing([.. planned.Steps.OrderBy(s => s.Load ?? 0)]);
         var begun = planned.Steps.Count == 0 ? 0 : planned.Steps[0].Begins.Minutes;
-        var filled = mixed.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? begun;
-        var earliest = Math.Max(Math.Max(filled + setMinutes, mixed.Count == 0 ? filled : mixed.Max(s => s.Ends.Minutes)), done.Now);
+        var late = MixingPart.LateIn(planned);
         night.Add(mixed, Outside(mixed));
         var isFirst = true;
         foreach (var load in loads)
         {
             var steps = planned.Steps.Where(s => s.Load == load.Load.Number).ToList();
+            var moulds = mixed.FindAll(s => s.Mix is not { } mix || !late.Contains(mix) || s.Flasks.Any(load.Load.Flasks.Contains));
+            var filled = moulds.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? begun;
+            var earliest = Math.Max(Math.Max(filled + setMinutes, moulds.Count == 0 ? filled : moulds.Max(s => s.Ends.Minutes)), done.Now);
             if (steps.Any(s => done.Of(s) is not null))
             {
                 var followed = running.Load(steps, filled);
@@ -89,30 +110,13 @@ internal sealed class NightTiming
         return night;
     }
 
-    /// <summary>When some of the mixes could begin so late that their moulds only just set before they are taken up, with hands free and there.</summary>
-    /// <param name="night">The night.</param>
-    /// <param name="mixes">The mixes, by number.</param>
-    /// <param name="takenUp">When their moulds are taken up.</param>
-    /// <returns>The latest good moment; missing where none is later than planned.</returns>
-    public double? MixLater(TimedNight night, IReadOnlyCollection<int> mixes, double takenUp)
+    // The latest moment from which moulds just set before they are taken up, with hands free and there.
+    private double? MixLate(MixingPart own, double notBefore, double takenUp, TimedNight night)
     {
-        var steps = new List<ClockStep>();
-        foreach (var step in mixing.Steps.Where(s => s.Mix is { } number && mixes.Contains(number)))
+        var latest = takenUp - setMinutes - own.Filled;
+        for (var at = latest; at >= notBefore && at > latest - (Quarter * MostMixMoves); at -= Quarter)
         {
-            steps.Add(step with { Begins = steps.Count == 0 ? Duration.Zero : steps[^1].Ends });
-        }
-
-        if (steps.Count == 0)
-        {
-            return null;
-        }
-
-        var part = new NightPart(steps);
-        var latest = takenUp - setMinutes - steps.Last(s => s.Kind == ClockStepKind.FlaskVacuum).Begins.Minutes;
-        var planned = night.Steps.First(s => s.Mix == mixes.Min()).Begins.Minutes;
-        for (var at = latest; at > planned && at > latest - (Quarter * MostMixMoves); at -= Quarter)
-        {
-            if (!night.IsBusy(part, at) && Outside(part, at) <= 0)
+            if (!night.IsBusy(own, at) && Outside(own, at) <= 0)
             {
                 return at;
             }
@@ -133,18 +137,16 @@ internal sealed class NightTiming
     private double Outside(IReadOnlyList<ClockStep> timed) =>
         hours is null ? 0 : timed.Where(s => s is { Attended: true, IsDone: false }).Sum(s => hours.MinutesOutside(s, question!.At.AddMinutes(s.Begins.Minutes)));
 
-    private static (double Start, double Kiln, double Timer) Forwards(double start) => (start, 0, 0);
-
     // From the pour back: the timer's wait first, then the set, each as short as hands allow.
-    private (double Start, double Kiln, double Timer) Backwards(double pour)
+    private (double Start, double Kiln, double Timer) Backwards(double pour, MixingPart tonight)
     {
         var load = loads[0];
         var kilnAt = pour - load.PourAt(0, 0);
-        var startAt = kilnAt - Math.Max(lastFilled + setMinutes, mixing.Minutes);
+        var startAt = kilnAt - Math.Max(tonight.Filled + setMinutes, tonight.Minutes);
         var timers = load.MayWait && hours is not null ? MostTimerWaits : 0;
         var sets = hours is not null ? MostSetWaits : 0;
         var kiln = Costs(timers + 1, i => Outside(load.Before, kilnAt - (Quarter * i)));
-        var start = Costs(timers + sets + 1, i => Outside(mixing, startAt - (Quarter * i)));
+        var start = Costs(timers + sets + 1, i => Outside(tonight, startAt - (Quarter * i)));
         var (bestTotal, bestTimer, least) = (0, 0, double.PositiveInfinity);
         for (var total = 0; total <= timers + sets && least > 0; total++)
         {

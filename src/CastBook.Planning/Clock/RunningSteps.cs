@@ -20,7 +20,7 @@ internal sealed class RunningSteps(DoneTimes done, TimedNight night, double set)
         var at = planned.Count == 0 || done.Of(planned[0]) is not null ? double.NegativeInfinity : planned[0].Begins.Minutes;
         for (var i = 0; i < planned.Count && planned[i].Load is null; i++)
         {
-            steps.Add(Follow(planned, i, at));
+            steps.Add(Follow(planned, i, i > 0 && MixingPart.IsLate(planned[i - 1], planned[i]) ? Math.Max(at, planned[i].Begins.Minutes) : at));
             at = steps[^1].Ends.Minutes;
         }
 

@@ -99,6 +99,11 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
             return (hands, "when hands are free after what comes before it");
         }
 
+        if (step.Kind == ClockStepKind.Weigh && LastOf(earlier.Where(s => s.Hands)) is { } last)
+        {
+            return (last, "so late that its moulds have just set when their kiln load is taken up, when hands are free");
+        }
+
         return (LastOf(earlier.Where(s => IsOneWork(s, step))) ?? LastOf(earlier.Where(s => s.Hands))) is { } before
             ? (before, settings.AtWorkFrom is null ? "after what comes before it, when hands are free for all that follows" : "after what comes before it, when somebody is there for all that follows")
             : null;

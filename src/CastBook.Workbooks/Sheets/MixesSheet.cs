@@ -56,7 +56,7 @@ internal static class MixesSheet
 
         sheet.Height(HeadingRow, 32);
         var row = HeadingRow;
-        foreach (var mix in context.Plan.Mixes)
+        foreach (var mix in context.Plan.Mixes.OrderBy(m => Begun(context.Plan.Clock, m)?.Minutes ?? 0))
         {
             WriteMix(sheet, ++row, mix, context, kept);
         }
@@ -115,5 +115,7 @@ internal static class MixesSheet
 
     // The first powder in the water, from which the minutes of the line count.
     private static string? Begins(NightClock? clock, MixPlan mix) =>
-        ClockSheet.DayAndTime(clock, clock?.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Mix && s.Mix == mix.Number)?.Begins);
+        ClockSheet.DayAndTime(clock, Begun(clock, mix));
+
+    private static Duration? Begun(NightClock? clock, MixPlan mix) => clock?.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Mix && s.Mix == mix.Number)?.Begins;
 }

@@ -57,6 +57,28 @@ public sealed class RunningNightTests
         Hour(plan, ClockStepKind.Pour).ShouldBe("Thu 26 Nov, 10:59");
     }
 
+    // Half an hour late at the first mix: tonight's work moves with it, and mixes that wait for their late load keep their hour.
+    [Fact]
+    public void Plan_LateBesideMixesThatWait_LeavesThemTheirHour()
+    {
+        var shop = Kilned with
+        {
+            Kilns = [Kilned.Kilns[0] with { InsideWidth = Wrenmoor.Mm(200) }],
+            FlaskSizes = [Wrenmoor.Small with { Owned = 7 }],
+            Settings = Wrenmoor.Answered with { MixingBowl = Volume.FromLiters(1.2) },
+        };
+        var night = Wrenmoor.Night(shop, Wrenmoor.Ring(7) with { Box = null, PerTree = new Dictionary<string, int> { [""] = 1 } }) with { Clock = Evening };
+        var planned = NightPlanner.Plan(night);
+        var waiting = planned.Clock!.Steps.Last(s => s.Kind == ClockStepKind.Weigh);
+        (waiting.Begins.Hours, waiting.Mix).ShouldBe((planned.Clock.Steps.Single(s => s.Kind == ClockStepKind.Weigh && s.Mix == 7).Begins.Hours, 7));
+
+        var late = NightPlanner.Plan(night with { Done = new DoneHours([new DoneStep("Weigh out mix 1", Typed("20:35"))], null) });
+
+        var moved = late.Clock!.Steps.Last(s => s.Kind == ClockStepKind.Weigh);
+        late.Clock.Shown(moved.Begins).ShouldBe(planned.Clock.Shown(waiting.Begins));
+        late.Clock.Shown(late.Clock.PourOf("A")!.Begins).ShouldBe(planned.Clock.Shown(planned.Clock.PourOf("A")!.Begins)!.Value.AddMinutes(30));
+    }
+
     // Base off at 22:44 instead of 22:14, and it is 23:00: loaded until 23:10, and the kiln goes on from there.
     [Fact]
     public void Plan_ItIsLateInTheMiddle_KilnFollowsItsLoading()

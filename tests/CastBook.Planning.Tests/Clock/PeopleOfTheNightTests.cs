@@ -1,0 +1,55 @@
+using CastBook.Planning.Clock;
+using CastBook.Planning.Shops;
+using UnitsNet;
+using static CastBook.Planning.Tests.Clock.ClockPlanningTests;
+
+namespace CastBook.Planning.Tests.Clock;
+
+/// <summary>Steps that take two people, and steps that are not left alone.</summary>
+public sealed class PeopleOfTheNightTests
+{
+    // The pour at 08:19 takes two people, and the second is there from 9 to 17: what comes before it waits.
+    [Fact]
+    public void Plan_PourTakesTwoPeople_WaitsForTheSecond()
+    {
+        var settings = Wrenmoor.Answered with { TwoPeopleFor = [ClockStepKind.Pour], SecondFrom = new TimeOnly(9, 0), SecondUntil = new TimeOnly(17, 0) };
+
+        var plan = Plan(Kilned(settings: settings), Start(20), Wrenmoor.Ring());
+
+        plan.Ids().ShouldNotContain("steps-outside-hours");
+        Hour(plan.Clock!, ClockStepKind.Pour).ShouldBe("Thu 26 Nov, 09:04");
+        plan.Clock!.Steps.Where(s => s.TwoPeople).Select(s => s.Kind).ShouldBe([ClockStepKind.Pour]);
+        Hour(Plan(Kilned(settings: settings with { TwoPeopleFor = [] }), Start(20), Wrenmoor.Ring()).Clock!, ClockStepKind.Pour).ShouldBe("Thu 26 Nov, 08:19");
+    }
+
+    // Mixing begins at 20:05, three hours after the second person has left.
+    [Fact]
+    public void Plan_MixTakesTwoPeopleAtNight_NamesTheHoursOfBoth()
+    {
+        var settings = DayShift with
+        {
+            TwoPeopleFor = [ClockStepKind.Mix, ClockStepKind.BowlVacuum, ClockStepKind.Fill, ClockStepKind.FlaskVacuum],
+            SecondFrom = new TimeOnly(8, 0),
+            SecondUntil = new TimeOnly(17, 0),
+        };
+
+        Plan(Kilned(settings: settings), Start(20), Wrenmoor.Ring()).The("steps-outside-hours").Text().ShouldBe(
+            "4 steps fall outside the hours from 07:00 to 23:00, or those of the second person from 08:00 to 17:00, first this one: "
+            + "Powder into the water, mix 1 (Wed 25 Nov, 20:05). Set, burnout and holds are never shortened to fit. "
+            + "Start at Wed 25 Nov, 16:45 instead: then nothing falls outside, and the first pour is at Thu 26 Nov, 07:04.");
+    }
+
+    // A burnout of ten hours that nobody leaves alone, in a shop that is open for sixteen: its timer waits until morning.
+    [Fact]
+    public void Plan_BurnoutIsNotLeftAlone_RunsWhileSomebodyIsThere()
+    {
+        var settings = DayShift with { StayWith = [ClockStepKind.Stage, ClockStepKind.Fall] };
+
+        var plan = Plan(Kilned(settings: settings), Start(20), Wrenmoor.Ring());
+
+        plan.Ids().ShouldNotContain("steps-outside-hours");
+        Hour(plan.Clock!, ClockStepKind.Stage).ShouldBe("Thu 26 Nov, 07:09");
+        plan.Clock!.Steps.Count(s => s.Watched).ShouldBe(4);
+        plan.Clock.Steps.ShouldAllBe(s => !s.Watched || !s.Hands);
+    }
+}
