@@ -119,7 +119,7 @@ internal sealed class ClockPlanning
         var clock = new NightClock
         {
             Steps = [.. steps.Select(s => s.Later(-first))],
-            Loads = loads,
+            Loads = [.. loads.Select(l => timed.FreeAfter(l) is { } free ? l with { FreeAfter = free } : l)],
             Start = night.Clock?.At.AddMinutes(first.Minutes),
             Zone = night.Clock?.Zone ?? TimeZoneInfo.Utc,
         };

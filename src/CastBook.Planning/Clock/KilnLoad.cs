@@ -40,6 +40,9 @@ public sealed record KilnLoad
     /// <summary>Whether the kiln is cold when it is loaded, so that it may wait for its timer.</summary>
     public bool IsLoadedCold => Schedule.LoadAt is not { DegreesCelsius: > MostCold };
 
+    /// <summary>From its loading until the kiln is empty and cool enough for the next load; missing where nothing is poured.</summary>
+    public Duration? FreeAfter { get; init; }
+
     /// <summary>From loading until the first flask may be poured.</summary>
     public Duration Takes { get; init; }
 }

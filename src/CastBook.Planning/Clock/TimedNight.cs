@@ -81,14 +81,27 @@ internal sealed class TimedNight(double setMinutes)
     /// <param name="at">When.</param>
     public void Empty(LoadParts load, double at)
     {
-        var celsius = load.Load.Pours.Select(p => p.Temperature?.DegreesCelsius).LastOrDefault(t => t is not null) ?? load.Load.Schedule.Stages[^1].Target.DegreesCelsius;
-        kilns[load.Load.Kiln] = (at, celsius, load.Load.CoolsDegreesPerHour);
+        kilns[load.Load.Kiln] = (at, LastCelsius(load.Load), load.Load.CoolsDegreesPerHour);
+    }
+
+    /// <summary>From the loading of a kiln until it is empty and no hotter than its next load asks for, were that the same again; missing where it is not poured.</summary>
+    /// <param name="load">The load.</param>
+    public Duration? FreeAfter(KilnLoad load)
+    {
+        var own = steps.FindAll(s => s.Load == load.Number);
+        if (own.Find(s => s.Kind == ClockStepKind.LoadKiln) is not { } loaded || own.FindLast(s => s.Kind == ClockStepKind.Pour) is null)
+        {
+            return null;
+        }
+
+        var emptied = own.Where(s => s.Kind == ClockStepKind.Pour).Max(s => s.Ends.Minutes);
+        return Duration.FromMinutes(emptied + Cooling(load, LastCelsius(load), load.CoolsDegreesPerHour) - loaded.Ends.Minutes);
     }
 
     /// <summary>When the kiln of a load is empty, and no hotter than its first stage.</summary>
     /// <param name="load">The load.</param>
     public double KilnFree(KilnLoad load) => kilns.TryGetValue(load.Kiln, out var kiln)
-        ? kiln.At + (60 * Math.Max(0, kiln.Celsius - (load.Schedule.LoadAt ?? load.Schedule.Stages[0].Target).DegreesCelsius) / kiln.Cools)
+        ? kiln.At + Cooling(load, kiln.Celsius, kiln.Cools)
         : double.NegativeInfinity;
 
     /// <summary>The first moment from which hands are free for so long.</summary>
@@ -126,4 +139,10 @@ internal sealed class TimedNight(double setMinutes)
 
         return false;
     }
+
+    private static double Cooling(KilnLoad next, double celsius, double degreesPerHour) =>
+        60 * Math.Max(0, celsius - (next.Schedule.LoadAt ?? next.Schedule.Stages[0].Target).DegreesCelsius) / degreesPerHour;
+
+    private static double LastCelsius(KilnLoad load) =>
+        load.Pours.Select(p => p.Temperature?.DegreesCelsius).LastOrDefault(t => t is not null) ?? load.Schedule.Stages[^1].Target.DegreesCelsius;
 }

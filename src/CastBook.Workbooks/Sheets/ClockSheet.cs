@@ -33,6 +33,10 @@ internal static class ClockSheet
     // More in one page would be too small to be read from the bench.
     private const int MostRowsOnAPage = 70;
 
+    // A line that is ticked off with wet hands.
+    private const double HandsHeight = 19;
+    private const double QuietHeight = 16;
+
     private const int NowRow = 3;
     private const int HeadingRow = 4;
 
@@ -80,7 +84,8 @@ internal static class ClockSheet
             }
 
             var shown = clock.Shown(step.Begins) is { } at ? DateOnly.FromDateTime(at) : (DateOnly?)null;
-            WriteStep(sheet, ++row, context, step, shown == day ? null : shown, kept);
+            sheet.Height(++row, step.Hands ? HandsHeight : QuietHeight);
+            WriteStep(sheet, row, context, step, shown == day ? null : shown, kept);
             if (staffed)
             {
                 sheet.Set(row, headings.Length - 1, step.TwoPeople ? "two people" : step.Watched ? "stay with it" : null, Look.Strong);

@@ -79,7 +79,7 @@ internal static class KilnSheet
     private static int WriteLoad(OwnedSheet sheet, int row, NightClock clock, KilnLoad load, WrittenTemperature unit)
     {
         var kiln = load.Kiln.Length == 0 ? "" : $"{load.Kiln}, ";
-        var title = $"Load {load.Number.ToString(CultureInfo.InvariantCulture)}: {kiln}flasks {string.Join(' ', load.Flasks)}, \"{load.Schedule.Name}\", {CellNumbers.HoursText(load.Takes)} to the first pour";
+        var title = $"Load {load.Number.ToString(CultureInfo.InvariantCulture)}: {kiln}flasks {string.Join(' ', load.Flasks)}, \"{load.Schedule.Name}\", {CellNumbers.HoursText(load.Takes)} to the first pour{Next(load)}";
         sheet.Set(row, 1, title, Look.Strong with { Wrap = false, Border = Line.None });
         row++;
         for (var column = 1; column <= Headings.Length; column++)
@@ -122,6 +122,8 @@ internal static class KilnSheet
         sheet.Set(row, 7, At(clock, step.Begins), Time);
         sheet.Set(row, 8, At(clock, step.Ends), Time);
     }
+
+    private static string Next(KilnLoad load) => load.FreeAfter is { } free ? $", next load after {CellNumbers.HoursText(free)}" : "";
 
     private static string Arrives(Duration? after) => after is { } known ? HoursAndMinutes(known) : "not yet";
 

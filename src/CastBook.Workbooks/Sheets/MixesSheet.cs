@@ -6,6 +6,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
+using UnitsNet;
 
 namespace CastBook.Workbooks.Sheets;
 

@@ -1,5 +1,4 @@
 using CastBook.Planning.Clock;
-using CastBook.Planning.Shops;
 using UnitsNet;
 using static CastBook.Planning.Tests.Clock.ClockPlanningTests;
 
@@ -25,6 +24,11 @@ public sealed class KilnLoadsTests
         parted.Clock!.Loads.Select(l => string.Concat(l.Flasks)).ShouldBe(["AB", "CDEF"]);
         finding.Remedy.ShouldEndWith($"the first pour is at {Hour(parted.Clock, ClockStepKind.Pour)}.");
     }
+
+    // From its loading: 9 h 55.2 to the first pour, 10 min of pouring, and from 540 down to the 149 °C of the first stage at 100 an hour 3 h 54.6.
+    [Fact]
+    public void FreeAfter_OneFlask_IsWhenTheKilnTakesTheNextLoad() =>
+        Plan(Kilned(), Start(20), Wrenmoor.Ring()).Clock!.Loads[0].FreeAfter!.Value.Minutes.ShouldBe(595.2 + 10 + 234.6, 1e-6);
 
     [Fact]
     public void Plan_LoadsThatTheShopWants_StandTogetherAndTheRestFollows()

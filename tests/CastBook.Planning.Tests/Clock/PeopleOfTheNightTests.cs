@@ -1,6 +1,4 @@
 using CastBook.Planning.Clock;
-using CastBook.Planning.Shops;
-using UnitsNet;
 using static CastBook.Planning.Tests.Clock.ClockPlanningTests;
 
 namespace CastBook.Planning.Tests.Clock;

@@ -8,7 +8,7 @@ public sealed class KilnSheetTests
         var filled = Filled.From(Nights.Whole()).AfterTyping(("Shop", "A21", "Start at"), ("Shop", "B21", "2026-11-25 20:00"));
 
         filled["Kiln", "A1"].ShouldBe("Kiln: night");
-        filled["Kiln", "A4"].ShouldBe("Load 1: the kiln, flasks A, \"resin by the maker\", 11 h 56 to the first pour");
+        filled["Kiln", "A4"].ShouldBe("Load 1: the kiln, flasks A, \"resin by the maker\", 11 h 56 to the first pour, next load after 15 h 59");
         filled.Row("Kiln", 5).ShouldBe(
             ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow (°C)", "Core then, fast (°C)",
                 "Core there after, slow (h:min)", "Core there after, fast (h:min)"]);
