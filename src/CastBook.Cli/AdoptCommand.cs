@@ -16,11 +16,11 @@ internal static class AdoptCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook with your list. It is only read." };
+        var book = new Argument<string>("BOOK") { Description = "The workbook with your list, or the list as text. It is only read." };
         var sheet = new Option<bool>("--sheet") { Description = "Ask nothing here; make a shop file to fill in instead." };
         var command = new Command(
             "adopt",
-            "Get to know a workbook of your own.\nSays which columns it knows, asks what only you know, and writes the answers\ninto castbook.json and a shop file beside the book.\n\nExample: castbook adopt harbour-night.xlsx")
+            "Get to know a workbook of your own.\nSays which columns it knows, asks what only you know, and writes the answers\ninto castbook.json and a shop file beside the book. Run it again to change an answer.\n\nExample: castbook adopt harbour-night.xlsx")
         {
             book, sheet,
         };
@@ -64,26 +64,53 @@ internal static class AdoptCommand
 
     private static void Write(string book, BookLook look, BookSettings settings, Prompt? prompt, TextWriter output, TimeProvider clock)
     {
-        var headings = prompt is null ? [] : ColumnTalk.Ask(prompt, look);
+        var headings = prompt is null ? [] : ColumnTalk.Ask(prompt, look, settings.Columns);
         var files = new AdoptedFiles(Path.GetDirectoryName(Path.GetFullPath(book))!, output, clock);
+        var answers = new ShopAnswers();
         string? shop = null;
-        if (settings.ShopFile is { } known)
+        if (prompt is null)
         {
-            output.WriteLine($"{Path.GetFileName(known)} is the shop file of this folder: what you own and have decided belongs there.");
+            shop = WriteQuestions(look, settings, files, answers, output);
         }
         else
         {
-            var answers = prompt is null ? new ShopAnswers() : new ShopTalk(prompt, look).Ask();
-            shop = prompt is null || !answers.IsEmpty ? files.WriteShop(answers) : null;
+            answers = new ShopTalk(prompt, look).Ask();
+            if (!answers.IsEmpty && settings.ShopFile is { } known)
+            {
+                files.ChangeShop(known, answers);
+            }
+            else if (!answers.IsEmpty)
+            {
+                shop = files.WriteShop(made => StarterBooks.WriteShop(made, answers));
+            }
         }
 
         if (shop is not null || headings.Count > 0)
         {
             files.WriteSettings(shop, headings);
         }
-        else
+        else if (prompt is not null && answers.IsEmpty)
         {
-            output.WriteLine("Nothing was answered, so nothing was written.");
+            output.WriteLine(look.File is null ? "Nothing was answered, so nothing was written." : "Nothing was changed: all answers are as they were.");
         }
+    }
+
+    private static string? WriteQuestions(BookLook look, BookSettings settings, AdoptedFiles files, ShopAnswers answers, TextWriter output)
+    {
+        if (settings.ShopFile is { } known)
+        {
+            output.WriteLine($"{Path.GetFileName(known)} is the shop file of this folder: what you own and have decided belongs there. To go through its answers one by one, leave out --sheet.");
+            return null;
+        }
+
+        var open = ShopTalk.Open(look);
+        if (open.IsEmpty)
+        {
+            output.WriteLine("Nothing is open, so nothing was written.");
+            return null;
+        }
+
+        ShopTalk.Names(look, answers);
+        return files.WriteShop(made => StarterBooks.WriteQuestions(made, answers, open));
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using CastBook.Templates;
 using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Sharing;
 
 namespace CastBook.Cli;
@@ -59,6 +60,11 @@ internal static class ShareCommand
         if (result.LeftSheets.Count > 0)
         {
             output.WriteLine("a sheet that may be passed on with all that stands in it: --keep and its name");
+        }
+
+        if (result.Words.Count > 0)
+        {
+            output.WriteLine($"left out  your own words for headings; whoever uses it needs them in a castbook.json beside it: {SettingsFile.NamingHeadings(result.Words)}");
         }
 
         if (result.UnknownHeadings.Count > 0)

@@ -2,6 +2,7 @@ using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
 using CastBook.Templates.Starters;
 using CastBook.Templates.Writing;
+using CastBook.Workbooks.Adopting;
 using CastBook.Workbooks.Clearing;
 
 namespace CastBook.Templates;
@@ -44,9 +45,32 @@ public static class StarterBooks
         BookWriter.Write(content with { Sheets = [.. content.Sheets.Select(s => s with { Rows = Answered(s.Spec, answers) })] }, output);
     }
 
+    /// <summary>Writes a shop file that asks what is open and nothing else.</summary>
+    /// <param name="output">Where the .xlsx goes; left open.</param>
+    /// <param name="answers">What is known, such as the names that stand in the list.</param>
+    /// <param name="open">What is asked.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static void WriteQuestions(Stream output, ShopAnswers answers, ShopQuestions open)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(answers);
+        ArgumentNullException.ThrowIfNull(open);
+        // Drop-down lists of the others take their words from these two.
+        bool IsAsked(SheetSpec spec) => spec.Name is AlloysSheet.Name or MaterialsSheet.Name || open.Sheets.Contains(spec.Name)
+            || (spec.Name == SettingsSheet.Name && open.Settings.Count > 0);
+        BookWriter.Write(
+            new BookContent("Shop file", HowTo.Asking,
+            [
+                .. ShopSheets.All.Skip(1).Where(IsAsked).Select(spec => new SheetContent(spec, spec.Name == SettingsSheet.Name
+                    ? [.. RowOf.Settings(answers.Settings).Where(row => open.Settings.Contains((string)row[0]!))]
+                    : Answered(spec, answers))),
+            ]),
+            output);
+    }
+
     private static IReadOnlyList<IReadOnlyList<object?>> Answered(SheetSpec spec, ShopAnswers answers) => spec.Name == SettingsSheet.Name
         ? RowOf.Settings(answers.Settings)
-        : [.. answers.Of(spec.Name).Select(row => RowOf.Headings(spec, [.. row.Keys], [.. row.Values]))];
+        : [.. answers.Lines.Where(l => l.Sheet == spec.Name).Select(l => RowOf.Headings(spec, [.. l.Values.Keys], [.. l.Values.Values]))];
 
     private static BookContent Content(StarterKind kind, UnitHabit units, bool withExamples)
     {

@@ -12,6 +12,7 @@ public static class StarterTexts
     public static IReadOnlySet<string> All { get; } = new HashSet<string>(
         [
             .. Enum.GetValues<StarterKind>().SelectMany(kind => HowTo.Of(kind, withExamples: true).Concat(HowTo.Of(kind, withExamples: false))),
+            .. HowTo.Asking,
             .. Rules.Messages,
             .. ShopSheets.All.Concat([ShortPiecesSheet.Spec, ResultsSheet.Spec, ResultWordsSheet.Spec]).SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
             .. SettingGuide.All.SelectMany(g => g.Choices.Append(g.Name).Append(g.WhatFor)),

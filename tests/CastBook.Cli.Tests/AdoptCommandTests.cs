@@ -106,18 +106,121 @@ public sealed class AdoptCommandTests : IDisposable
     }
 
     [Fact]
-    public void Adopt_WhereNobodyCanAnswer_MakesAShopFileToFillIn()
+    public void Adopt_WhereNobodyCanAnswer_MakesAShopFileThatAsksWhatIsOpen()
     {
-        var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy", "Otter ring;2;1.2;fine silver");
+        var book = Book("Nights.xlsx", "Piece;Qty;Wax weight (g);Alloy;Material", "Otter ring;2;1.2;sterling;Harz", "Gull;1;2;Sterling silver;blue wax", "Fob;1;2;Bronze CuSn10;Harz");
 
         var run = CastBookRun.In(folder, ["adopt", "Nights.xlsx", "--sheet"]);
 
         run.ExitCode.ShouldBe(0, run.Errors);
         run.Output.ShouldContain("shop.xlsx: made.");
         run.Output.ShouldNotContain("Which column");
-        File.Exists(In("shop.xlsx")).ShouldBeTrue();
+        using (var shop = new XLWorkbook(In("shop.xlsx")))
+        {
+            shop.Worksheets.Select(w => w.Name).ShouldBe(["Read me", "Flasks", "Crucibles", "Kilns", "Alloys", "Materials", "Shop"]);
+            Column(shop, "Alloys").ShouldBe(["Alloy", "sterling", "Bronze CuSn10"]);
+            Column(shop, "Materials").ShouldBe(["Material", "Harz", "blue wax"]);
+            Column(shop, "Shop").ShouldBe(["Setting", "Weights include", "Supports share", "Pattern material", "Casting method"]);
+            shop.Worksheet("Shop").DataValidations.Single(v => v.Ranges.Single().RangeAddress.FirstAddress.RowNumber == 5).Value.ShouldBe("\"vacuum perforated,vacuum solid,spin\"");
+        }
+
         CastBookRun.In(folder, ["adopt", "Nights.xlsx", "--sheet"]).Output.ShouldContain("shop.xlsx is the shop file of this folder");
         Directory.GetFiles(folder, "shop*.xlsx").Length.ShouldBe(1);
+        File.Exists(book).ShouldBeTrue();
+    }
+
+    [Fact]
+    public void Adopt_Again_OffersTheOldAnswersAndChangesWhatIsAnsweredAnew()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Weigth (g);Other (g);Alloy", "Otter ring;2;1.2;7;fine silver");
+        Adopt(book, "D", "pattern", "allein", "", "Gießharz", "Harz", "1,12", "Vakuum gelocht", "75 mm", "10 cm", "2", "8", "20", "", "60 ml", "eckig", "300").ShouldBe(0, errors.ToString());
+        output.GetStringBuilder().Clear();
+
+        Adopt(book, "C", "", "", "15", "", "", "1.14", "", "c", "", "125", "3", "", "", "", "0,05 l").ShouldBe(0, errors.ToString());
+
+        var said = output.ToString().ReplaceLineEndings("\n");
+        said.ShouldContain("Its letter [D]: ");
+        said.ShouldContain("Are pieces weighed alone, or with their gates and sprue on (1 piece alone, 2 gates too) [piece alone]: ");
+        said.ShouldContain("  Its density, solid and cured, in g/cm³ (open: by a test cube) [1.12]: ");
+        said.ShouldContain("Flask 75 × 100, 2 owned: Enter keeps it, c changes it: ");
+        said.ShouldContain("Is the floor of your kiln (1 square, 2 round) [square]: ");
+        said.ShouldContain("shop.xlsx: changed; as it was it stands in .castbook/");
+        said.ShouldNotContain("Nothing was");
+        JsonNode.Parse(File.ReadAllText(In("castbook.json")))!.ToJsonString().ShouldBe("""{"shop":"shop.xlsx","columns":{"patternMass":["Weigth (g)"]}}""");
+        var shop = Shop(book);
+        var flask = shop.FlaskSizes.ShouldHaveSingleItem();
+        (flask.Name, flask.Height!.Value.Millimeters, flask.Owned, flask.SprueDiameter!.Value.Millimeters).ShouldBe(("75 × 125", 125, 3, 8));
+        shop.Materials.ShouldHaveSingleItem().Density!.Value.GramsPerCubicCentimeter.ShouldBe(1.14);
+        shop.Crucibles.ShouldHaveSingleItem().Holds!.Value.Milliliters.ShouldBe(50, 1e-9);
+        shop.Kilns.ShouldHaveSingleItem().InsideWidth!.Value.Millimeters.ShouldBe(300);
+        (shop.Settings.CastingMethod, shop.Settings.WeightsIncludeGates, shop.Settings.SupportsShare!.Value.Percent).ShouldBe((Casting.Pouring.CastingMethod.VacuumPerforated, false, 15));
+        Directory.GetFiles(folder, "shop*.xlsx").Length.ShouldBe(1);
+    }
+
+    [Fact]
+    public void Adopt_AgainWithoutAnyAnswer_ChangesNothingAndSaysSo()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy", "Otter ring;2;1.2;fine silver");
+        Adopt(book, "piece alone", "10").ShouldBe(0, errors.ToString());
+        var before = File.ReadAllBytes(In("shop.xlsx"));
+
+        Adopt(book).ShouldBe(0, errors.ToString());
+
+        output.ToString().ShouldContain("Nothing was changed: all answers are as they were.");
+        File.ReadAllBytes(In("shop.xlsx")).ShouldBe(before);
+    }
+
+    [Fact]
+    public void Adopt_ShopFileInInches_IsAnsweredInInches()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy", "Otter ring;2;1.2;fine silver");
+        CastBookRun.In(folder, ["new", "shop", "--units", "us", "--empty"]).ExitCode.ShouldBe(0);
+
+        Adopt(book, "", "", "wax", "", "", "", "spin", "76.2", "4 in", "2").ShouldBe(0, errors.ToString());
+
+        var flask = Shop(book).FlaskSizes.ShouldHaveSingleItem();
+        (flask.InsideDiameter!.Value.Millimeters, flask.Height!.Value.Millimeters).ShouldBe((76.2, 101.6));
+        using var shop = new XLWorkbook(In("shop.xlsx"));
+        shop.Worksheet("Flasks").Cell("B2").GetDouble().ShouldBe(3, 1e-9);
+    }
+
+    // Names of the list stand in the shop file: what is asked of them is asked there.
+    [Fact]
+    public void Adopt_NamesOfTheList_StandInTheShopFileAndAreAskedThere()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy;Material", "Otter ring;2;1.2;Bronze CuSn10;Gießharz");
+        Adopt(book, "piece alone").ShouldBe(0, errors.ToString());
+
+        var filled = BookFile.Fill(book, null, dryRun: true, SettingsFile.Load(folder, null, new Dictionary<string, string>()), TimeProvider.System).Result;
+
+        var places = filled.Findings.Zip(filled.Places).ToLookup(f => f.First.Id, f => f.Second.Text);
+        places["alloy-density-missing"].ShouldHaveSingleItem().ShouldStartWith("shop.xlsx, Alloys!C2 Bronze CuSn10");
+        places["pattern-density-missing"].ShouldHaveSingleItem().ShouldStartWith("shop.xlsx, Materials!C2 Gießharz");
+    }
+
+    [Fact]
+    public void Adopt_ThenShare_TheTemplateHasTheAnswers()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Weigth (g);Alloy", "Otter ring;2;1.2;fine silver");
+        Adopt(book, "C", "pattern", "allein", "", "", "spin", "75", "100", "4").ShouldBe(0, errors.ToString());
+
+        var run = CastBookRun.In(folder, ["share", "Nights.xlsx", "--out", "ours.xlsx"]);
+
+        run.ExitCode.ShouldBe(0, run.Errors);
+        run.Output.ShouldContain("kept  Flasks (1 row of shop.xlsx)");
+        run.Output.ShouldContain("kept  3 settings of shop.xlsx");
+        run.Output.ShouldContain("""left out  your own words for headings; whoever uses it needs them in a castbook.json beside it: {"columns":{"patternMass":["Weigth (g)"]}}""");
+    }
+
+    [Fact]
+    public void Adopt_ListInText_IsLookedAtLikeABook()
+    {
+        File.WriteAllText(In("list.csv"), "Piece;Qty;Weigth (g);Metal\nOtter ring;2;1,2;fine silver\n");
+
+        Adopt(In("list.csv"), "C", "pattern", "piece alone").ShouldBe(0, errors.ToString());
+
+        output.ToString().ShouldContain("list.csv: the list is on sheet Pieces, its headings in row 1");
+        JsonNode.Parse(File.ReadAllText(In("castbook.json")))!["columns"]!.ToJsonString().ShouldBe("""{"patternMass":["Weigth (g)"]}""");
     }
 
     [Theory]
@@ -141,6 +244,11 @@ public sealed class AdoptCommandTests : IDisposable
         using var input = new StringReader(string.Join('\n', answers));
         return AdoptCommand.Run(book, input, output, errors, TimeProvider.System);
     }
+
+    private Planning.Shops.Shop Shop(string book) =>
+        BookFile.Fill(book, null, dryRun: true, SettingsFile.Load(folder, null, new Dictionary<string, string>()), TimeProvider.System).Result.Night.Shop;
+
+    private static List<string> Column(XLWorkbook book, string sheet) => [.. book.Worksheet(sheet).Column(1).CellsUsed().Select(c => c.GetString())];
 
     /// <summary>A book of the shop's own.</summary>
     private string Book(string name, params string[] lines)

@@ -2,7 +2,8 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CastBook.Templates;
+using CastBook.Workbooks.Adopting;
+using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Settings;
 
 namespace CastBook.Cli.Adopting;
@@ -18,9 +19,9 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
     private static readonly JsonDocumentOptions Lenient = new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip };
 
     /// <summary>Writes a shop file under a name that is free.</summary>
-    /// <param name="answers">What was said of the shop.</param>
+    /// <param name="write">Writes what is in it.</param>
     /// <returns>Its name.</returns>
-    public string WriteShop(ShopAnswers answers)
+    public string WriteShop(Action<Stream> write)
     {
         var name = "shop.xlsx";
         for (var number = 2; File.Exists(Path.Combine(folder, name)); number++)
@@ -29,17 +30,31 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
         }
 
         using var made = new MemoryStream();
-        StarterBooks.WriteShop(made, answers);
+        write(made);
         using var file = new FileStream(Path.Combine(folder, name), FileMode.CreateNew, FileAccess.Write);
         made.WriteTo(file);
         output.WriteLine($"{name}: made. It holds what you own and have decided, for every book of this folder.");
         return name;
     }
 
+    /// <summary>Writes answers into a shop file that stands there.</summary>
+    /// <param name="path">The shop file.</param>
+    /// <param name="answers">What changed.</param>
+    public void ChangeShop(string path, ShopAnswers answers)
+    {
+        var (left, backup) = BookFile.Answer(path, answers, clock);
+        var name = Path.GetFileName(path);
+        output.WriteLine(backup is null ? $"{name}: as it was." : $"{name}: changed; as it was it stands in .castbook/{Path.GetFileName(backup)}");
+        foreach (var answer in left)
+        {
+            output.WriteLine($"{name} has no place for this, add it yourself: {answer}");
+        }
+    }
+
     /// <summary>Adds to <c>castbook.json</c> what it does not say yet.</summary>
     /// <param name="shop">The shop file to name; missing for none.</param>
-    /// <param name="headings">Headings by the field they mean.</param>
-    public void WriteSettings(string? shop, IReadOnlyDictionary<string, string> headings)
+    /// <param name="headings">Headings by the field they mean, and the heading that each takes the place of.</param>
+    public void WriteSettings(string? shop, IReadOnlyDictionary<string, NamedHeading> headings)
     {
         var path = Path.Combine(folder, SettingsFile.Name);
         var was = File.Exists(path) ? File.ReadAllText(path) : null;
@@ -68,7 +83,7 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
         File.Move(temporary, path, overwrite: true);
     }
 
-    private static void Add(JsonObject root, IReadOnlyDictionary<string, string> headings)
+    private static void Add(JsonObject root, IReadOnlyDictionary<string, NamedHeading> headings)
     {
         if (Member(root, SettingsFile.ColumnsKey) is not JsonObject columns)
         {
@@ -77,18 +92,16 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
 
         foreach (var (field, heading) in headings)
         {
-            switch (Member(columns, field))
+            var standing = Member(columns, field);
+            List<string> words = standing switch
             {
-                case JsonArray words:
-                    words.Add((JsonNode)heading);
-                    break;
-                case JsonValue one:
-                    columns[one.GetPropertyName()] = new JsonArray(one.DeepClone(), heading);
-                    break;
-                default:
-                    columns[field] = new JsonArray(heading);
-                    break;
-            }
+                JsonArray several => [.. several.Select(w => (string)w!)],
+                JsonValue one => [(string)one!],
+                _ => [],
+            };
+            words.RemoveAll(w => w == heading.Was);
+            words.Add(heading.Heading);
+            columns[standing?.GetPropertyName() ?? field] = new JsonArray([.. words.Select(w => (JsonNode)w)]);
         }
     }
 

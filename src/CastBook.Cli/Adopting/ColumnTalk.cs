@@ -31,25 +31,37 @@ internal static class ColumnTalk
     /// <summary>Asks which columns are meant; gives their headings by field.</summary>
     /// <param name="prompt">Where it is asked.</param>
     /// <param name="look">What was seen.</param>
-    public static Dictionary<string, string> Ask(Prompt prompt, BookLook look)
+    /// <param name="told">The headings that were told before, by field; they are offered again.</param>
+    public static Dictionary<string, NamedHeading> Ask(Prompt prompt, BookLook look, IReadOnlyDictionary<string, IReadOnlyList<string>> told)
     {
-        var named = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var field in look.Missing.Concat(look.Columns.Select(c => c.Nearest).OfType<string>()).Distinct())
+        var named = new Dictionary<string, NamedHeading>(StringComparer.Ordinal);
+        var known = look.Columns.Where(c => c.Field is { } field && told.TryGetValue(field, out var words) && words.Contains(c.Heading)).ToDictionary(c => c.Field!);
+        foreach (var field in known.Keys.Concat(look.Missing).Concat(look.Columns.Select(c => c.Nearest).OfType<string>()).Distinct())
         {
-            var near = look.Columns.FirstOrDefault(c => c.Nearest == field);
+            var (near, was) = (look.Columns.FirstOrDefault(c => c.Nearest == field), known.GetValueOrDefault(field));
             var hint = near is null ? "" : $"; {near.Letter} comes near";
-            while (prompt.Words($"Which column holds {PieceWords.Of(field)}? Its letter{hint}") is { } letter)
+            while (prompt.Words($"Which column holds {PieceWords.Of(field)}? Its letter{hint}", was?.Letter) is { } letter)
             {
-                if (look.Columns.FirstOrDefault(c => c.Letter.Equals(letter, StringComparison.OrdinalIgnoreCase) && c.Field is null) is { } column)
+                var free = look.Columns.Where(c => c.Field is null || c == was).ToList();
+                if (free.Find(c => c.Letter.Equals(letter, StringComparison.OrdinalIgnoreCase)) is { } column)
                 {
-                    named[field] = column.Heading;
+                    if (column != was)
+                    {
+                        named[field] = new NamedHeading(column.Heading, was?.Heading);
+                    }
+
                     break;
                 }
 
-                prompt.Say($"  Type one of {string.Join(", ", look.Columns.Where(c => c.Field is null).Select(c => c.Letter))}. Enter alone leaves it open.");
+                prompt.Say($"  Type one of {string.Join(", ", free.Select(c => c.Letter))}. Enter alone {(was is null ? "leaves it open" : "keeps it as it was")}.");
             }
         }
 
         return named;
     }
 }
+
+/// <summary>A heading that was told.</summary>
+/// <param name="Heading">The heading.</param>
+/// <param name="Was">The heading told before, whose place it takes; missing for none.</param>
+internal sealed record NamedHeading(string Heading, string? Was);

@@ -1,8 +1,9 @@
 using System.Globalization;
+using CastBook.Workbooks.Adopting;
 
 namespace CastBook.Cli.Adopting;
 
-/// <summary>Asks on a terminal, a question a line; Enter alone leaves a question open.</summary>
+/// <summary>Asks on a terminal, a question a line; Enter alone leaves a question open, or keeps what was answered before.</summary>
 /// <param name="input">Where answers are typed.</param>
 /// <param name="output">Where questions are put.</param>
 internal sealed class Prompt(TextReader input, TextWriter output)
@@ -13,61 +14,62 @@ internal sealed class Prompt(TextReader input, TextWriter output)
 
     /// <summary>Asks for words.</summary>
     /// <param name="question">The question.</param>
-    public string? Words(string question)
+    /// <param name="was">What was answered before; missing where nothing was.</param>
+    public string? Words(string question, string? was = null)
     {
-        output.Write($"{question}: ");
-        return input.ReadLine()?.Trim() is { Length: > 0 } typed ? typed : null;
+        output.Write(was is null ? $"{question}: " : $"{question} [{was}]: ");
+        return input.ReadLine()?.Trim() is { Length: > 0 } typed ? typed : was;
     }
 
     /// <summary>Asks for one of a few words, by word or by number.</summary>
     /// <param name="question">The question.</param>
     /// <param name="choices">The words.</param>
-    public string? Choice(string question, IReadOnlyList<string> choices)
+    /// <param name="about">What it is about, by which words of other languages are known.</param>
+    /// <param name="was">What was answered before; missing where nothing was.</param>
+    public string? Choice(string question, IReadOnlyList<string> choices, string about, string? was = null)
     {
         var offered = string.Join(", ", choices.Select((c, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1} {c}")));
-        while (Words($"{question} ({offered})") is { } typed)
+        while (Words($"{question} ({offered})", was) is { } typed)
         {
             var chosen = int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
                 ? choices.ElementAtOrDefault(number - 1)
-                : choices.FirstOrDefault(c => c.Equals(typed, StringComparison.OrdinalIgnoreCase));
+                : choices.FirstOrDefault(c => c.Equals(typed, StringComparison.OrdinalIgnoreCase)) ?? TypedAnswer.Word(about, typed);
             if (chosen is not null)
             {
                 return chosen;
             }
 
-            Say($"  Type one of the words or its number: {offered}. Enter alone leaves it open.");
+            Say($"  Type one of the words or its number: {offered}. {EnterAlone(was)}");
         }
 
         return null;
     }
 
     /// <summary>Asks for a number.</summary>
-    /// <param name="question">The question, with its unit.</param>
+    /// <param name="question">The question.</param>
+    /// <param name="unit">The unit it is counted in; empty for a count.</param>
+    /// <param name="was">What was answered before; missing where nothing was.</param>
     /// <param name="mayBeZero">Whether 0 is an answer.</param>
-    public double? Number(string question, bool mayBeZero = false)
+    public double? Number(string question, string unit, double? was = null, bool mayBeZero = false)
     {
-        while (Words(question) is { } typed)
+        var shown = was?.ToString("0.###", CultureInfo.InvariantCulture);
+        while (Words(question, shown) is { } typed)
         {
-            if (Read(typed) is { } number && (number > 0 || (number == 0 && mayBeZero)))
+            if (typed == shown)
+            {
+                return was;
+            }
+
+            if (TypedAnswer.Number(typed, unit) is { } number && (number > 0 || (number == 0 && mayBeZero)))
             {
                 return number;
             }
 
-            Say("  Type the number in digits, such as 12.4 or 1500, without its unit. Enter alone leaves it open.");
+            Say($"  Type the number in digits, such as {(unit.Length == 0 ? "4" : $"12.4 or 1500, in {unit}")}. {EnterAlone(was)}");
         }
 
         return null;
     }
 
-    /// <summary>A number with a point or a comma; one that may mean thousands is none.</summary>
-    private static double? Read(string typed)
-    {
-        var comma = typed.IndexOf(',', StringComparison.Ordinal);
-        if (comma >= 0 && typed.Length - comma == 4)
-        {
-            return null;
-        }
-
-        return double.TryParse(typed.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
-    }
+    private static string EnterAlone(object? was) => was is null ? "Enter alone leaves it open." : "Enter alone keeps it as it was.";
 }

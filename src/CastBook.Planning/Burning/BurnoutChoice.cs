@@ -38,7 +38,7 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
         var flaskClass = FlaskClasses.Of(size.Size.InsideDiameter!.Value, size.Size.Height!.Value);
         if (stonesIn || flaskClass is null)
         {
-            findings.Add(Catalogue.ScheduleMissing.At(Subject.Flask(letter), letter, stonesIn
+            findings.Add(Catalogue.ScheduleMissing.At([Subject.Flask(letter), new(SubjectKind.Schedule, "")], letter, stonesIn
                 ? "stones are in it and the Schedules sheet has nothing for stones"
                 : $"\"{size.Size.Name}\" is larger than the usual schedules serve"));
             return null;

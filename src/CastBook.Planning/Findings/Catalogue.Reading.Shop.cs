@@ -19,6 +19,18 @@ public static partial class Catalogue
         "shop-name-twice", Severity.Check,
         "The {0} stands twice on sheet {1}.", "Only the first line of it was read.", "Rename or delete the other line.");
 
+    /// <summary>A line of the book that says something else than the shop file's line of that name.</summary>
+    public static FindingKind ShopFileDiffers => new(
+        "shop-file-differs", Severity.Note,
+        "Of {0} the book says \"{1}\" under {2}, and {3} says \"{4}\".", "The book wins over the shop file, so \"{1}\" was used.",
+        "Mend the one that is wrong; an empty cell in the book leaves it to the shop file.");
+
+    /// <summary>A burnout schedule that stands in the book and, with other stages, in the shop file.</summary>
+    public static FindingKind ShopFileSchedule => new(
+        "shop-file-schedule-differs", Severity.Note,
+        "Schedule {0} stands in the book and, otherwise, in {1}.", "The book wins over the shop file, so its lines were used.",
+        "Delete the lines that no longer hold.");
+
     /// <summary>A stage without target or hold.</summary>
     public static FindingKind ScheduleStageIncomplete => new(
         "schedule-stage-incomplete", Severity.Stop,

@@ -36,7 +36,7 @@ internal sealed class CrucibleBook
         Open = rows.Count == 0 && fromSetting is null;
         if (Open && said.All.Count == before)
         {
-            said.Add(Catalogue.CrucibleUnknown.At(Subject.Setting(SettingName.CrucibleHolds)));
+            said.Add(Catalogue.CrucibleUnknown.At([Subject.Setting(SettingName.CrucibleHolds), new(SubjectKind.Crucible, "")]));
         }
     }
 

@@ -28,7 +28,7 @@ internal sealed class MaterialBook(Shop shop)
         var usual = settings.PatternMaterial?.Trim() ?? "";
         var name = written.Length == 0 ? usual : written;
         var isUsual = written.Length == 0 || IsSame(written, usual);
-        var rows = Rows(name);
+        var rows = Rows(name, isKnown: isUsual && settings.PatternDensity is not null);
         var row = rows.Count == 1 ? rows[0] : null;
         var density = row?.Density ?? row?.CubeDensity ?? (isUsual ? settings.PatternDensity : null);
         var kind = row?.Kind ?? MaterialWords.KindIn(row?.Name ?? name) ?? MaterialWords.KindIn(name);
@@ -43,8 +43,9 @@ internal sealed class MaterialBook(Shop shop)
         };
     }
 
-    // By its name, else by what its words mean; else every row that says all that the name says, as "castable resin" does of "resin".
-    private List<Material> Rows(string name)
+    // By its name, else by what its words mean; else every row that says all that the name says, as "castable resin" does of "resin":
+    // but never a row of a longer name for one whose density the shop has said.
+    private List<Material> Rows(string name, bool isKnown)
     {
         var wanted = MaterialWords.Of(name);
         if (shop.Materials.FirstOrDefault(m => string.Equals(m.Name.Trim(), name, StringComparison.OrdinalIgnoreCase)) is { } row)
@@ -53,7 +54,7 @@ internal sealed class MaterialBook(Shop shop)
         }
 
         var same = wanted.Count == 0 ? [] : shop.Materials.Where(m => IsSame(m.Name, name)).ToList();
-        return same.Count > 0 || wanted.Count == 0 ? same : [.. shop.Materials.Where(m => wanted.All(MaterialWords.Of(m.Name).Contains))];
+        return same.Count > 0 || wanted.Count == 0 || isKnown ? same : [.. shop.Materials.Where(m => wanted.All(MaterialWords.Of(m.Name).Contains))];
     }
 
     private IReadOnlyList<string> Nearest(string name) =>

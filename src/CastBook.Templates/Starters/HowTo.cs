@@ -48,6 +48,18 @@ internal static class HowTo
         "10. The makers' data sheets and local rules come first.",
     ];
 
+    /// <summary>The lines of a shop file that only asks what a list leaves open.</summary>
+    public static IReadOnlyList<string> Asking { get; } =
+    [
+        "What only you know",
+        "1. Answer on each sheet what you can. What stays empty is asked where it matters when a book is filled.",
+        "2. Alloys and Materials: the names are those of your list. Type what the data sheets say; of a pattern material a solid test cube tells the density.",
+        "3. Flasks, Crucibles and Kilns: a line for each. Measure inside.",
+        "4. Shop: answers that hold for every line.",
+        "5. Fill a book of the folder, not this one: CastBook only reads it here.",
+        "6. The makers' data sheets and local rules come first.",
+    ];
+
     private static readonly string[] Results =
     [
         "How to use this log",

@@ -128,10 +128,10 @@ internal static class SheetWriter
 
     private static void Settings(IXLWorksheet sheet, SheetContent content)
     {
-        for (var i = 0; i < SettingsSheet.Settings.Count; i++)
+        for (var i = 0; i < content.Rows.Count; i++)
         {
             var row = content.HeadingRow + 1 + i;
-            Rules.Apply(sheet.Range(row, 2, row, 2), SettingsSheet.Settings[i]);
+            Rules.Apply(sheet.Range(row, 2, row, 2), SettingGuide.Of((string)content.Rows[i][0]!));
         }
     }
 

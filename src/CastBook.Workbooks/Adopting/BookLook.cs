@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Rows;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
@@ -13,13 +14,29 @@ namespace CastBook.Workbooks.Adopting;
 /// <param name="Sheet">The sheet with the list.</param>
 /// <param name="HeadingRow">The row of its headings.</param>
 /// <param name="Columns">The columns, from left to right.</param>
-/// <param name="Shop">What the book and the files around it say of the shop; missing where the list is not known well enough to be read.</param>
-/// <param name="SaysWhatIsWeighed">Whether the list or the shop says what the weights weigh.</param>
-/// <param name="SettingsSaid">The settings that somebody has answered, by name.</param>
-/// <param name="Refusal">Why the list cannot be filled as it is; missing where it can.</param>
-public sealed record BookLook(
-    string Sheet, int HeadingRow, IReadOnlyList<SeenColumn> Columns, Shop? Shop, bool SaysWhatIsWeighed, IReadOnlySet<string> SettingsSaid, string? Refusal)
+public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenColumn> Columns)
 {
+    /// <summary>What the book and the files around it say of the shop; missing where the list is not known well enough to be read.</summary>
+    public Shop? Shop { get; private init; }
+
+    /// <summary>What the shop file alone says; missing where there is none.</summary>
+    public Shop? File { get; private init; }
+
+    /// <summary>Whether the list says by its heading what the weights weigh, or has none.</summary>
+    public bool SaysWhatIsWeighed { get; private init; }
+
+    /// <summary>The settings that somebody has answered, and who, by name.</summary>
+    public IReadOnlyDictionary<string, SettingOrigin> Said { get; private init; } = new Dictionary<string, SettingOrigin>();
+
+    /// <summary>The alloys that the list names and the shop has no line of, each once, as first written.</summary>
+    public IReadOnlyList<string> Alloys { get; private init; } = [];
+
+    /// <summary>The pattern materials that the list names and the shop has no line of, each once, as first written.</summary>
+    public IReadOnlyList<string> Materials { get; private init; } = [];
+
+    /// <summary>Why the list cannot be filled as it is; missing where it can.</summary>
+    public string? Refusal { get; private init; }
+
     /// <summary>The columns that a list cannot do without, and that this one lacks.</summary>
     public IReadOnlyList<string> Missing
     {
@@ -35,25 +52,29 @@ public sealed record BookLook(
         }
     }
 
-    /// <summary>Looks at a book; it is only read.</summary>
-    /// <param name="path">The workbook.</param>
+    /// <summary>Looks at a book, or a list in separated text; it is only read.</summary>
+    /// <param name="path">The workbook or the text.</param>
     /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
-    /// <exception cref="BookRefusedException">The workbook cannot be read, or no row in it looks like headings.</exception>
+    /// <exception cref="BookRefusedException">It cannot be read, or no row in it looks like headings.</exception>
     public static BookLook At(string path, BookSettings settings)
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(settings);
+        var file = ShopFile.Read(settings)?.Alone();
         try
         {
-            using var book = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            using Stream book = TextFile.Is(path)
+                ? TextFile.AsBook(path)
+                : new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             try
             {
-                return Known(BookReader.Read(book, settings, Path.GetFileName(path)));
+                var name = TextFile.Is(path) ? "" : Path.GetFileName(path);
+                return Known(BookReader.Read(book, settings, name)) with { File = file };
             }
             catch (BookRefusedException e) when (e.Finding.Kind == Catalogue.ListNotFoundNear)
             {
                 book.Position = 0;
-                return Unknown(book, settings, e);
+                return Unknown(book, settings, e) with { File = file };
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -69,18 +90,22 @@ public sealed record BookLook(
         using var package = reading.Package;
         var list = reading.Lists[0];
         var fields = list.Columns.ToDictionary(c => c.Value, c => c.Key);
-        return new BookLook(
-            list.Sheet.Name,
-            list.HeadingRow,
-            Seen(list.Grid, list.HeadingRow, fields, [.. list.OwnColumns.Values]),
-            reading.Night.Shop,
-            reading.Night.WeightsAreOf != WeightMeaning.Unknown || !list.Columns.ContainsKey(PieceField.PatternMass),
-            reading.Origins.Keys.ToHashSet(StringComparer.OrdinalIgnoreCase),
-            Refusal: null);
+        return new BookLook(list.Sheet.Name, list.HeadingRow, Seen(list.Grid, list.HeadingRow, fields, [.. list.OwnColumns.Values]))
+        {
+            Shop = reading.Night.Shop,
+            SaysWhatIsWeighed = (reading.Night.WeightsAreOf != WeightMeaning.Unknown && !reading.Origins.ContainsKey(SettingName.WeightsAreOf))
+                || !list.Columns.ContainsKey(PieceField.PatternMass),
+            Said = reading.Origins,
+            Alloys = [.. NamesInUse.Alloys(reading.Night.Pieces, reading.Night.Shop).Where(IsName)],
+            Materials = [.. NamesInUse.Materials(reading.Night.Pieces, reading.Night.Shop).Where(IsName)],
+        };
     }
 
+    // A sentence in the column of names is a remark.
+    private static bool IsName(string text) => text.Length <= ShopTable.LongestName;
+
     /// <summary>The row with the most headings that are known, else the first with the most texts.</summary>
-    private static BookLook Unknown(FileStream book, BookSettings settings, BookRefusedException refusal)
+    private static BookLook Unknown(Stream book, BookSettings settings, BookRefusedException refusal)
     {
         using var package = BookPackage.Open(book, settings.Caps);
         var (strings, marks) = (SharedStrings.Read(package), OwnMarks.Of(package));
@@ -95,7 +120,7 @@ public sealed record BookLook(
                 if (headings.Texts.Count >= 2 && worth > (best?.Worth ?? 0))
                 {
                     var columns = Seen(grid, row, headings.Match.Fields.ToDictionary(f => f.Value.Column, f => f.Key), []);
-                    best = (worth, new BookLook(sheet.Name, row, columns, null, false, new HashSet<string>(), refusal.Message));
+                    best = (worth, new BookLook(sheet.Name, row, columns) { Refusal = refusal.Message });
                 }
             }
         }

@@ -22,8 +22,8 @@ internal sealed class InputPlaces(BookReading reading)
     // A setting may stand on the Shop sheet and still have its value from somewhere else: who said it last was noted on reading.
     private string PlaceOf(Subject subject) =>
         subject.Kind == SubjectKind.Setting && reading.Origins.TryGetValue(subject.Key, out var origin) ? origin.From
+        : reading.Cells.InFile(subject) is { } place ? place
         : (OfTypedFlask(subject) ?? reading.Cells.Find(subject)) is { } cell ? cell.ToString()
-        : reading.ShopFile is { } file ? $"the shop file {Path.GetFileName(file)}"
         : $"the sheet {Places.SheetOf(subject.Kind)}";
 
     // A wish for a flask that was typed into our own column.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Adopting;
 using CastBook.Workbooks.Clearing;
 using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Settings;
@@ -125,6 +126,23 @@ public static partial class BookFile
         return Write(
             new Job(path, null, DryRun: false, clock, BeforeCommit: null),
             (book, output, bookName) => RowClearing.Clear(book, output, bookName, rows));
+    }
+
+    /// <summary>Writes answers into a shop file.</summary>
+    /// <param name="path">The shop file.</param>
+    /// <param name="answers">The answers.</param>
+    /// <param name="clock">For the backup's name.</param>
+    /// <returns>Answers for which the file has no place, and the backup's path where one was made.</returns>
+    /// <exception cref="BookRefusedException">The shop file cannot be read.</exception>
+    /// <exception cref="BookNotWrittenException">The result could not be put in its place.</exception>
+    /// <exception cref="Verifying.BrokenOutputException">A fault of CastBook; nothing was written.</exception>
+    public static (IReadOnlyList<string> Left, string? Backup) Answer(string path, ShopAnswers answers, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(answers);
+        return Write(
+            new Job(path, null, DryRun: false, clock, BeforeCommit: null),
+            (book, output, bookName) => ShopFileEdit.Write(book, output, bookName, answers));
     }
 
     private static UndoResult Restore(string original, FileStream output)

@@ -59,6 +59,17 @@ public static class TextFile
         }
     }
 
+    /// <summary>A list in text as a plain workbook in memory.</summary>
+    /// <param name="path">The list.</param>
+    /// <exception cref="BookRefusedException">The list cannot be read.</exception>
+    internal static MemoryStream AsBook(string path)
+    {
+        var book = new MemoryStream();
+        TextBook.Write(TextTable.Read(TextDecoder.Decode(Bytes(path))), book);
+        book.Position = 0;
+        return book;
+    }
+
     private static string? TemplateBeside(string path) =>
         Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, TextTemplate.FileName) is var beside && File.Exists(beside) ? beside : null;
 

@@ -45,13 +45,7 @@ public static class BookReader
         var values = new CellValues(formats, package.Date1904);
         var marks = OwnMarks.Of(package);
         var cells = new CellMap();
-        var file = ShopFile.Read(settings);
-        var shop = new ShopReader(package, strings, values, marks, settings, cells).Read(file);
-        if (file is not null)
-        {
-            shop = shop with { Shop = ShopFile.Under(shop, file), Findings = [.. shop.Findings, .. file.Findings] };
-        }
-
+        var shop = new ShopReader(package, strings, values, marks, settings, cells).Read(ShopFile.Read(settings));
         var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
         var wanted = WantedSheets.Of(shop.Shop.Settings, settings, cells);
         var found = new ListFinder(package, strings, settings.Columns, marks, [.. shop.Sheets.Keys]).Find([.. package.Sheets.Where(s => !taken.Contains(s))], wanted);
@@ -85,7 +79,6 @@ public static class BookReader
             Origins = settings.Night is { } asked
                 ? new Dictionary<string, SettingOrigin>(shop.Origins, StringComparer.OrdinalIgnoreCase) { [SettingName.Night] = new(asked, "the command line") }
                 : shop.Origins,
-            ShopFile = settings.ShopFile,
             Findings = [.. lists.Findings, .. shop.Findings, .. aboutClock, .. UnknownColumns(settings)],
         };
     }

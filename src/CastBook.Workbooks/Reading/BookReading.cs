@@ -33,9 +33,6 @@ public sealed record BookReading
     /// <summary>Who said which setting, by its name; settings that nobody has said are missing.</summary>
     public required IReadOnlyDictionary<string, SettingOrigin> Origins { get; init; }
 
-    /// <summary>Path of the shop file; missing where there is none.</summary>
-    public string? ShopFile { get; init; }
-
     /// <summary>What reading found.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
@@ -49,6 +46,7 @@ public sealed class CellMap
 {
     private readonly Dictionary<Subject, CellRef> cells = [];
     private readonly List<PieceSheet> lists = [];
+    private ShopFile? file;
 
     /// <summary>Says where a subject stands; the last word wins.</summary>
     /// <param name="subject">The subject.</param>
@@ -65,7 +63,16 @@ public sealed class CellMap
 
     /// <summary>Where a link leads: the cell of a subject, else the heading of the sheet where it can be typed; null where there is neither.</summary>
     /// <param name="subject">The subject.</param>
-    public CellRef? FindPlace(Subject subject) => Find(subject) ?? Find(new Subject(subject.Kind, ""));
+    public CellRef? FindPlace(Subject subject) => InFile(subject) is null ? Find(subject) ?? Find(new Subject(subject.Kind, "")) : null;
+
+    /// <summary>Where a subject stands in the shop file, in words, if it stands there and not as exactly in the book: <c>shop.xlsx, Flasks!I2</c>.</summary>
+    /// <param name="subject">The subject.</param>
+    internal string? InFile(Subject subject) =>
+        file is null || cells.ContainsKey(subject) || (Find(subject) is not null && !file.Cells.cells.ContainsKey(subject)) ? null : file.PlaceOf(subject);
+
+    /// <summary>Says in which file the shop's lines stand that the book has not.</summary>
+    /// <param name="below">The shop file.</param>
+    internal void LiesOver(ShopFile below) => file = below;
 
     /// <summary>Whether some subject stands in a cell.</summary>
     /// <param name="cell">The cell.</param>

@@ -62,6 +62,18 @@ public static class OwnName
     /// <summary>First cell of an Alloys sheet that CastBook added.</summary>
     public const string AlloysQuestions = "CastBook_AlloysQuestions";
 
+    /// <summary>First cell of a Crucibles sheet that CastBook added.</summary>
+    public const string CruciblesQuestions = "CastBook_CruciblesQuestions";
+
+    /// <summary>First cell of a Kilns sheet that CastBook added.</summary>
+    public const string KilnsQuestions = "CastBook_KilnsQuestions";
+
+    /// <summary>First cell of an Investments sheet that CastBook added.</summary>
+    public const string InvestmentsQuestions = "CastBook_InvestmentsQuestions";
+
+    /// <summary>First cell of a Schedules sheet that CastBook added.</summary>
+    public const string SchedulesQuestions = "CastBook_SchedulesQuestions";
+
     /// <summary>The hidden name of a column in one of several lists, such as <c>CastBook_Flask_2</c>; the first list's bears no number.</summary>
     /// <param name="name">The column's name.</param>
     /// <param name="list">The list's number, from 1.</param>

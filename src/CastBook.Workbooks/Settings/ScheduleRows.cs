@@ -9,23 +9,52 @@ namespace CastBook.Workbooks.Settings;
 /// <summary>Reads burnout schedules: the rows of one name, a stage each.</summary>
 internal static class ScheduleRows
 {
-    /// <summary>The schedules; one with a stage that is not whole is left out, because a burnout is never guessed.</summary>
-    public static IReadOnlyList<ShopSchedule> Read(ShopTable table, CellMap cells)
+    /// <summary>The schedules of the book, then those that only the shop file has; one with a stage that is not whole is left out, because a burnout is never guessed.</summary>
+    /// <param name="book">The book's sheet; missing where it has none.</param>
+    /// <param name="cells">Takes down where the book's lines stand.</param>
+    /// <param name="file">The shop file; missing where there is none.</param>
+    /// <param name="under">Its sheet; missing where it has none.</param>
+    public static IReadOnlyList<ShopSchedule> Read(ShopTable? book, CellMap cells, ShopFile? file, ShopTable? under)
     {
-        var schedules = new List<ShopSchedule>();
-        foreach (var rows in table.Rows(continued: true).GroupBy(r => r.Name, StringComparer.OrdinalIgnoreCase))
+        var below = ByName(under);
+        var schedules = new List<ShopSchedule?>();
+        book?.Map(cells);
+        foreach (var rows in ByName(book))
         {
-            rows.First().Map(cells);
-            if (Schedule(table, [.. rows]) is { } schedule)
+            if (below.Find(r => ShopLines.IsSame(r[0].Name, rows[0].Name)) is { } found)
             {
-                schedules.Add(schedule);
+                if (rows.All(r => r.IsBare))
+                {
+                    continue;
+                }
+
+                // Stages of two sheets never mix: the book's schedule is used whole.
+                below.Remove(found);
+                found[0].Named(rows[0].Name).Map(file!.Cells);
+                if (rows.Count != found.Count || rows.Zip(found).Any(r => !r.First.SaysTheSame(r.Second)))
+                {
+                    var subject = new Subject(SubjectKind.Schedule, rows[0].Name);
+                    book!.Findings.Add(Catalogue.ShopFileSchedule.At(subject, rows[0].Name, file.PlaceOf(subject)!));
+                }
             }
+
+            rows[0].Map(cells);
+            schedules.Add(Schedule(book!, rows));
         }
 
-        return schedules;
+        foreach (var rows in below)
+        {
+            rows[0].Map(file!.Cells);
+            schedules.Add(Schedule(under!, rows));
+        }
+
+        return [.. schedules.OfType<ShopSchedule>()];
     }
 
-    private static ShopSchedule? Schedule(ShopTable table, IReadOnlyList<ShopRow> rows)
+    private static List<List<ShopRow>> ByName(ShopTable? table) =>
+        [.. (table?.Rows(continued: true) ?? []).GroupBy(r => r.Name, StringComparer.OrdinalIgnoreCase).Select(g => g.ToList())];
+
+    private static ShopSchedule? Schedule(ShopTable table, List<ShopRow> rows)
     {
         var stages = new List<(double Order, BurnoutStage Stage)>();
         foreach (var row in rows)

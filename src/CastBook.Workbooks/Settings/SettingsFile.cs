@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 using Microsoft.Extensions.Configuration;
@@ -73,6 +75,14 @@ public static class SettingsFile
     /// <summary>A new <c>castbook.json</c> that names a shop file.</summary>
     /// <param name="shop">The shop file's name.</param>
     public static byte[] NamingShop(string shop) => Encoding.UTF8.GetBytes($"{{ \"{ShopKey}\": {JsonSerializer.Serialize(shop)} }}\n");
+
+    /// <summary>A <c>castbook.json</c> in one line that makes headings known.</summary>
+    /// <param name="words">The headings by field.</param>
+    public static string NamingHeadings(IReadOnlyDictionary<string, IReadOnlyList<string>> words)
+    {
+        var columns = new JsonObject(words.Select(w => KeyValuePair.Create<string, JsonNode?>(w.Key, new JsonArray([.. w.Value.Select(h => (JsonNode)h)]))));
+        return new JsonObject { [ColumnsKey] = columns }.ToJsonString(new JsonSerializerOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    }
 
     private static string VariableOf(string setting) => VariablePrefix + setting.Replace(' ', '_').ToUpperInvariant();
 

@@ -8,31 +8,34 @@ using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Settings;
 
-/// <summary>The shop file: a workbook whose shop sheets stand in for those that a book lacks.</summary>
-internal static class ShopFile
+/// <summary>The shop file: a workbook whose shop sheets stand below those of a book, line by line.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Tables">Its sheets, by their usual name.</param>
+/// <param name="Settings">What its Shop sheet says.</param>
+/// <param name="Origins">Who said which setting.</param>
+/// <param name="Cells">Where its lines stand.</param>
+/// <param name="Findings">What was found in its Shop sheet.</param>
+internal sealed record ShopFile(
+    string Name, IReadOnlyDictionary<string, ShopTable> Tables, Planning.Shops.Settings Settings,
+    IReadOnlyDictionary<string, SettingOrigin> Origins, CellMap Cells, IReadOnlyList<Finding> Findings)
 {
     /// <summary>Reads the shop file that the settings name; null where they name none.</summary>
     /// <exception cref="BookRefusedException">The file is missing or no workbook.</exception>
-    public static ShopReading? Read(BookSettings settings)
+    public static ShopFile? Read(BookSettings settings)
     {
         if (settings.ShopFile is not { } path)
         {
             return null;
         }
 
-        var name = Path.GetFileName(path);
         try
         {
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             BookGate.Admit(stream, path);
             using var package = BookPackage.Open(stream, settings.Caps);
             var values = new CellValues(NumberFormats.Read(package), package.Date1904);
-            var reading = new ShopReader(package, SharedStrings.Read(package), values, OwnMarks.Of(package), BookSettings.None, new CellMap()).Read(null);
-            return reading with
-            {
-                Origins = reading.Origins.ToDictionary(o => o.Key, o => o.Value with { From = $"the shop file {name}, {o.Value.From}" }, StringComparer.OrdinalIgnoreCase),
-                Findings = [.. reading.Findings.Select(f => f with { Seen = $"In {name}: {f.Seen}" })],
-            };
+            var cells = new CellMap();
+            return new ShopReader(package, SharedStrings.Read(package), values, OwnMarks.Of(package), BookSettings.None, cells).AsFile(Path.GetFileName(path));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -40,19 +43,25 @@ internal static class ShopFile
         }
     }
 
-    /// <summary>The book's own shop, with the sheets it lacks from the shop file.</summary>
-    public static Shop Under(ShopReading book, ShopReading file)
+    /// <summary>The shop as this file alone says it.</summary>
+    public Shop Alone() => new()
     {
-        bool Lacks(ShopSheet sheet) => !book.Sheets.ContainsKey(sheet.Name);
-        return book.Shop with
-        {
-            FlaskSizes = Lacks(ShopSheet.Flasks) ? file.Shop.FlaskSizes : book.Shop.FlaskSizes,
-            Crucibles = Lacks(ShopSheet.Crucibles) ? file.Shop.Crucibles : book.Shop.Crucibles,
-            Kilns = Lacks(ShopSheet.Kilns) ? file.Shop.Kilns : book.Shop.Kilns,
-            Alloys = Lacks(ShopSheet.Alloys) ? file.Shop.Alloys : book.Shop.Alloys,
-            Materials = Lacks(ShopSheet.Materials) ? file.Shop.Materials : book.Shop.Materials,
-            Investments = Lacks(ShopSheet.Investments) ? file.Shop.Investments : book.Shop.Investments,
-            Schedules = Lacks(ShopSheet.Schedules) ? file.Shop.Schedules : book.Shop.Schedules,
-        };
-    }
+        FlaskSizes = Lines(ShopSheet.Flasks, ShopRecords.Flask),
+        Crucibles = Lines(ShopSheet.Crucibles, ShopRecords.Crucible),
+        Kilns = Lines(ShopSheet.Kilns, ShopRecords.Kiln),
+        Alloys = Lines(ShopSheet.Alloys, ShopRecords.Alloy),
+        Materials = Lines(ShopSheet.Materials, ShopRecords.Material),
+        Settings = Settings,
+    };
+
+    private IReadOnlyList<T> Lines<T>(ShopSheet sheet, Func<ShopRow, T> record) =>
+        [.. Tables.GetValueOrDefault(sheet.Name)?.NamedRows().Select(record) ?? []];
+
+    /// <summary>Where a subject stands in it: <c>shop.xlsx, Flasks!I2</c>; null where it has no cell there.</summary>
+    /// <param name="subject">The subject.</param>
+    public string? PlaceOf(Subject subject) => Cells.Find(subject) is { } cell ? $"{Name}, {cell}" : null;
+
+    /// <summary>Findings about it, saying so.</summary>
+    /// <param name="findings">What was found.</param>
+    public IEnumerable<Finding> Said(IEnumerable<Finding> findings) => findings.Select(f => f with { Seen = $"In {Name}: {f.Seen}" });
 }

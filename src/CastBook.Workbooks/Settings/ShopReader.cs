@@ -19,50 +19,64 @@ internal sealed class ShopReader(
     private readonly List<Finding> findings = [];
 
     /// <summary>Reads all there is.</summary>
-    /// <param name="below">The shop file, whose settings all others win over; missing where there is none.</param>
-    public ShopReading Read(ShopReading? below)
+    /// <param name="below">The shop file, over which all else wins; missing where there is none.</param>
+    public ShopReading Read(ShopFile? below)
     {
+        if (below is not null)
+        {
+            cells.LiesOver(below);
+            findings.AddRange(below.Said(below.Findings));
+        }
+
         var shop = new Shop
         {
-            FlaskSizes = Rows(ShopSheet.Flasks, ShopRecords.Flask),
-            Crucibles = Rows(ShopSheet.Crucibles, ShopRecords.Crucible),
-            Kilns = Rows(ShopSheet.Kilns, ShopRecords.Kiln),
-            Alloys = Rows(ShopSheet.Alloys, ShopRecords.Alloy),
-            Materials = Rows(ShopSheet.Materials, ShopRecords.Material),
-            Investments = Rows(ShopSheet.Investments, ShopRecords.Investment),
-            Schedules = Schedules(),
+            FlaskSizes = Rows(ShopSheet.Flasks, below, ShopRecords.Flask),
+            Crucibles = Rows(ShopSheet.Crucibles, below, ShopRecords.Crucible),
+            Kilns = Rows(ShopSheet.Kilns, below, ShopRecords.Kiln),
+            Alloys = Rows(ShopSheet.Alloys, below, ShopRecords.Alloy),
+            Materials = Rows(ShopSheet.Materials, below, ShopRecords.Material),
+            Investments = Rows(ShopSheet.Investments, below, ShopRecords.Investment),
+            Schedules = OfBoth(ShopSheet.Schedules, below, (book, under) => ScheduleRows.Read(book, cells, below, under)),
             Settings = Settings(below),
         };
         return new ShopReading(shop, Trees(), sheets, origins, findings);
     }
 
-    private List<T> Rows<T>(ShopSheet sheet, Func<ShopRow, T> record)
+    /// <summary>Reads it as a shop file of that name, whose lines are read with those of a book.</summary>
+    /// <param name="name">The file's name.</param>
+    public ShopFile AsFile(string name)
     {
-        if (Find(sheet) is not { } table)
+        var tables = new Dictionary<string, ShopTable>(StringComparer.OrdinalIgnoreCase);
+        foreach (var sheet in ShopSheet.OfShop)
         {
-            return [];
+            if (Find(sheet) is { } table)
+            {
+                table.Map(cells);
+                tables[sheet.Name] = table;
+            }
         }
 
-        List<T> records = [.. table.NamedRows(cells).Select(record)];
-        findings.AddRange(table.Findings);
+        var said = Settings(null);
+        var from = origins.ToDictionary(o => o.Key, o => o.Value with { From = $"the shop file {name}, {o.Value.From}", OfShopFile = true }, StringComparer.OrdinalIgnoreCase);
+        return new ShopFile(name, tables, said, from, cells, findings);
+    }
+
+    private IReadOnlyList<T> Rows<T>(ShopSheet sheet, ShopFile? below, Func<ShopRow, T> record) =>
+        OfBoth<T>(sheet, below, (book, under) => [.. ShopLines.Of(book, cells, below, under).Select(record)]);
+
+    // The sheet of the book and that of the shop file, and after them what was found in each.
+    private IReadOnlyList<T> OfBoth<T>(ShopSheet sheet, ShopFile? below, Func<ShopTable?, ShopTable?, IReadOnlyList<T>> read)
+    {
+        var (book, under) = (Find(sheet), below?.Tables.GetValueOrDefault(sheet.Name));
+        var records = read(book, under);
+        findings.AddRange(book?.Findings ?? []);
+        findings.AddRange(under is null ? [] : below!.Said(under.Findings));
         return records;
     }
 
-    private IReadOnlyList<ShopSchedule> Schedules()
+    private Planning.Shops.Settings Settings(ShopFile? below)
     {
-        if (Find(ShopSheet.Schedules) is not { } table)
-        {
-            return [];
-        }
-
-        var schedules = ScheduleRows.Read(table, cells);
-        findings.AddRange(table.Findings);
-        return schedules;
-    }
-
-    private Planning.Shops.Settings Settings(ShopReading? below)
-    {
-        var rows = new SettingsRows(values, cells, findings, below?.Shop.Settings ?? new Planning.Shops.Settings());
+        var rows = new SettingsRows(values, cells, findings, below?.Settings ?? new Planning.Shops.Settings());
         rows.Take(settings.Values, settings.Origins);
         if (SheetNamed(ShopSheetName) is { } sheet)
         {
@@ -87,7 +101,7 @@ internal sealed class ShopReader(
             return [];
         }
 
-        List<TreeInHand> trees = [.. table.NamedRows(cells).Select(ShopRecords.Tree)];
+        List<TreeInHand> trees = [.. ShopLines.Of(table, cells, null, null).Select(ShopRecords.Tree)];
         findings.AddRange(table.Findings);
         return trees;
     }

@@ -42,7 +42,7 @@ internal static class ShopRecords
     public static Kiln Kiln(ShopRow row) => new()
     {
         Name = row.Name,
-        Shape = row.Text(ShopField.Shape),
+        Shape = Shape(row),
         InsideWidth = row.Length(ShopField.InsideWidth),
         InsideDepth = row.Length(ShopField.InsideDepth),
         InsideDiameter = row.Length(ShopField.InsideDiameter),
@@ -110,6 +110,18 @@ internal static class ShopRecords
 
     private static string[] Names(string? text) =>
         text is null ? [] : text.Split([',', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    private static string? Shape(ShopRow row)
+    {
+        var text = row.Text(ShopField.Shape);
+        var shape = text is null ? null : ShopWords.Shape(text);
+        if (text is not null && shape is null)
+        {
+            row.Fail(ShopField.Shape, text, ShopWords.Shapes);
+        }
+
+        return shape;
+    }
 
     private static Composition? Composition(ShopRow row)
     {

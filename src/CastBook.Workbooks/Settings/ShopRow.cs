@@ -9,7 +9,11 @@ using UnitsNet;
 namespace CastBook.Workbooks.Settings;
 
 /// <summary>A row of one of the shop's sheets, read by field; what cannot be read becomes a finding and counts as not given.</summary>
-internal sealed class ShopRow(ShopTable table, int row, string name)
+/// <param name="table">The sheet.</param>
+/// <param name="row">The row on it.</param>
+/// <param name="name">Its name.</param>
+/// <param name="below">The line of the same name in the shop file, which is read where this one is blank; missing where there is none.</param>
+internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? below = null)
 {
     // Where nothing measures zero, zero is a slip.
     private static readonly HashSet<string> NeverZero = new(StringComparer.Ordinal)
@@ -26,8 +30,51 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
     /// <summary>The row on its sheet.</summary>
     public int SheetRow => row;
 
+    /// <summary>The same row under a name that is written in another way.</summary>
+    /// <param name="other">The name.</param>
+    public ShopRow Named(string other) => new(table, row, other);
+
+    /// <summary>The same row over the line of its name in the shop file.</summary>
+    /// <param name="file">That line.</param>
+    public ShopRow Over(ShopRow file) => new(table, row, name, file);
+
+    /// <summary>Whether its cell of a field says anything.</summary>
+    /// <param name="field">The field.</param>
+    public bool Says(string field) => Cell(field) is { } cell && (!CellValues.IsBlank(cell) || CellValues.HasNoValue(cell));
+
+    /// <summary>Whether it says nothing but its name, as a line does in which a question is not answered yet.</summary>
+    public bool IsBare => table.Fields.Keys.All(f => f == ShopField.Name || !Says(f));
+
+    /// <summary>Whether both lines say a field, and not the same.</summary>
+    /// <param name="file">The line in the shop file.</param>
+    /// <param name="field">The field.</param>
+    public bool Contradicts(ShopRow file, string field) => Says(field) && file.Says(field) && Meant(field) != file.Meant(field);
+
+    /// <summary>Whether both lines say the same of every field.</summary>
+    /// <param name="file">The line in the shop file.</param>
+    public bool SaysTheSame(ShopRow file) =>
+        table.Sheet.Columns.All(c => Says(c.Field) == file.Says(c.Field) && !Contradicts(file, c.Field));
+
+    /// <summary>A field as a sentence quotes it.</summary>
+    /// <param name="field">The field.</param>
+    public string Shown(string field) => table.Values.Shown(Cell(field)!.Value);
+
+    /// <summary>Its own number of a field in base units, whether it may be or not; null where it is none.</summary>
+    /// <param name="field">The field, of which it says something.</param>
+    public double? Measured(string field)
+    {
+        var number = table.Values.Number(
+            Cell(field)!.Value, table.DimensionOf(field), table.Fields[field].Unit ?? ShopTable.UsualUnit(field), table.SignsOf(field));
+        return number.Outcome == ReadOutcome.Read ? number.Value : null;
+    }
+
     public string? Text(string field)
     {
+        if (Lower(field) is { } lower)
+        {
+            return lower.Text(field);
+        }
+
         if (!table.Fields.TryGetValue(field, out var column))
         {
             return null;
@@ -45,6 +92,11 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
 
     public double? Number(string field)
     {
+        if (Lower(field) is { } lower)
+        {
+            return lower.Number(field);
+        }
+
         if (!table.Fields.TryGetValue(field, out var column))
         {
             return null;
@@ -103,6 +155,11 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
     /// <summary>A difference of temperatures: a column in °F shifts no zero here.</summary>
     public TemperatureDelta? Step(string field)
     {
+        if (Lower(field) is { } lower)
+        {
+            return lower.Step(field);
+        }
+
         if (Number(field) is not { } degrees)
         {
             return null;
@@ -137,10 +194,19 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
     /// <param name="field">Its field.</param>
     /// <param name="typed">What was typed.</param>
     /// <param name="wanted">What it should be: <c>a number</c>.</param>
-    public void Fail(string field, string typed, string wanted) => table.Findings.Add(Catalogue.ShopValueUnreadable.At(
-        new Subject(table.Sheet.Kind, name, field), typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}"));
+    public void Fail(string field, string typed, string wanted)
+    {
+        if (Lower(field) is { } lower)
+        {
+            lower.Fail(field, typed, wanted);
+            return;
+        }
 
-    /// <summary>Notes where every field of the row stands; the first row of a name stands for it.</summary>
+        table.Findings.Add(Catalogue.ShopValueUnreadable.At(
+            new Subject(table.Sheet.Kind, name, field), typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}"));
+    }
+
+    /// <summary>Notes where every field of the row stands that is not read from the shop file; the first row of a name stands for it.</summary>
     public void Map(CellMap cells)
     {
         if (cells.Find(new Subject(table.Sheet.Kind, name)) is not null)
@@ -148,7 +214,7 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
             return;
         }
 
-        foreach (var (field, column) in table.Fields)
+        foreach (var (field, column) in table.Fields.Where(f => Lower(f.Key)?.Says(f.Key) != true))
         {
             var cell = new CellRef(table.Part.Name, row, column.Column);
             cells.Add(new Subject(table.Sheet.Kind, name, field), cell);
@@ -158,4 +224,14 @@ internal sealed class ShopRow(ShopTable table, int row, string name)
             }
         }
     }
+
+    // What the book says of one thing may leave nothing of what the shop file says of it: powder weighed for another height.
+    private ShopRow? Lower(string field) =>
+        below is null || Says(field) || table.Sheet.Bonds.Any(b => b.Fields.Contains(field) && b.IsBroken(this, below)) ? null : below;
+
+    private GridCell? Cell(string field) => table.Fields.TryGetValue(field, out var column) ? table.Grid.Cell(row, column.Column) : null;
+
+    // In base units where it is a number, so that two sheets in different units may say the same.
+    private string Meant(string field) =>
+        Measured(field) is { } number ? number.ToString("G9", CultureInfo.InvariantCulture) : ShopWords.Key(Shown(field));
 }

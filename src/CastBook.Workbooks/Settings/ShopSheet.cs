@@ -13,6 +13,9 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
     /// <summary>The words of the columns, to be looked up.</summary>
     public WordIndex Index { get; } = new(Columns);
 
+    /// <summary>Fields of the shop file's line that hold no longer where the book's line says something else of the same thing.</summary>
+    public IReadOnlyList<FieldBond> Bonds { get; private init; } = [];
+
     public static ShopSheet Flasks { get; } = new("Flasks", SubjectKind.FlaskSize, "flask size",
     [
         new(ShopField.Name, Dimension.None, "size", "flask size", "flask", "name"),
@@ -29,7 +32,10 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.PerTree, Dimension.None, "per tree", "pieces per tree"),
         new(ShopField.AboveTree, Dimension.Length, "above tree", "above the tree"),
         new(ShopField.ToWall, Dimension.Length, "to wall", "to the wall"),
-    ]);
+    ])
+    {
+        Bonds = [new([ShopField.InsideDiameter, ShopField.Height], [ShopField.Holds, ShopField.Powder, ShopField.Water])],
+    };
 
     public static ShopSheet Crucibles { get; } = new("Crucibles", SubjectKind.Crucible, "crucible",
     [
@@ -40,7 +46,10 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.Alloys, Dimension.None, "alloys", "for alloys", "alloy"),
         new(ShopField.MadeOf, Dimension.None, "made of", "crucible material"),
         new(ShopField.Owned, Dimension.None, "owned", "we own", "how many", "count", "qty"),
-    ]);
+    ])
+    {
+        Bonds = [new([ShopField.Rated], [ShopField.RatedFor])],
+    };
 
     public static ShopSheet Kilns { get; } = new("Kilns", SubjectKind.Kiln, "kiln",
     [
@@ -52,7 +61,10 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.Power, Dimension.Power, "power"),
         new(ShopField.Cools, Dimension.Rate, "cools", "cooling"),
         new(ShopField.ReadsHighBy, Dimension.Temperature, "reads high by", "reads high"),
-    ]);
+    ])
+    {
+        Bonds = [new([ShopField.Shape], [ShopField.InsideWidth, ShopField.InsideDepth, ShopField.InsideDiameter])],
+    };
 
     public static ShopSheet Alloys { get; } = new("Alloys", SubjectKind.Alloy, "alloy",
     [
@@ -71,7 +83,18 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.Fresh, Dimension.Mass, "fresh", "fresh metal"),
         new(ShopField.Remelt, Dimension.Mass, "re-melt", "remelt"),
         new(ShopField.Price, Dimension.Price, "price"),
-    ]);
+    ])
+    {
+        Bonds =
+        [
+            new(
+                [ShopField.Composition],
+                [
+                    ShopField.Density, ShopField.Solidus, ShopField.Liquidus, ShopField.MetalTemperature, ShopField.FlaskTemperatureFine,
+                    ShopField.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureHeavy, ShopField.QuenchAfter,
+                ]),
+        ],
+    };
 
     public static ShopSheet Materials { get; } = new("Materials", SubjectKind.Material, "material",
     [
@@ -84,7 +107,24 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.PrintAtLeast, Dimension.Temperature, "print at least", "print at"),
         new(ShopField.WashAtMost, Dimension.Time, "wash at most", "wash"),
         new(ShopField.CureEachSide, Dimension.Time, "cure each side", "cure"),
-    ]);
+    ])
+    {
+        Bonds =
+        [
+            new(
+                [ShopField.Kind],
+                [
+                    ShopField.Density, ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume, ShopField.PrintAtLeast, ShopField.WashAtMost,
+                    ShopField.CureEachSide,
+                ]),
+            new(
+                [ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume],
+                [ShopField.Density, ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume])
+            {
+                BySayingAny = true,
+            },
+        ],
+    };
 
     public static ShopSheet Investments { get; } = new("Investments", SubjectKind.Investment, "investment",
     [
@@ -122,4 +162,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.OfItWax, Dimension.Mass, "of it wax"),
         new(ShopField.State, Dimension.None, "state"),
     ]);
+
+    /// <summary>The sheets of a shop, without ours.</summary>
+    public static IReadOnlyList<ShopSheet> OfShop { get; } = [Flasks, Crucibles, Kilns, Alloys, Materials, Investments, Schedules];
 }

@@ -9,7 +9,8 @@ namespace CastBook.Workbooks.Settings;
 /// <summary>One of the shop's sheets, its headings found.</summary>
 internal sealed class ShopTable
 {
-    private const int LongestName = 40;
+    /// <summary>Letters of the longest name of a line; what is longer is a sentence.</summary>
+    public const int LongestName = 40;
 
     private static readonly Dictionary<string, IReadOnlyList<string>> NoMoreWords = [];
 
@@ -103,16 +104,18 @@ internal sealed class ShopTable
         (name.Length > LongestName || name[^1] is '.' or ':')
         && Fields.Values.All(f => f.Field == ShopField.Name || CellValues.IsBlank(Grid.Cell(row, f.Column)));
 
+    /// <summary>Notes where the sheet's headings stand.</summary>
+    /// <param name="cells">Where it is noted.</param>
+    public void Map(CellMap cells) => cells.Add(new Subject(Sheet.Kind, ""), new CellRef(Part.Name, HeadingsRow, Fields[ShopField.Name].Column));
+
     /// <summary>The rows by name, each name once; a name that stands twice is said.</summary>
-    public IEnumerable<ShopRow> NamedRows(CellMap cells)
+    public IEnumerable<ShopRow> NamedRows()
     {
-        cells.Add(new Subject(Sheet.Kind, ""), new CellRef(Part.Name, HeadingsRow, Fields[ShopField.Name].Column));
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var row in Rows())
         {
             if (seen.Add(row.Name))
             {
-                row.Map(cells);
                 yield return row;
             }
             else

@@ -21,18 +21,28 @@ internal static class ShopWords
     public const string Silicas = "quartz, cristobalite or both";
     public const string States = "planned, waxed, invested, in kiln or poured";
 
-    public static CastingMethod? Method(string text) => Key(text) switch
+    public const string Shapes = "square or round";
+
+    public static CastingMethod? Method(string text) => AnswerWords.Meant(text) switch
     {
-        "VACUUMPERFORATED" or "PERFORATED" or "PERFORATEDVACUUM" => CastingMethod.VacuumPerforated,
-        "VACUUMSOLID" or "SOLID" or "SOLIDVACUUM" => CastingMethod.VacuumSolid,
-        "SPIN" or "SPINNING" or "CENTRIFUGAL" or "CENTRIFUGE" => CastingMethod.Spin,
+        "PERFORATED" or "PERFORATED VACUUM" => CastingMethod.VacuumPerforated,
+        "SOLID" or "SOLID VACUUM" => CastingMethod.VacuumSolid,
+        "SPIN" => CastingMethod.Spin,
         _ => null,
     };
 
-    public static PatternKind? Kind(string text) => Key(text) switch
+    /// <summary>The shape of a kiln's floor: <c>round</c> or <c>square</c>.</summary>
+    public static string? Shape(string text) => AnswerWords.Meant(text) switch
     {
-        "WAX" or "WACHS" => PatternKind.Wax,
-        "RESIN" or "HARZ" or "CASTABLERESIN" => PatternKind.Resin,
+        "ROUND" => "round",
+        "SQUARE" => "square",
+        _ => null,
+    };
+
+    public static PatternKind? Kind(string text) => AnswerWords.Meant(text) switch
+    {
+        "WAX" => PatternKind.Wax,
+        "RESIN" or "CASTABLE RESIN" => PatternKind.Resin,
         _ => null,
     };
 
@@ -43,17 +53,17 @@ internal static class ShopWords
         _ => null,
     };
 
-    public static WeightMeaning? Meaning(string text) => Key(text) switch
+    public static WeightMeaning? Meaning(string text) => AnswerWords.Meant(text) switch
     {
-        "PATTERN" or "PATTERNS" or "THEPATTERN" or "WAX" or "RESIN" or "WAXORRESIN" => WeightMeaning.Pattern,
-        "FINISHEDMETAL" or "FINISHED" or "METAL" or "CASTMETAL" or "THEFINISHEDMETAL" => WeightMeaning.FinishedMetal,
+        "PATTERN" or "WAX" or "RESIN" or "OR RESIN WAX" or "RESIN WAX" => WeightMeaning.Pattern,
+        "FINISHED METAL" or "FINISHED" or "METAL" => WeightMeaning.FinishedMetal,
         _ => null,
     };
 
-    public static bool? IncludesGates(string text) => Key(text) switch
+    public static bool? IncludesGates(string text) => AnswerWords.Meant(text) switch
     {
-        "PIECEALONE" or "PIECE" or "THEPIECEALONE" or "NOGATES" => false,
-        "GATESTOO" or "GATES" or "WITHGATES" or "PIECEANDGATES" or "SPRUE" or "WITHSPRUE" => true,
+        "ALONE" or "ALONE PIECE" or "PIECE" or "GATES WITHOUT" or "GATES PIECE WITHOUT" => false,
+        "GATES" or "GATES PIECE" => true,
         _ => null,
     };
 

@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Undoing;
 using CastBook.Workbooks.Verifying;
@@ -65,9 +66,12 @@ public sealed class BookShare
         var share = new BookShare(package, settings, wishes);
         share.Gather();
         share.CheckSheetNames();
-        share.Write(output);
-        share.Check(output);
-        return share.Result();
+        var around = ShareAround.Of(settings);
+        using var bare = new MemoryStream();
+        share.Write(around is null ? output : bare);
+        share.Check(around is null ? output : bare);
+        around?.Write(bare, output);
+        return share.Result(around, settings);
     }
 
     // What goes and what stays, told from all cells before the first is written.
@@ -227,13 +231,24 @@ public sealed class BookShare
 
     private static BookFacts FactsOf(BookPackage book) => new(book, [.. book.Sheets.Select(s => s.PartName)]);
 
-    private ShareResult Result()
+    private ShareResult Result(ShareAround? around, BookSettings settings)
     {
         PartWords.Count(package, tally);
         var left = package.AllSheetNames.Where(n => !sheets.Any(s => s.Part.Name == n)).Select(Why).ToList();
         return new ShareResult(
-            [.. sheets.Select(s => s.Called), .. named, "column widths, formats, frozen headings, drop-down lists and the set-up of pages"],
-            tally.Lines, left, [.. sheets.SelectMany(s => s.UnknownHeadings).Distinct()]);
+            [.. sheets.Select(s => s.Called), .. around?.Kept ?? [], .. named, "column widths, formats, frozen headings, drop-down lists and the set-up of pages"],
+            [.. tally.Lines, .. around?.Left ?? []], left, [.. sheets.SelectMany(s => s.UnknownHeadings).Distinct()])
+        {
+            Words = WordsOf(settings),
+        };
+    }
+
+    // The shop's own words for headings that stand in the template.
+    private Dictionary<string, IReadOnlyList<string>> WordsOf(BookSettings settings)
+    {
+        var headings = sheets.Where(s => s.Headings is not null).SelectMany(TextsOf).Select(CellValues.Clean).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return settings.Columns.Select(c => (c.Key, Words: c.Value.Where(headings.Contains).ToList())).Where(c => c.Words.Count > 0)
+            .ToDictionary(c => c.Key, c => (IReadOnlyList<string>)c.Words);
     }
 
     private string Why(string name) => package.Sheets.FirstOrDefault(s => s.Name == name) switch

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
@@ -14,11 +15,6 @@ namespace CastBook.Workbooks.Sharing;
 /// <summary>Tells which sheets of a book are shared, and what of each: the headings of lists of pieces, and what was settled on the shop's sheets.</summary>
 internal sealed class SheetSorter
 {
-    private static readonly ShopSheet[] ShopSheets =
-    [
-        ShopSheet.Flasks, ShopSheet.Crucibles, ShopSheet.Kilns, ShopSheet.Alloys, ShopSheet.Materials, ShopSheet.Investments, ShopSheet.Schedules,
-    ];
-
     // What is in the cupboard, and what it cost.
     private static readonly HashSet<string> Stock = new(StringComparer.Ordinal) { ShopField.Fresh, ShopField.Remelt, ShopField.Price, ShopField.InStock };
 
@@ -27,6 +23,9 @@ internal sealed class SheetSorter
     {
         SettingName.Night, SettingName.StartAt, SettingName.PourAt, SettingName.SheetsToFill,
     };
+
+    // Length, width and height in some order, with the sign between them: LxBxH.
+    private static readonly SearchValues<char> SideLetters = SearchValues.Create("LlBbHhWwTtDdXx×*/");
 
     private readonly BookPackage package;
     private readonly SharedStrings strings;
@@ -60,6 +59,15 @@ internal sealed class SheetSorter
         return [.. shared.OrderBy(s => s.Part.Index)];
     }
 
+    /// <summary>Whether a field of a shop sheet says what is in the cupboard or what it cost.</summary>
+    /// <param name="field">The field.</param>
+    public static bool IsStock(string field) => Stock.Contains(field);
+
+    /// <summary>Whether a setting is shared: it is known, and belongs to no one night.</summary>
+    /// <param name="setting">Its name.</param>
+    public static bool IsShared(string setting) =>
+        !OfOneNight.Contains(setting) && SettingGuide.All.Any(g => g.Name.Equals(setting, StringComparison.OrdinalIgnoreCase));
+
     /// <summary>Whether the owner vouches for a sheet.</summary>
     /// <param name="sheet">The sheet.</param>
     public bool IsWished(SheetPart sheet) => wishes.Keep.Contains(sheet.Name, StringComparer.OrdinalIgnoreCase);
@@ -87,7 +95,7 @@ internal sealed class SheetSorter
         var grid = Grid(list.Sheet);
         var table = TableReader.At(package, list.Sheet, grid, list.Headings.Row, list.Headings.FirstColumn);
         var headings = list.Headings.Again(grid, [.. marks.ColumnsOn(list.Sheet).Values], settings.Columns, table?.Range);
-        var units = UnitRow.Read(grid, headings.Row + 1, headings.Match.Fields.Values.Select(f => f.Column)) is null ? headings.Row : headings.Row + 1;
+        var units = HasUnitsOnly(grid, headings.Row + 1) ? headings.Row + 1 : headings.Row;
         var columns = headings.Columns;
         var range = new CellRange(
             headings.Top,
@@ -107,6 +115,23 @@ internal sealed class SheetSorter
         };
     }
 
+    // Right below the headings, and nothing but units, and sides in the order in which they are typed: in g, LxBxH in mm.
+    private static bool HasUnitsOnly(SheetGrid grid, int row)
+    {
+        List<string> texts = [.. Enumerable.Range(1, grid.LastColumnOf(row)).Select(c => grid.Cell(row, c)).Where(c => !CellValues.IsBlank(c))
+            .Select(c => c.Kind == CellKind.Text && !c.HasFormula ? CellValues.Clean(c.Text) : "?")];
+        return texts.Count > 0 && texts.TrueForAll(IsUnit);
+    }
+
+    private static bool IsUnit(string text)
+    {
+        var bare = text.Trim(' ', '(', ')', '[', ']');
+        var sides = bare.AsSpan(0, bare.AsSpan().IndexOf(' ') is > 0 and var blank ? blank : bare.Length);
+        var areSides = sides.Length is >= 3 and <= 5 && !sides.ContainsAnyExcept(SideLetters);
+        return areSides ? sides.Length == bare.Length || IsUnit(bare[sides.Length..])
+            : HeadingUnit.TryParse(bare, out _) || SmallWords.Counts.Contains(string.Concat(WordKey.Parts(bare)));
+    }
+
     private static IEnumerable<string> Texts(SheetGrid grid, CellRange range, Func<int, int, bool> isKnown) =>
         from row in Enumerable.Range(range.FirstRow, range.LastRow - range.FirstRow + 1)
         from column in Enumerable.Range(range.FirstColumn, range.LastColumn - range.FirstColumn + 1)
@@ -122,7 +147,7 @@ internal sealed class SheetSorter
             return Settings(sheet);
         }
 
-        return ShopSheets.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } kind
+        return ShopSheet.OfShop.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } kind
             && ShopTable.Find(kind, sheet, Grid(sheet), values) is { } table
             ? Table(table)
             : null;
@@ -149,8 +174,9 @@ internal sealed class SheetSorter
         };
     }
 
-    // A number typed as text has no words but units.
-    private static bool IsMeasure(string text) =>
+    /// <summary>Whether a text is a number: it has no words but units.</summary>
+    /// <param name="text">The text.</param>
+    public static bool IsMeasure(string text) =>
         text.Split([.. text.Where(c => !char.IsLetter(c) && c is not '°' and not '³')], StringSplitOptions.RemoveEmptyEntries).All(w => CellUnit.TryParse(w, out _));
 
     private SharedSheet Settings(SheetPart sheet)

@@ -67,10 +67,16 @@ internal static class MissingSettings
         }
     }
 
-    private static int HeadingRow(SheetGrid grid) =>
+    /// <summary>The row of the Shop sheet's headings; 0 where it has none.</summary>
+    /// <param name="grid">The Shop sheet's cells.</param>
+    public static int HeadingRow(SheetGrid grid) =>
         grid.Rows.Take(30).FirstOrDefault(row => Column(grid, row, "Setting") > 0 && Column(grid, row, "Value") > 0);
 
-    private static int Column(SheetGrid grid, int row, string heading)
+    /// <summary>The column under a heading; 0 where there is none.</summary>
+    /// <param name="grid">The Shop sheet's cells.</param>
+    /// <param name="row">The row of the headings.</param>
+    /// <param name="heading">The heading.</param>
+    public static int Column(SheetGrid grid, int row, string heading)
     {
         for (var column = 1; column <= grid.LastColumnOf(row); column++)
         {

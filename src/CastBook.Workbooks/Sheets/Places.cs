@@ -46,7 +46,7 @@ internal static class Places
             SubjectKind.Piece => cell is { } at ? $"{at}{Name(subject, reading)}" : "a piece",
             SubjectKind.Flask => cell is { } at ? $"{at}, flask {subject.Key}" : $"flask {subject.Key}",
             SubjectKind.Column => cell is { } at ? at.ToString() : "the list",
-            _ => cell is { } at ? $"{at} {subject.Key}".TrimEnd() : $"{SheetOf(subject.Kind)}: {subject.Key}".TrimEnd(' ', ':'),
+            _ => (reading.Cells.InFile(subject) ?? cell?.ToString()) is { } at ? $"{at} {subject.Key}".TrimEnd() : $"{SheetOf(subject.Kind)}: {subject.Key}".TrimEnd(' ', ':'),
         };
     }
 

@@ -7,42 +7,23 @@ using CastBook.Workbooks.Writing;
 namespace CastBook.Workbooks.Sheets;
 
 /// <summary>
-/// The sheets in which a shop answers what is asked and its book has no cell for: Shop, Flasks, Materials, Alloys. Each is
-/// added once, holds only what is asked, and is the shop's from then on.
+/// The sheets in which a shop answers what is asked and its book has no cell for: Shop and those of <see cref="QuestionForm"/>.
+/// Each is added once, holds only what is asked, and is the shop's from then on.
 /// </summary>
 internal static class QuestionSheets
 {
     private const int HeadingRow = 4;
-    private const int EmptyRows = 8;
 
     // An office program repairs a book with a longer list of choices.
     private const int LongestList = 255;
 
+    private const string ShopName = "Shop";
     private const string HowShop = "Answer in the framed cells, save, and fill the book again.";
-    private const string HowFlasks = "A line for each size of flask you own. Sizes are inside sizes; the base height reaches up to where the first gate may stand; Per tree is for pieces without sizes.";
-    private const string HowMaterials = "What your patterns are made of. Type wax or resin, and the density you weighed and measured.";
-    private const string HowAlloys = "Your alloys. Take the temperatures from the maker's data sheet; an empty cell is asked for where it matters.";
 
-    private static readonly (string Heading, string Field, double Width)[] FlaskColumns =
-    [
-        ("Size", ShopField.Name, 16), ("Inside diameter (mm)", ShopField.InsideDiameter, 12), ("Height (mm)", ShopField.Height, 10),
-        ("Owned", ShopField.Owned, 9), ("Sprue diameter (mm)", ShopField.SprueDiameter, 12), ("Base height (mm)", ShopField.BaseHeight, 11),
-        ("Cup (ml)", ShopField.Cup, 9), ("Per tree", ShopField.PerTree, 10),
-    ];
-
-    private static readonly (string Heading, string Field, double Width)[] MaterialColumns =
-        [("Material", ShopField.Name, 26), ("Kind", ShopField.Kind, 12), ("Density (g/cm³)", ShopField.Density, 14)];
-
-    private static readonly (string Heading, string Field, double Width)[] AlloyColumns =
-    [
-        ("Alloy", ShopField.Name, 26), ("Density (g/cm³)", ShopField.Density, 11), ("Metal temp (°C)", ShopField.MetalTemperature, 11),
-        ("Flask temp fine (°C)", ShopField.FlaskTemperatureFine, 12), ("Flask temp ordinary (°C)", ShopField.FlaskTemperatureOrdinary, 12),
-        ("Flask temp heavy (°C)", ShopField.FlaskTemperatureHeavy, 12), ("Quench after (min)", ShopField.QuenchAfter, 11),
-        ("Fresh (g)", ShopField.Fresh, 11), ("Re-melt (g)", ShopField.Remelt, 11),
-    ];
+    private static readonly QuestionColumn[] ShopColumns = [new("Setting", "", 30), new("Value", "", 22), new("Unit", "", 10), new("What it is for", "", 78)];
 
     /// <summary>What these sheets say of themselves.</summary>
-    public static IReadOnlyList<string> Explanations { get; } = [HowShop, HowFlasks, HowMaterials, HowAlloys];
+    public static IReadOnlyList<string> Explanations { get; } = [HowShop, .. QuestionForm.All.Select(f => f.How)];
 
     /// <summary>The sheets to add, with their hidden names, and the cells of what they ask.</summary>
     /// <param name="reading">The book as read; the new cells are added to its map.</param>
@@ -50,30 +31,27 @@ internal static class QuestionSheets
     /// <param name="freeName">Gives a name that no sheet has.</param>
     public static IReadOnlyList<(OwnedSheet Sheet, string OwnName)> Make(BookReading reading, IReadOnlyList<Finding> findings, Func<string, string> freeName)
     {
-        var open = findings.Where(f => f.Severity > Severity.Note).SelectMany(f => f.Subjects)
-            .Where(s => reading.Cells.Find(s) is null).Distinct().ToList();
-        IReadOnlyList<string> Asked(SubjectKind kind) => [.. open.Where(s => s.Kind == kind).Select(s => s.Key).Distinct()];
+        // What stands in the shop file is answered there; a setting may be answered in every book.
+        List<string> Asked(SubjectKind kind, Func<Finding, bool> counts) =>
+        [
+            .. findings.Where(counts).SelectMany(f => f.Subjects)
+                .Where(s => s.Kind == kind && reading.Cells.Find(s) is null && (kind == SubjectKind.Setting || reading.Cells.InFile(s) is null))
+                .Select(s => s.Key).Distinct(),
+        ];
         bool Missing(string sheet) => !reading.ShopSheets.ContainsKey(sheet);
 
         var sheets = new List<(OwnedSheet, string)>();
-        if (Asked(SubjectKind.Setting) is { Count: > 0 } settings && Missing("Shop"))
+        if (Missing(ShopName) && Asked(SubjectKind.Setting, f => f.Severity > Severity.Note) is { Count: > 0 } settings)
         {
-            sheets.Add((Shop(reading.Cells, settings, freeName("Shop")), OwnName.ShopQuestions));
+            sheets.Add((Shop(reading.Cells, settings, freeName(ShopName)), OwnName.ShopQuestions));
         }
 
-        if (Asked(SubjectKind.FlaskSize).Count > 0 && Missing("Flasks"))
+        foreach (var form in QuestionForm.All.Where(f => Missing(f.Sheet.Name)))
         {
-            sheets.Add((Flasks(reading.Cells, freeName("Flasks")), OwnName.FlasksQuestions));
-        }
-
-        if (Asked(SubjectKind.Material) is { Count: > 0 } materials && Missing("Materials"))
-        {
-            sheets.Add((Rows(reading.Cells, SubjectKind.Material, freeName("Materials"), MaterialColumns, materials, HowMaterials), OwnName.MaterialsQuestions));
-        }
-
-        if (Asked(SubjectKind.Alloy) is { Count: > 0 } alloys && Missing("Alloys"))
-        {
-            sheets.Add((Rows(reading.Cells, SubjectKind.Alloy, freeName("Alloys"), AlloyColumns, alloys, HowAlloys), OwnName.AlloysQuestions));
+            if (Asked(form.Sheet.Kind, form.IsAskedBy) is { Count: > 0 } names)
+            {
+                sheets.Add((Form(reading.Cells, form, names, freeName(form.Sheet.Name)), form.OwnName));
+            }
         }
 
         return sheets;
@@ -81,7 +59,7 @@ internal static class QuestionSheets
 
     private static OwnedSheet Shop(CellMap cells, IReadOnlyList<string> settings, string name)
     {
-        var sheet = Begin(name, HowShop, [("Setting", "", 30), ("Value", "", 22), ("Unit", "", 10), ("What it is for", "", 78)]);
+        var sheet = Begin(name, HowShop, ShopColumns);
         cells.Add(Subject.Setting(""), new CellRef(name, HeadingRow, 1));
         var order = SettingGuide.All.Select(g => g.Name).ToList();
         var row = HeadingRow;
@@ -110,51 +88,48 @@ internal static class QuestionSheets
         ? [.. BuiltInAlloys.Named(name).Select(a => a.Name)]
         : [];
 
-    private static OwnedSheet Flasks(CellMap cells, string name)
+    private static OwnedSheet Form(CellMap cells, QuestionForm form, List<string> names, string name)
     {
-        var sheet = Begin(name, HowFlasks, FlaskColumns);
-        for (var row = HeadingRow + 1; row <= HeadingRow + EmptyRows; row++)
-        {
-            for (var column = 1; column <= FlaskColumns.Length; column++)
-            {
-                sheet.Set(row, column, CellValue.Empty, Look.Box with { Horizontal = column == 1 ? "left" : "right" });
-            }
-
-            sheet.Height(row, 20);
-        }
-
-        cells.Add(new Subject(SubjectKind.FlaskSize, ""), new CellRef(name, HeadingRow, 1));
-        return sheet;
-    }
-
-    private static OwnedSheet Rows(
-        CellMap cells, SubjectKind kind, string name, (string Heading, string Field, double Width)[] columns, IReadOnlyList<string> rows, string how)
-    {
-        var sheet = Begin(name, how, columns);
+        var (sheet, kind) = (Begin(name, form.How, form.Columns), form.Sheet.Kind);
         cells.Add(new Subject(kind, ""), new CellRef(name, HeadingRow, 1));
-        var row = HeadingRow;
-        foreach (var key in rows)
+        var rows = form.EmptyRows > 0 ? form.EmptyRows : names.Count;
+        for (var row = HeadingRow + 1; row <= HeadingRow + rows; row++)
         {
-            row++;
-            sheet.Set(row, 1, key, Look.Strong);
+            var key = form.EmptyRows > 0 ? "" : names[row - HeadingRow - 1];
             sheet.Height(row, 20);
-            cells.Add(new Subject(kind, key), new CellRef(name, row, 1));
-            for (var column = 2; column <= columns.Length; column++)
+            for (var column = 1; column <= form.Columns.Count; column++)
             {
-                sheet.Set(row, column, CellValue.Empty, Look.Box with { Horizontal = "right" });
-                cells.Add(new Subject(kind, key, columns[column - 1].Field), new CellRef(name, row, column));
+                if (column > 1 || key.Length == 0)
+                {
+                    sheet.Set(row, column, CellValue.Empty, Look.Box with { Horizontal = column == 1 ? "left" : "right" });
+                }
+                else
+                {
+                    sheet.Set(row, 1, key, Look.Strong);
+                    cells.Add(new Subject(kind, key), new CellRef(name, row, 1));
+                }
+
+                if (key.Length > 0)
+                {
+                    cells.Add(new Subject(kind, key, form.Columns[column - 1].Field), new CellRef(name, row, column));
+                }
             }
+        }
+
+        foreach (var (column, choices) in form.Columns.Select((c, i) => (i + 1, c.Choices)).Where(c => c.Choices.Count > 0))
+        {
+            sheet.Choose(new CellRange(HeadingRow + 1, column, HeadingRow + rows, column), choices);
         }
 
         return sheet;
     }
 
-    private static OwnedSheet Begin(string name, string how, (string Heading, string Field, double Width)[] columns)
+    private static OwnedSheet Begin(string name, string how, IReadOnlyList<QuestionColumn> columns)
     {
         var sheet = new OwnedSheet(name) { HeadingRow = HeadingRow, Landscape = true, Widths = [.. columns.Select(c => c.Width)] };
         sheet.Set(1, 1, name, Look.Title);
         sheet.Set(2, 1, how, Look.Small);
-        for (var column = 1; column <= columns.Length; column++)
+        for (var column = 1; column <= columns.Count; column++)
         {
             sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 ? Look.FirstHeading : columns[column - 1].Field.Length == 0 ? Look.Heading : Look.NumberHeading);
         }

@@ -1,5 +1,6 @@
 using CastBook.Casting.Burnout;
 using CastBook.Planning.Clock;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -144,7 +145,7 @@ public sealed class ClockPropertyTests
     {
         var poured = plan.Clock!.Steps.Where(s => s.Kind == ClockStepKind.Pour).SelectMany(s => s.Flasks).ToList();
         poured.ShouldBeUnique();
-        var said = plan.Findings.Where(f => f.Id is "flask-over-kiln" or "schedule-missing").SelectMany(f => f.Subjects).Select(s => s.Key);
+        var said = plan.Findings.Where(f => f.Id is "flask-over-kiln" or "schedule-missing").SelectMany(f => f.Subjects).Where(s => s.Kind == SubjectKind.Flask).Select(s => s.Key);
         poured.Concat(said).Order(StringComparer.Ordinal).ShouldBe(plan.Flasks.Select(f => f.Letter).Order(StringComparer.Ordinal));
     }
 

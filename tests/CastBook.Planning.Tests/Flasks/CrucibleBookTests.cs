@@ -35,7 +35,7 @@ public sealed class CrucibleBookTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Crucibles = [] }, Wrenmoor.Ring()));
 
         plan.Stops().ShouldBe(["crucible-unknown"]);
-        plan.The("crucible-unknown").Subjects.ShouldBe([Subject.Setting(SettingName.CrucibleHolds)]);
+        plan.The("crucible-unknown").Subjects.ShouldBe([Subject.Setting(SettingName.CrucibleHolds), new(SubjectKind.Crucible, "")]);
         plan.Metal[0].Pieces!.Value.Grams.ShouldBe(20.8, 1e-9);
     }
 

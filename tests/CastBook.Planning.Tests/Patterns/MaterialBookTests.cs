@@ -1,6 +1,7 @@
 using CastBook.Casting.Patterns;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Shops;
+using UnitsNet;
 
 namespace CastBook.Planning.Tests.Patterns;
 
@@ -48,6 +49,17 @@ public sealed class MaterialBookTests
         plan.The("material-taken-as").Text().ShouldBe(
             "\"Harz\" is taken as \"Castable resin\", the only such material on the Materials sheet. To change it, type another name in the list.");
         plan.Stops().ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Of_UsualMaterialWithItsDensity_IsNotTakenAsALongerName()
+    {
+        var other = Wrenmoor.Resin with { Name = "Gießharz neu", Density = Density.FromGramsPerCubicCentimeter(1.14) };
+        var settings = Wrenmoor.Shop.Settings with { PatternMaterial = "Gießharz", PatternDensity = Density.FromGramsPerCubicCentimeter(1.12) };
+
+        var material = new MaterialBook(Wrenmoor.Shop with { Materials = [other], Settings = settings }).Of(Wrenmoor.Ring() with { Material = "Gießharz" });
+
+        (material.Name, material.Row, material.Density!.Value.GramsPerCubicCentimeter).ShouldBe(("Gießharz", null, 1.12));
     }
 
     [Fact]

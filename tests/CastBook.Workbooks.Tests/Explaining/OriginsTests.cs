@@ -54,7 +54,7 @@ public sealed class OriginsTests : IDisposable
 
         Origin(Unsaid(), settings).ShouldBe("the shop file harbour shop.xlsx, Shop!B2");
         var explained = Explained.From(book, settings);
-        explained.From("F2", "quarry resin density").ShouldBe("the shop file harbour shop.xlsx");
+        explained.From("F2", "quarry resin density").ShouldBe("harbour shop.xlsx, Materials!C2");
         explained.From("F2", "fine silver density").ShouldStartWith("built in, ");
     }
 

@@ -107,7 +107,7 @@ public sealed class SettingsFileTests : IDisposable
     }
 
     [Fact]
-    public void Read_ShopFile_FillsTheSheetsTheBookLacks()
+    public void Read_ShopFile_GivesTheLinesTheBookLacks()
     {
         var path = Path.Combine(folder, "shop.xlsx");
         using (var shop = new BookBuilder()
@@ -126,7 +126,7 @@ public sealed class SettingsFileTests : IDisposable
         var reading = BookReader.Read(book, SettingsFile.Load(folder, null, NoVariables));
 
         reading.Night.Shop.FlaskSizes.ShouldHaveSingleItem().Owned.ShouldBe(2);
-        reading.Night.Shop.Crucibles.ShouldHaveSingleItem().Name.ShouldBe("Small");
+        reading.Night.Shop.Crucibles.Select(c => c.Name).ShouldBe(["Small", "Big"]);
         reading.Night.Shop.Settings.MeltLoss!.Value.Percent.ShouldBe(2, 1e-9);
         reading.Night.Shop.Settings.GateLength!.Value.Millimeters.ShouldBe(4);
         reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("In shop.xlsx: \"tall\" under Height (mm) is not a number.");

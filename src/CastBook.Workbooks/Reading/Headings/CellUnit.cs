@@ -26,6 +26,9 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
     /// <summary>The value in the base unit of the dimension.</summary>
     public double ToBase(double value) => (value * Factor) + Offset;
 
+    /// <summary>A value in the base unit as this unit counts it.</summary>
+    public double FromBase(double value) => (value - Offset) / Factor;
+
     /// <summary>Reads a unit; false where the text is none.</summary>
     public static bool TryParse(ReadOnlySpan<char> text, out CellUnit unit) => ByText.TryGetValue(text.Trim().TrimEnd('.'), out unit!);
 

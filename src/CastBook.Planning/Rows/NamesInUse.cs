@@ -1,0 +1,44 @@
+using CastBook.Casting.Metals;
+using CastBook.Planning.Patterns;
+using CastBook.Planning.Shops;
+
+namespace CastBook.Planning.Rows;
+
+/// <summary>The alloys and materials that a list names and the shop has no line of: each once, however it is written.</summary>
+public static class NamesInUse
+{
+    /// <summary>The alloys, as first written.</summary>
+    /// <param name="pieces">The rows of the list.</param>
+    /// <param name="shop">The shop.</param>
+    public static IReadOnlyList<string> Alloys(IEnumerable<Piece> pieces, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return Without(pieces.Select(p => p.Alloy), shop.Alloys.SelectMany(a => a.Alloy.OtherNames.Prepend(a.Alloy.Name)), AlloyWords.Key);
+    }
+
+    /// <summary>The pattern materials, as first written.</summary>
+    /// <param name="pieces">The rows of the list.</param>
+    /// <param name="shop">The shop.</param>
+    public static IReadOnlyList<string> Materials(IEnumerable<Piece> pieces, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return Without(pieces.Select(p => p.Material), shop.Materials.Select(m => m.Name), MaterialWords.Key);
+    }
+
+    // Two lines of one meaning would make each of its names a question.
+    private static List<string> Without(IEnumerable<string?> written, IEnumerable<string> known, Func<string, string> key)
+    {
+        string Meant(string name) => key(name) is { Length: > 0 } words ? words : name.Trim().ToUpperInvariant();
+        var seen = known.Select(Meant).ToHashSet(StringComparer.Ordinal);
+        var names = new List<string>();
+        foreach (var name in written.OfType<string>().Where(n => !string.IsNullOrWhiteSpace(n)))
+        {
+            if (seen.Add(Meant(name)))
+            {
+                names.Add(name.Trim());
+            }
+        }
+
+        return names;
+    }
+}

@@ -1,0 +1,41 @@
+using CastBook.Casting.Names;
+
+namespace CastBook.Workbooks.Settings;
+
+/// <summary>
+/// What the words mean with which a shop answers where there is a choice, in English, German, French, Spanish, Italian and
+/// Portuguese. To teach another one, add it to the line that means the same.
+/// </summary>
+internal static class AnswerWords
+{
+    private static readonly TradeWords Table = new(
+        """
+        = the, der, die, das, le, la, les, il, lo, o, a, and, und, et, y, e, too, auch, aussi, también, anche, também, with, mit, avec, con, com, by, in, im, en, à, sous, al, bajo, sob, flask, flasks, küvette, küvetten, cylindre, cilindro, cilindros, cilindri
+        vacuum = vakuum, vide, vacío, vuoto, sottovuoto, vácuo
+        perforated = gelocht, gelochte, perforiert, perforierte, perforé, perforée, perforado, perforada, perfurado, perfurada, perforato, perforata, forato, forata
+        solid = geschlossen, geschlossene, massiv, vollwandig, plein, pleine, cerrado, sólido, chiuso, pieno, fechado, maciço
+        spin = spinning, centrifugal, centrifuge, schleuder, schleudern, schleuderguss, zentrifuge, zentrifugal, centrifugeuse, centrifugation, fronde, centrífuga, centrifugado, centrifugação
+        wax = waxes, wachs, cire, cera
+        resin = resins, harz, kunstharz, résine, resina
+        castable resin = castable resin, gießharz
+        pattern = patterns, modell, modelle, wachsmodell, modèle, modèles, modelo, modelos, modello, modelli
+        metal = metall, métal, metallo, cast metal, guss
+        finished = fertig, fertiges, fertigguss, fini, finie, acabado, terminado, finito
+        piece = pieces, stück, teil, pièce, pieza, pezzo, peça
+        alone = allein, alleine, einzeln, nur, only, seul, seule, sola, solo, só, sozinha, sozinho
+        without = no, ohne, sans, sin, senza, sem
+        gates = gate, sprue, sprues, anguss, angüsse, angüssen, gusskanal, gusskanäle, gusskanälen, attaque, attaques, bebedero, bebederos, colata, canale, canali, canal, canales, canais, gito, gitos
+        or = oder, ou
+        round = rund, kreisrund, rond, ronde, redondo, redonda, tondo, tonda, rotondo, circular, circulaire, circolare
+        square = rectangular, oblong, eckig, viereckig, rechteckig, quadratisch, carré, carrée, rectangulaire, cuadrado, cuadrada, quadrato, quadrata, rettangolare, quadrado, quadrada, retangular
+        """);
+
+    /// <summary>What the words of an answer mean, in the order of the alphabet, so that their own order does not matter.</summary>
+    /// <param name="text">The answer as typed.</param>
+    public static string Meant(string text)
+    {
+        var words = Table.Of(text).ToArray();
+        Array.Sort(words, StringComparer.Ordinal);
+        return string.Join(' ', words);
+    }
+}
