@@ -8,10 +8,10 @@ public sealed class SummaryTests
     [Fact]
     public void Lines_PlannedNight_CountRowsFlasksMetalAndPowder() => Summary.Lines("harbour-night.xlsx", Filled.From(Nights.Whole()).Result).ShouldBe(
     [
-        "harbour-night.xlsx: 3 rows read, 3 planned; 0 stop, 0 check, 1 note",
+        "harbour-night.xlsx: 3 rows read, 3 planned; 0 stop, 0 check, 0 note",
         "20 pieces in 1 flask (proved fewest)",
         "house sterling 425 g (have 1,200 g)",
-        "powder 1,025 g, water 390 ml in 1 mix; longest burnout 10 h",
+        "powder 1,025 g, water 390 ml in 1 mix; longest burnout 11 h 56",
     ]);
 
     [Fact]
