@@ -16,6 +16,9 @@ public sealed record KilnLoad
     /// <summary>The kiln's name; empty where none is known.</summary>
     public required string Kiln { get; init; }
 
+    /// <summary>By how much the kiln's display stands above what is inside; nothing where nobody says so.</summary>
+    public TemperatureDelta? ReadsHighBy { get; init; }
+
     /// <summary>The flasks, by letter.</summary>
     public required IReadOnlyList<string> Flasks { get; init; }
 

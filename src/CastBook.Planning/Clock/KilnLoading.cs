@@ -173,6 +173,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
         {
             Number = number,
             Kiln = kiln.Name,
+            ReadsHighBy = kiln.ReadsHighBy,
             Flasks = flasks.ConvertAll(f => f.Letter),
             Spots = spots,
             Schedule = schedule,

@@ -117,7 +117,7 @@ internal sealed class FlaskSums(
         if (above > charge * MuchTrunk)
         {
             findings.Add(Catalogue.TrunkLong.At(
-                Subject.Flask(work.Letter), work.Letter, findings.Units.Length.Say(Length.FromMillimeters(work.Size.RodMm)), findings.Units.Length.Say(Length.FromMillimeters(TrunkInUseMm(work))), Say.Grams(above), Say.Grams(charge)));
+                Subject.Flask(work.Letter), work.Letter, findings.Units.Length.Say(Length.FromMillimeters(work.Size.RodMm)), findings.Units.Length.Say(Length.FromMillimeters(TrunkInUseMm(work))), findings.Units.Metal.Say(above), findings.Units.Metal.Say(charge)));
         }
     }
 

@@ -20,6 +20,9 @@ internal static class KilnSheet
     private const int ChartRows = 18;
     private const double ChartWidthMm = 170;
     private const double ChartHeightMm = 85;
+
+    // In degrees Celsius; less is the reading of a display itself.
+    private const double LeastWorthSaying = 1;
     private const int FirstCore = 9;
     private const string Quiet = "8A97A0";
     private const string Measured = "B3541E";
@@ -109,7 +112,21 @@ internal static class KilnSheet
             sheet.Set(row, 12, arrival is { } soon ? Arrives(soon.Fast) : null, Time);
         }
 
+        if (load.ReadsHighBy is { } high && Math.Abs(high.DegreesCelsius) >= LeastWorthSaying)
+        {
+            sheet.Set(++row, 1, DisplayReadsOff(load, high, unit), Look.Strong with { Wrap = false, Border = Line.None });
+        }
+
         return row;
+    }
+
+    // The targets are what must be inside, whatever the display says.
+    private static string DisplayReadsOff(KilnLoad load, TemperatureDelta high, WrittenTemperature unit)
+    {
+        var top = Temperature.FromDegreesCelsius(load.Schedule.Stages.Max(s => s.Target.DegreesCelsius));
+        var (reads, set) = high.DegreesCelsius > 0 ? ("high", "higher") : ("low", "lower");
+        var degrees = unit.SayDegrees(Math.Abs(high.DegreesCelsius));
+        return $"{load.Kiln} reads {degrees} {reads}: set its controller {degrees} {set} than each target here, {unit.Say(top + high)} for {unit.Say(top)}.";
     }
 
     private static void WriteStage(OwnedSheet sheet, int row, int number, NightClock clock, ClockStep step)

@@ -13,7 +13,7 @@ public sealed class LongTrunkTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Stud()));
 
         plan.The("trunk-long").Text().ShouldBe(
-            "The trunk of flask A is 63.2 mm long; its last gate needs 9 mm of that. Of the charge of 52.0 g, 28.0 g would fill the rest. "
+            "The trunk of flask A is 63.3 mm long; its last gate needs 9 mm of that. Of the charge of 52.0 g, 28.0 g would fill the rest. "
             + "Cut the trunk there, weigh the tree and type it on the Trees sheet: the charge follows the weighing.");
         plan.The("trunk-long").Severity.ShouldBe(Severity.Note);
     }

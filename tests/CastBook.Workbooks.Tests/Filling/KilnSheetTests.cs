@@ -31,6 +31,19 @@ public sealed class KilnSheetTests
         sheet.ShouldNotContain("<row r=\"9\" hidden");
     }
 
+    // The programme says what must be inside; by a display that stands above it, 732 °C would be 717 °C and carbon would stay.
+    [Theory]
+    [InlineData(15, "the kiln reads 15 °C high: set its controller 15 °C higher than each target here, 747 °C for 732 °C.")]
+    [InlineData(-8, "the kiln reads 8 °C low: set its controller 8 °C lower than each target here, 724 °C for 732 °C.")]
+    [InlineData(0, null)]
+    public void Fill_DisplayReadsOff_SaysWhatToSet(double high, string? line)
+    {
+        var filled = Filled.From(Nights.Whole()).AfterTyping(("Kilns", "E1", "Reads high by (°C)"), ("Kilns", "E2", high));
+
+        filled["Kiln", "A10"].ShouldBe(line);
+        filled["Kiln", "B8"].ShouldBe(732.0);
+    }
+
     [Fact]
     public void Fill_FilledBook_LeavesTheKilnSheetAsItIs()
     {
