@@ -72,6 +72,14 @@ internal sealed class CoverMaster
         columns.Add((at, counts, cost));
     }
 
+    /// <summary>How much of a tree is taken.</summary>
+    /// <param name="tree">Its place in the order in which trees were added.</param>
+    public double AmountOf(int tree)
+    {
+        var at = Array.IndexOf(basis, tree);
+        return at < 0 ? 0 : amounts[at];
+    }
+
     /// <summary>Finds the least cost and what each row is worth then.</summary>
     public double Solve()
     {

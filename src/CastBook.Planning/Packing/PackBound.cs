@@ -14,6 +14,7 @@ internal sealed class PackBound
     private readonly TreeFilling filling;
     private readonly List<(TreeLimit Limit, int Setting)> kinds = [];
     private readonly List<(PackCount[] Content, int Size)> trees = [];
+    private readonly List<PackedFlask> flasks = [];
     private readonly List<PackCut> cuts = [];
     private readonly long[] values;
     private readonly long[] extra;
@@ -39,12 +40,19 @@ internal sealed class PackBound
         }
     }
 
+    /// <summary>Trees that can be hung, in the order in which they were found.</summary>
+    public IReadOnlyList<PackedFlask> Flasks => flasks;
+
     /// <summary>Steps so far.</summary>
     public long Work => workOfMasters + master.Work + filling.Work + kinds.Sum(k => k.Limit.Work);
 
     /// <summary>Tells of a tree that can be hung.</summary>
     /// <param name="flask">The tree.</param>
-    public void Know(PackedFlask flask) => trees.Add((flask.Content, flask.Size));
+    public void Know(PackedFlask flask)
+    {
+        flasks.Add(flask);
+        trees.Add((flask.Content, flask.Size));
+    }
 
     /// <summary>Whether it is known already that so many flasks of each size cannot take everything.</summary>
     /// <param name="counts">How many of each size.</param>
@@ -146,6 +154,7 @@ internal sealed class PackBound
         {
             if (filling.Fill(limit.Size, setting, -1, all, values) is { } found && IsWorthMore(found.Value, limit.Size))
             {
+                flasks.Add(found.Flask);
                 Add(found.Flask.Content, limit.Size);
                 added = true;
             }

@@ -32,26 +32,24 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
             moved = false;
             for (var i = 0; i < plan.Flasks.Count; i++)
             {
-                if (Cheaper(plan, plan.Flasks[i]) is { } flask)
-                {
-                    plan.RemoveAt(i);
-                    plan.Add(flask);
-                    moved = true;
-                }
+                moved |= Shrink(plan, i);
             }
         }
     }
 
-    /// <summary>Moves one tree into the cheapest free flask that takes all of it.</summary>
+    /// <summary>Moves one tree into the cheapest free flask that takes all of it, and says whether there is one.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="at">The tree's place.</param>
-    public void Shrink(PackPlan plan, int at)
+    public bool Shrink(PackPlan plan, int at)
     {
-        if (Cheaper(plan, plan.Flasks[at]) is { } flask)
+        if (Cheaper(plan, plan.Flasks[at]) is not { } flask)
         {
-            plan.RemoveAt(at);
-            plan.Add(flask);
+            return false;
         }
+
+        plan.RemoveAt(at);
+        plan.Add(flask);
+        return true;
     }
 
     /// <summary>Searches for a better plan.</summary>
@@ -73,7 +71,6 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
     {
         var plan = start.Copy();
         var end = Work + work;
-
         for (var patience = PatienceFor(plan); patience > 0 && Work < end && (plan.Lost > 0 || plan.Cost > enough); patience--)
         {
             if (stop.IsCancellationRequested)
@@ -205,10 +202,7 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
             {
                 choices++;
                 targets.AddRange(chosen);
-                for (var i = chosen.Count; i < count; i++)
-                {
-                    targets.Add(-1);
-                }
+                targets.AddRange(Enumerable.Repeat(-1, count - chosen.Count));
             }
 
             for (var size = from; size < problem.Sizes.Length && more > 0; size++)

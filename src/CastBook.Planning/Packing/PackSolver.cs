@@ -9,11 +9,14 @@ internal sealed class PackSolver
     // A bound on the number of flasks is looked for as if each cost so much.
     private const long CostOfAny = 1_000_000;
 
-    private const int MostKinds = 80;
+    private const int MostKinds = 110;
+    private const int MostDives = 20;
     private const int MostChoices = 300;
     private const int MostFailed = 4;
 
     private readonly PackProblem problem;
+    private readonly TreeFilling filling;
+    private readonly PackGreedy greedy;
     private readonly PackSearch search;
     private readonly CancellationToken stop;
     private readonly PackWork work;
@@ -26,8 +29,8 @@ internal sealed class PackSolver
     {
         (this.problem, this.stop) = (problem, stop);
         var pieces = Math.Min(problem.Items.Sum(i => (long)i.Quantity), problem.Sizes.Sum(s => (long)s.Free) * PiecesOfOne);
-        var filling = new TreeFilling(problem);
-        var greedy = new PackGreedy(problem, filling);
+        filling = new TreeFilling(problem);
+        greedy = new PackGreedy(problem, filling);
         search = new PackSearch(problem, greedy, filling, seed);
         plan = greedy.Best();
         search.Shrink(plan);
@@ -82,11 +85,31 @@ internal sealed class PackSolver
         var flasks = Bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, work.Proof, stop);
         fewest = Math.Max(fewest, (int)((flasks + CostOfAny - 1) / CostOfAny));
         least = fewest > most ? plan.Cost : Math.Max(least, PackSizes.Least(problem, fewest));
+        Dive([.. free.Select(_ => CostOfAny)]);
         if (plan.Cost > least)
         {
             var cost = (fewest * shared) + Bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
             least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
             RoundUp();
+            Dive([.. problem.Sizes.Select(s => s.Cost - shared)]);
+        }
+    }
+
+    // Where kinds of pieces were merged, the trees of the proof cannot be hung, and it knows no wishes for a flask. Another choice
+    // early on leads elsewhere.
+    private void Dive(long[] costs)
+    {
+        if (problem.Items.Length > MostKinds || problem.Pins > 0)
+        {
+            return;
+        }
+
+        var end = filling.Work + (work.Proof / 4);
+        for (var turn = -1; turn < MostDives && plan.Cost > least && filling.Work < end && !stop.IsCancellationRequested; turn++)
+        {
+            var dived = PackDive.Plan(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0), turn, stop);
+            search.Shrink(dived);
+            plan = dived.IsBetterThan(plan) ? dived : plan;
         }
     }
 

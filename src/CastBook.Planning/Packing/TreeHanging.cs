@@ -235,7 +235,7 @@ internal sealed class TreeHanging(PackProblem problem)
 
         Count(from, left, isSector);
         freeMetal -= metal;
-        return isSector && metal <= freeMetal && ColumnWidth() <= FreeAngle && IsThereAgain(left);
+        return isSector && metal <= freeMetal && HangsAgain(left);
     }
 
     private long TakeOff(int from)
@@ -279,27 +279,15 @@ internal sealed class TreeHanging(PackProblem problem)
         }
     }
 
-    private bool IsThereAgain(int[] left)
-    {
-        for (var i = 0; i < columnLength; i++)
-        {
-            if (left[column[i].Item] < column[i].Count)
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private int ColumnWidth()
+    private bool HangsAgain(int[] left)
     {
         var width = 0;
         for (var i = 0; i < columnLength; i++)
         {
-            width = Math.Max(width, shapes[column[i].Item].Theta);
+            var (item, count) = column[i];
+            width = left[item] < count ? int.MaxValue : Math.Max(width, shapes[item].Theta);
         }
 
-        return width;
+        return width <= FreeAngle;
     }
 }

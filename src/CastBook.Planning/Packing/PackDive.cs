@@ -1,0 +1,110 @@
+namespace CastBook.Planning.Packing;
+
+/// <summary>Makes a plan of the trees that a master takes parts of: the tree it takes most of is hung whole, then it looks anew at what is left.</summary>
+internal sealed class PackDive
+{
+    // Looks for better trees before each choice.
+    private const int MostRounds = 40;
+
+    private readonly TreeFilling filling;
+    private readonly PackGreedy greedy;
+    private readonly long[] costs;
+    private readonly double unit;
+    private readonly List<PackedFlask> trees;
+    private readonly PackPlan plan;
+    private readonly long[] values;
+
+    private PackDive(PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known)
+    {
+        (this.filling, this.greedy, this.costs) = (filling, greedy, costs);
+        unit = costs.Max();
+        trees = [.. known];
+        plan = PackPlan.Empty(problem);
+        values = new long[problem.Items.Length];
+    }
+
+    /// <summary>Makes a plan.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="filling">Fills trees.</param>
+    /// <param name="greedy">Hangs what is left over.</param>
+    /// <param name="costs">What one of each size costs.</param>
+    /// <param name="known">Trees that can be hung.</param>
+    /// <param name="turn">The choice at which the second best is taken; less than 0 for none.</param>
+    /// <param name="stop">Ends it early.</param>
+    public static PackPlan Plan(
+        PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known, int turn,
+        CancellationToken stop)
+    {
+        var dive = new PackDive(problem, filling, greedy, costs, known);
+        while (dive.plan.Lost > 0 && !stop.IsCancellationRequested && dive.Best(dive.plan.Flasks.Count == turn) is { } tree)
+        {
+            dive.plan.Add(tree);
+        }
+
+        greedy.Fill(dive.plan, greedy.Values(1, 0, urgent: false));
+        return dive.plan;
+    }
+
+    private PackedFlask? Best(bool second)
+    {
+        trees.RemoveAll(t => plan.Free[t.Size] <= 0 || Array.Exists(t.Content, c => c.Count > plan.Left[c.Item]));
+        var master = new CoverMaster(plan.Left, plan.Free, plan.Free.Sum());
+        foreach (var tree in trees)
+        {
+            Offer(master, tree);
+        }
+
+        for (var round = 0; round < MostRounds; round++)
+        {
+            master.Solve();
+            if (!FindMore(master))
+            {
+                break;
+            }
+        }
+
+        master.Solve();
+        var best = Most(master, -1);
+        best = second && Most(master, best) is >= 0 and var other ? other : best;
+        return best < 0 ? null : trees[best];
+    }
+
+    private int Most(CoverMaster master, int but)
+    {
+        var (best, most) = (-1, 0.0);
+        for (var i = 0; i < trees.Count; i++)
+        {
+            var amount = i == but ? 0 : master.AmountOf(i);
+            (best, most) = amount > most + 1e-7 ? (i, amount) : (best, most);
+        }
+
+        return best;
+    }
+
+    private void Offer(CoverMaster master, PackedFlask tree) => master.Add(tree.Content, tree.Size, costs[tree.Size] / unit);
+
+    private bool FindMore(CoverMaster master)
+    {
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = Math.Max(0, (long)(master.Duals[i] * unit));
+        }
+
+        var (found, settings) = (false, greedy.SettingsFor(plan.Left));
+        for (var size = 0; size < costs.Length; size++)
+        {
+            var dear = costs[size] + ((master.Duals[values.Length + size] + master.Duals[^1]) * unit);
+            foreach (var setting in settings)
+            {
+                if (plan.Free[size] > 0 && filling.Fill(size, setting, -1, plan.Left, values) is { } filled && filled.Value > dear * (1 + 1e-6))
+                {
+                    trees.Add(filled.Flask);
+                    Offer(master, filled.Flask);
+                    found = true;
+                }
+            }
+        }
+
+        return found;
+    }
+}
