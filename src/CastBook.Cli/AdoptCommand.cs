@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using CastBook.Cli.Adopting;
+using CastBook.Planning.Findings;
 using CastBook.Templates;
 using CastBook.Workbooks.Adopting;
 using CastBook.Workbooks.Settings;
@@ -74,7 +75,7 @@ internal static class AdoptCommand
         }
         else
         {
-            answers = new ShopTalk(prompt, look).Ask();
+            answers = new ShopTalk(prompt, look, headings.ContainsKey(PieceField.PatternMass)).Ask();
             if (!answers.IsEmpty && settings.ShopFile is { } known)
             {
                 files.ChangeShop(known, answers);

@@ -11,7 +11,8 @@ namespace CastBook.Cli.Adopting;
 /// </summary>
 /// <param name="prompt">Where it is asked.</param>
 /// <param name="look">What is known.</param>
-internal sealed class ShopTalk(Prompt prompt, BookLook look)
+/// <param name="weightsToldNow">Whether it was only just told which column holds the weights: its heading says nothing of what they weigh.</param>
+internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow)
 {
     private const string Holds = "Holds (ml)";
     private const string DensityColumn = "Density (g/cm³)";
@@ -84,7 +85,7 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look)
 
     private void Weights()
     {
-        if (!look.SaysWhatIsWeighed)
+        if (weightsToldNow || !look.SaysWhatIsWeighed)
         {
             Choose(SettingName.WeightsAreOf, "What does the weight column weigh");
         }
