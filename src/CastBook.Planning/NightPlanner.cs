@@ -54,7 +54,9 @@ public static class NightPlanner
         ExampleRows.Find(night, findings);
         var rows = RowChoice.Of(night, findings);
         var alloys = new AlloyBook(night.Shop, findings);
-        var metals = new MetalOfPieces(night, alloys, new MaterialBook(night.Shop), findings).Compute(rows.IsAsked);
+        var materials = new MaterialBook(night.Shop);
+        RemarkChecks.Find(night, rows.IsAsked, materials, findings);
+        var metals = new MetalOfPieces(night, alloys, materials, findings).Compute(rows.IsAsked);
         var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan(search);
         var asked = rows.NightIsOpen ? [] : MetalOfPieces.Asked(metals);
         var metal = MetalSums.Of(night, asked, flasks.Flasks, findings);
@@ -81,7 +83,7 @@ public static class NightPlanner
         var answers = new PiecePlan[night.Pieces.Count];
         foreach (var piece in night.Pieces)
         {
-            answers[piece.Id] = PieceAnswers.Of(piece, rows.Standing[piece.Id], metals[piece.Id], flasks);
+            answers[piece.Id] = PieceAnswers.Of(piece, rows.Standing[piece.Id], rows.IsToCome(piece, night.Trees), metals[piece.Id], flasks);
         }
 
         return answers;

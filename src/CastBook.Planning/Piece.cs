@@ -140,6 +140,13 @@ public sealed record Piece
         init => details = details.With(details.KeepInFlask, value, static (d, v) => d with { KeepInFlask = v });
     }
 
+    /// <summary>What a remark in the row speaks of, where it speaks of anything that has a column of its own.</summary>
+    public PieceRemark? Remark
+    {
+        get => details.Remark;
+        init => details = details.With(details.Remark, value, static (d, v) => d with { Remark = v });
+    }
+
     /// <summary>Where the last plan put it: what stands in the Flask column of the book as read.</summary>
     public IReadOnlyList<FlaskShare> LastFlasks { get; init; } = [];
 

@@ -26,6 +26,9 @@ internal sealed record PieceDetails
     /// <inheritdoc cref="Piece.KeepInFlask"/>
     public string? KeepInFlask { get; init; }
 
+    /// <inheritdoc cref="Piece.Remark"/>
+    public PieceRemark? Remark { get; init; }
+
     /// <inheritdoc cref="Piece.Unreadable"/>
     public IReadOnlyList<string>? Unreadable { get; init; }
 

@@ -16,6 +16,9 @@ public sealed record PiecePlan
     /// <summary>What became of it.</summary>
     public required PieceStatus Status { get; init; }
 
+    /// <summary>Whether the row is that of a night still to come, so that what an earlier plan made of it no longer holds.</summary>
+    public bool IsToCome { get; init; }
+
     /// <summary>Metal of one piece without gates; missing where it cannot be known.</summary>
     public Mass? MetalEach
     {

@@ -82,6 +82,11 @@ public static class BookFiller
         using var package = reading.Package;
         Tidy();
         var plan = planning(reading.Night);
+        if (plan.Findings.FirstOrDefault(f => f.Kind == Catalogue.NightWithoutRows) is { } noSuchNight)
+        {
+            throw new BookRefusedException(noSuchNight);
+        }
+
         Tidy();
         return answer(new Filling(reading, plan, typed), BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output));
     }

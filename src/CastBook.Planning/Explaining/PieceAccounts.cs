@@ -99,8 +99,9 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
 
         if (piece.Box is { } box)
         {
+            var thickness = box.Thickness is { } third ? $" × {Say.Millimetres(third)}" : "";
             inputs.Add(AccountInput.By(
-                "size", $"{Say.Millimetres(box.Length)} × {Say.Millimetres(box.Width)}", Subject.Piece(piece.Id, PieceField.Length)));
+                "size", $"{Say.Millimetres(box.Length)} × {Say.Millimetres(box.Width)}{thickness}", Subject.Piece(piece.Id, PieceField.Length)));
         }
 
         inputs.AddRange(shares.Select(s => flasks.Flask(s.Flask)).OfType<FlaskPlan>()

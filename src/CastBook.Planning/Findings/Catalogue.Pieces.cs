@@ -24,6 +24,34 @@ public static partial class Catalogue
         "The same pattern takes very different metal in silver, bronze or gold, and alloys never share a flask.",
         "Type the alloy's name.");
 
+    /// <summary>Remarks speak of a resin or a print in rows that are not read as resin.</summary>
+    public static FindingKind RemarksSpeakOfResin { get; } = new(
+        "remarks-speak-of-resin", Severity.Check,
+        "Column \"{0}\" is not read, and speaks of resin or a print where nothing else does: {1}.",
+        "Resin has another density than wax and wants a longer burnout; too short a one spoils the castings.",
+        "If these rows are resin, type so in a column \"Material\".");
+
+    /// <summary>Remarks speak of wax in rows that are read as resin.</summary>
+    public static FindingKind RemarksSpeakOfWax { get; } = new(
+        "remarks-speak-of-wax", Severity.Check,
+        "Column \"{0}\" is not read, and speaks of wax in rows read as resin: {1}.",
+        "The metal follows from the material's density.",
+        "If these rows are wax, type so in a column \"Material\".");
+
+    /// <summary>Remarks speak of stones in rows that are read as without.</summary>
+    public static FindingKind RemarksSpeakOfStones { get; } = new(
+        "remarks-speak-of-stones", Severity.Check,
+        "Column \"{0}\" is not read, and speaks of stones where nothing else does: {1}.",
+        "A flask with stones in must not be quenched, and is burnt out no hotter than they bear.",
+        "If the stones are in the pattern, type yes in a column \"Stones in\"; if they are set later, type no.");
+
+    /// <summary>Remarks speak of more pieces than the row counts.</summary>
+    public static FindingKind RemarksSpeakOfSeveral { get; } = new(
+        "remarks-speak-of-several", Severity.Check,
+        "Column \"{0}\" is not read, and speaks of more pieces than the quantity does: {1}.",
+        "So many are cast as the quantity says.",
+        "If it is to be more, type the number in a column \"Qty\".");
+
     /// <summary>The rows speak of several nights and none is chosen.</summary>
     public static FindingKind NightNotChosen { get; } = new(
         "night-not-chosen", Severity.Stop,
@@ -40,9 +68,16 @@ public static partial class Catalogue
     /// <summary>The chosen night is not in the list.</summary>
     public static FindingKind NightWithoutRows { get; } = new(
         "night-without-rows", Severity.Stop,
-        "No row belongs to the night \"{0}\" that was asked for.",
-        "The rows name {1}, so everything was left alone.",
-        "Type one of those as \"Night\" on the Shop sheet or after --night, or leave it blank.");
+        "No row that is still to be cast belongs to the night \"{0}\" that was asked for.",
+        "Nothing was written, and the plan in the book is left as it was.",
+        "The nights of the list are {1}: type one of them as \"Night\" on the Shop sheet or after --night, or leave it blank.");
+
+    /// <summary>A night was asked for and no row names one.</summary>
+    public static FindingKind NightWithoutColumn { get; } = new(
+        "night-without-column", Severity.Check,
+        "The night \"{0}\" was asked for, but no row names a night.",
+        "So all rows were planned.",
+        "Add a column \"Night\" and type the night of each row, or ask for none.");
 
     /// <summary>Rows the shop leaves out.</summary>
     public static FindingKind RowsLeftOut { get; } = new(

@@ -116,6 +116,17 @@ public static partial class Catalogue
         "weight-not-a-number", Severity.Stop,
         "\"{0}\" is not a number{1}.", RowNotComputed, "Type the {2} as a number, such as 12.4.");
 
+    /// <summary>A list without a column for the quantity.</summary>
+    public static FindingKind QuantityColumnMissing => new(
+        "quantity-column-missing", Severity.Stop,
+        "The list on sheet {0} has no column for the quantity.", "Without it nobody knows how many to cast.",
+        "Add a column with the heading Qty in row {1} and type how many of each; or, where every row is one piece, type 1 as \"Quantity where the list gives none\" on the Shop sheet.");
+
+    /// <summary>The shop's answer for a list without a column for the quantity.</summary>
+    public static FindingKind QuantityFromShop => new(
+        "quantity-from-shop", Severity.Note,
+        "The list on sheet {0} has no column for the quantity; each row counts as {1}, as the shop says.", "", "To type it row by row, add a column with the heading Qty in row {2}.");
+
     /// <summary>A quantity that is no number.</summary>
     public static FindingKind QuantityNotANumber => new(
         "quantity-not-a-number", Severity.Stop,
@@ -213,6 +224,18 @@ public static partial class Catalogue
         "day-order", Severity.Note,
         "Days under {0} were read in the order that others of the column settle, such as {1} as {2}, in {3}.", "",
         "If that is wrong, type them as {2}.");
+
+    /// <summary>Several days under a heading that nothing knows, in a list that names no nights.</summary>
+    public static FindingKind DaysNotReadAsNight => new(
+        "days-not-read-as-night", Severity.Check,
+        "Column {0} holds days that were not read as casting nights: {1}.", "All these rows were planned as one night.",
+        "If they are casting nights, change the heading to Casting night, or write \"columns\": {{ \"night\": [\"{2}\"] }} into castbook.json; if not, name them in the heading, such as Ordered or Received.");
+
+    /// <summary>The same, where the column has no heading.</summary>
+    public static FindingKind DaysWithoutHeading => new(
+        "days-without-heading", Severity.Check,
+        "Column {0} has no heading and holds days, which were not read as casting nights: {1}.", "All these rows were planned as one night.",
+        "If they are casting nights, type the heading Casting night; if not, name them there, such as Ordered or Received.");
 
     /// <summary>A per-tree cell that cannot be read.</summary>
     public static FindingKind PerTreeUnreadable => new(

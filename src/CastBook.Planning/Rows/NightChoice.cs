@@ -43,12 +43,17 @@ internal static class NightChoice
         return null;
     }
 
+    /// <summary>The day that a night's name is; missing where it is a name of another kind.</summary>
+    /// <param name="night">The name.</param>
+    public static DateOnly? DayOf(string? night) =>
+        DateOnly.TryParseExact(RowChoice.Key(night), DayForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+
     private static string? NextByDate(IReadOnlyList<string> named, DateOnly? today)
     {
         (string Name, DateOnly Day)? next = null;
         foreach (var name in named)
         {
-            if (!DateOnly.TryParseExact(name, DayForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+            if (DayOf(name) is not { } day)
             {
                 return null;
             }

@@ -10,13 +10,14 @@ internal static class PieceAnswers
     /// <summary>A row's answer.</summary>
     /// <param name="piece">The row.</param>
     /// <param name="standing">How it stood before planning.</param>
+    /// <param name="isToCome">Whether its night is still to come.</param>
     /// <param name="metal">Its metal; nothing where it is not asked for.</param>
     /// <param name="planned">The flasks.</param>
-    public static PiecePlan Of(Piece piece, PieceStatus standing, PieceMetal? metal, PlannedFlasks planned)
+    public static PiecePlan Of(Piece piece, PieceStatus standing, bool isToCome, PieceMetal? metal, PlannedFlasks planned)
     {
         if (standing != PieceStatus.NotPlanned)
         {
-            return new PiecePlan { Id = piece.Id, Status = standing };
+            return new PiecePlan { Id = piece.Id, Status = standing, IsToCome = isToCome };
         }
 
         IReadOnlyList<FlaskShare> shares = planned.SharesOf(piece.Id);

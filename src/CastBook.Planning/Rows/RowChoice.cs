@@ -4,8 +4,9 @@ namespace CastBook.Planning.Rows;
 
 /// <summary>Which rows are tonight's.</summary>
 /// <param name="Standing">For each row: left out, done, another night's, or not planned yet, which means asked for.</param>
+/// <param name="Night">The night that is planned; missing where the rows name none.</param>
 /// <param name="NightIsOpen">True while the rows name several nights and none is chosen; then nothing is planned.</param>
-internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool NightIsOpen)
+internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, string? Night, bool NightIsOpen)
 {
     /// <summary>Whether a row is asked for tonight.</summary>
     /// <param name="id">The row.</param>
@@ -29,17 +30,30 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, bool Night
         Count(findings, Catalogue.RowsDone, standing, PieceStatus.Done, PieceField.Done);
         if (named.Count == 0)
         {
-            return new(standing, NightIsOpen: false);
+            if (Key(night.Shop.Settings.Night) is { Length: > 0 } wanted)
+            {
+                findings.Add(Catalogue.NightWithoutColumn.At(Subject.Column(PieceField.Night), wanted));
+            }
+
+            return new(standing, Night: null, NightIsOpen: false);
         }
 
         if (NightChoice.Of(night, named, findings) is not { } chosen)
         {
-            return new(standing, NightIsOpen: true);
+            return new(standing, Night: null, NightIsOpen: true);
         }
 
         LeaveOthersAlone(chosen, open, standing, findings);
-        return new(standing, NightIsOpen: false);
+        return new(standing, chosen, NightIsOpen: false);
     }
+
+    /// <summary>Whether a row's night is a later day than the one planned, so that nothing of an earlier plan holds for it; unless it hangs in a tree that is built.</summary>
+    /// <param name="piece">The row.</param>
+    /// <param name="trees">The trees in hand.</param>
+    public bool IsToCome(Piece piece, IReadOnlyList<TreeInHand> trees) =>
+        Standing[piece.Id] == PieceStatus.OtherNight
+        && NightChoice.DayOf(piece.Night) is { } day && NightChoice.DayOf(Night) is { } tonight && day > tonight
+        && !piece.LastFlasks.Any(share => trees.Any(t => t.State != FlaskState.Planned && string.Equals(t.Flask, share.Flask, StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>A night's name as it compares.</summary>
     /// <param name="night">As written; may be missing.</param>

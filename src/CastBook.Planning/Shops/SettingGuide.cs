@@ -13,6 +13,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.WeightsAreOf, "", "What the weight column weighs: the pattern, or the finished metal of an earlier casting.", "pattern", "finished metal"),
         new(SettingName.WeightsInclude, "", "Whether pieces are weighed with their gates on. Empty: the piece alone; gates are added.", "piece alone", "gates too"),
         new(SettingName.SupportsShare, "%", "How much of a pattern's weight is supports that are cut off before the tree. Empty: none."),
+        new(SettingName.QuantityWhereNone, "", "How many to cast of each line of a list that has no column for the quantity: 1 where every line is one piece. Empty: it is asked."),
         new(SettingName.PatternMaterial, "", "Material of lines that name none: wax, resin, or a name of the Materials sheet."),
         new(SettingName.PatternDensity, "g/cm³", "Density of that material: weigh a solid cube, divide by its measured volume."),
         new(SettingName.SprueWaxDensity, "g/cm³", "Density of the wax that trunks and gates are built of. Empty: 0.95, and the plan says so."),

@@ -12,6 +12,9 @@ public static class SettingName
     /// <summary>Share of a pattern's weight that is supports, cut off before the tree (%).</summary>
     public const string SupportsShare = "Supports share";
 
+    /// <summary>How many to cast of each row of a list without a column for the quantity.</summary>
+    public const string QuantityWhereNone = "Quantity where the list gives none";
+
     /// <summary>The material of rows that name none: a name of the Materials sheet, or <c>wax</c> or <c>resin</c>.</summary>
     public const string PatternMaterial = "Pattern material";
 

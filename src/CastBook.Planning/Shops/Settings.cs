@@ -16,6 +16,9 @@ public sealed record Settings
     /// <summary>Share of a pattern's weight that is supports, cut off before the tree.</summary>
     public Ratio? SupportsShare { get; init; }
 
+    /// <summary>How many to cast of each row of a list without a column for the quantity.</summary>
+    public int? QuantityWhereNone { get; init; }
+
     /// <summary>Material of rows that name none.</summary>
     public string? PatternMaterial { get; init; }
 

@@ -13,8 +13,15 @@ namespace CastBook.Workbooks.Columns;
 internal readonly record struct PieceLine(
     Piece Piece, PiecePlan Plan, IReadOnlyDictionary<string, FlaskPlan> Flasks, IReadOnlyList<RowFinding> Findings)
 {
-    /// <summary>Whether the row is another night's or done: nothing in it is touched.</summary>
+    /// <summary>Whether the row is another night's or done: nothing is written into it.</summary>
     public bool IsLeftAlone => Plan.Status is PieceStatus.OtherNight or PieceStatus.Done;
+
+    /// <summary>
+    /// Whether what CastBook wrote of another night's row no longer holds: what was found about it is not looked at again, and
+    /// nothing is planned yet of a night still to come.
+    /// </summary>
+    /// <param name="column">The column.</param>
+    public bool IsStale(ComputedColumn column) => Plan.Status == PieceStatus.OtherNight && (Plan.IsToCome || column is ChecksColumn);
 }
 
 /// <summary>The rows of the list, each put together when it is asked for.</summary>

@@ -105,7 +105,8 @@ internal sealed class ListCells(WrittenBook written, TypedCells typed, NightAcco
         var explanation = new CellExplanation(cell) { About = line.Piece.Name };
         if (line.IsLeftAlone)
         {
-            return explanation with { Note = "It is left as it is: the row is done or another night's." };
+            var note = line.IsStale(column) ? "It is empty: the row is another night's." : "It is left as it is: the row is done or another night's.";
+            return explanation with { Note = note };
         }
 
         if (column is ChecksColumn)

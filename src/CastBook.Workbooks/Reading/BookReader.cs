@@ -49,7 +49,7 @@ public static class BookReader
         var taken = marks.Sheets.Values.Concat(shop.Sheets.Values).ToHashSet();
         var wanted = WantedSheets.Of(shop.Shop.Settings, settings, cells);
         var found = new ListFinder(package, strings, settings.Columns, marks, [.. shop.Sheets.Keys]).Find([.. package.Sheets.Where(s => !taken.Contains(s))], wanted);
-        var lists = ListsReading.Read(new ListReader(package, strings, formats, values, marks, settings.Columns, shop.Shop.Alloys), found, marks);
+        var lists = ListsReading.Read(new ListReader(package, strings, formats, values, marks, settings.Columns, shop.Shop), found, marks);
         Place(lists.Lists, cells);
 
         var tonight = settings.Night is { } night

@@ -113,6 +113,7 @@ public sealed class CellMap
         }
 
         var column = list.Columns.TryGetValue(field, out var own) ? own
+            : field is PieceField.Length or PieceField.Width or PieceField.Thickness && list.Columns.TryGetValue(PieceField.Sizes, out var sizes) ? sizes
             : list.Columns.TryGetValue(PieceField.Piece, out var name) ? name
             : list.FirstColumn;
         cell = new CellRef(list.Sheet.Name, list.RowOf(id), column);

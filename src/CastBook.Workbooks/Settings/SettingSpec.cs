@@ -32,6 +32,7 @@ internal sealed record SettingSpec(
         Said(SettingName.WeightsAreOf, ShopWords.Meanings, (s, w) => ShopWords.Meaning(w) is { } m ? s with { WeightsAreOf = m } : null),
         Said(SettingName.WeightsInclude, ShopWords.Inclusions, (s, w) => ShopWords.IncludesGates(w) is { } gates ? s with { WeightsIncludeGates = gates } : null),
         Measured(SettingName.SupportsShare, Dimension.Percent, "%, such as 15", (s, v) => s with { SupportsShare = Ratio.FromPercent(v) }),
+        Said(SettingName.QuantityWhereNone, "a whole number, such as 1", (s, w) => ShopWords.Count(w) is { } count ? s with { QuantityWhereNone = count } : null),
         Said(SettingName.PatternMaterial, "a name", (s, w) => s with { PatternMaterial = w }),
         Measured(SettingName.PatternDensity, Dimension.Density, "g/cm³", (s, v) => s with { PatternDensity = Dense(v) }),
         Measured(SettingName.SprueWaxDensity, Dimension.Density, "g/cm³", (s, v) => s with { SprueWaxDensity = Dense(v) }),

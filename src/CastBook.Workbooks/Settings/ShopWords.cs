@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Casting.Investing;
 using CastBook.Casting.Patterns;
 using CastBook.Casting.Pouring;
@@ -22,6 +23,12 @@ internal static class ShopWords
     public const string States = "planned, waxed, invested, in kiln or poured";
 
     public const string Shapes = "square or round";
+
+    // A list has at most so many of one piece; above it a number is a slip.
+    private const int MostPieces = 10_000;
+
+    public static int? Count(string text) =>
+        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= MostPieces ? count : null;
 
     public static CastingMethod? Method(string text) => AnswerWords.Meant(text) switch
     {

@@ -10,9 +10,9 @@ internal sealed class ListRowEdits : RowEdits
     private readonly PieceSheet list;
     private readonly IReadOnlyList<PieceLine> lines;
     private readonly TypedCells typed;
-    private readonly StyleBook styles;
-    private readonly (ComputedColumn Column, int At, Dictionary<int, int> StyleBeside)[] columns;
     private readonly FillRecord before;
+    private readonly StyleBook styles;
+    private readonly (ComputedColumn Column, int At, string Name, Dictionary<int, int> StyleBeside)[] columns;
     private readonly StandingUnit[] changing;
     private readonly HashSet<ComputedColumn> filled = [];
     private readonly int shopsLast;
@@ -25,7 +25,7 @@ internal sealed class ListRowEdits : RowEdits
     public ListRowEdits(ListColumns placed, IReadOnlyList<PieceLine> lines, TypedCells typed, FillRecord before, StyleBook styles)
     {
         (list, this.lines, this.typed, this.before, this.styles) = (placed.List, lines, typed, before, styles);
-        columns = [.. placed.Standing.Select(s => (s.Column, s.At, new Dictionary<int, int>()))];
+        columns = [.. placed.Standing.Select(s => (s.Column, s.At, placed.List.NameOf(s.Column.OwnName), new Dictionary<int, int>()))];
         changing = [.. placed.Units.Where(u => u.Changes)];
         shopsLast = list.LastColumn;
         while (shopsLast > list.FirstColumn && list.OwnColumns.Values.Contains(shopsLast))
@@ -51,11 +51,11 @@ internal sealed class ListRowEdits : RowEdits
         var (line, beside) = (lines[piece], StyleOf(row));
         if (line.IsLeftAlone)
         {
-            AddInNewUnit(row, beside, edits);
+            AddToLeftAlone(row, line, beside, edits);
             return;
         }
 
-        foreach (var (column, at, styleBeside) in columns)
+        foreach (var (column, at, _, styleBeside) in columns)
         {
             var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
             if (IsKept(line, column, cell))
@@ -83,11 +83,16 @@ internal sealed class ListRowEdits : RowEdits
             : null;
     }
 
-    private void AddInNewUnit(int row, int beside, List<CellEdit> edits)
+    private void AddToLeftAlone(int row, PieceLine line, int beside, List<CellEdit> edits)
     {
-        foreach (var (column, at, styleBeside) in columns)
+        foreach (var (column, at, name, styleBeside) in columns)
         {
-            if (changing.Length > 0 && at <= list.LastColumn && list.Grid.Cell(row, at) is var cell && InNewUnit(column, cell) is { } number)
+            var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
+            if (Clears(line, column, name, cell))
+            {
+                edits.Add(new CellEdit(at, CellValue.Empty, cell.Style));
+            }
+            else if (InNewUnit(column, cell) is { } number)
             {
                 edits.Add(EditOf(column, at, cell, CellValue.Of(number), beside, styleBeside));
             }
@@ -114,7 +119,7 @@ internal sealed class ListRowEdits : RowEdits
     public void MakeFormats(int row)
     {
         var beside = StyleOf(row);
-        foreach (var (column, at, styleBeside) in columns)
+        foreach (var (column, at, _, styleBeside) in columns)
         {
             Style(column, beside, styleBeside);
             if (changing.Length > 0 && at <= list.LastColumn)
@@ -127,6 +132,14 @@ internal sealed class ListRowEdits : RowEdits
     /// <summary>Whether a cell of a computed column stays as it is: a formula, or what a person typed.</summary>
     public bool IsKept(PieceLine line, ComputedColumn column, GridCell cell) =>
         cell.HasFormula || (typed.Any && typed.Contains(line.Piece.Id, column.OwnName));
+
+    /// <summary>Whether a cell of a row that is left alone is emptied: CastBook wrote what stands there, and it no longer holds.</summary>
+    /// <param name="line">The row.</param>
+    /// <param name="column">The column.</param>
+    /// <param name="name">Its hidden name in this list.</param>
+    /// <param name="cell">The cell.</param>
+    public bool Clears(PieceLine line, ComputedColumn column, string name, GridCell cell) =>
+        line.IsStale(column) && cell is { HasFormula: false, Kind: not CellKind.Empty } && before.Wrote(name, cell);
 
     /// <summary>Whether the cell shows the value already; then its bytes are left as they are.</summary>
     public static bool Same(GridCell cell, CellValue value) => value switch

@@ -94,7 +94,7 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
         }
     }
 
-    /// <summary>A row that is left alone keeps what CastBook wrote into it on its night; in the unit of the heading, where that was changed.</summary>
+    /// <summary>A row that is left alone keeps what CastBook wrote into it on its night while that holds, in the unit of the heading, where that was changed.</summary>
     /// <returns>Whether any of its cells changes.</returns>
     private bool Remember(ListRowEdits rows, PieceLine line, FillRecord after)
     {
@@ -102,7 +102,11 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
         foreach (var (column, at, name) in standing)
         {
             var cell = list.Grid.Cell(list.RowOf(line.Piece.Id), at);
-            if (rows.InNewUnit(column, cell) is { } number)
+            if (rows.Clears(line, column, name, cell))
+            {
+                changes = true;
+            }
+            else if (rows.InNewUnit(column, cell) is { } number)
             {
                 after.Add(name, CellValue.Of(number));
                 changes = true;

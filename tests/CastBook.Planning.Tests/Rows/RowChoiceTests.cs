@@ -98,14 +98,38 @@ public sealed class RowChoiceTests
 
         plan.Stops().ShouldBe(["night-without-rows"]);
         plan.The("night-without-rows").Text().ShouldBe(
-            "No row belongs to the night \"9 Dec\" that was asked for. The rows name \"1 Dec\", so everything was left alone. "
-            + "Type one of those as \"Night\" on the Shop sheet or after --night, or leave it blank.");
+            "No row that is still to be cast belongs to the night \"9 Dec\" that was asked for. Nothing was written, and the plan in the book is left as it was. "
+            + "The nights of the list are \"1 Dec\": type one of them as \"Night\" on the Shop sheet or after --night, or leave it blank.");
         plan.Pieces[0].Status.ShouldBe(PieceStatus.OtherNight);
     }
 
     [Fact]
-    public void Of_NightChosenButColumnUnused_PlansAllRows() =>
-        NightPlanner.Plan(Wrenmoor.Night(WithNight("9 Dec"), Wrenmoor.Ring())).Pieces[0].Status.ShouldBe(PieceStatus.Planned);
+    public void Of_NightChosenButColumnUnused_PlansAllRowsAndSaysSo()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(WithNight("9 Dec"), Wrenmoor.Ring()));
+
+        plan.Pieces[0].Status.ShouldBe(PieceStatus.Planned);
+        plan.The("night-without-column").Text().ShouldBe(
+            "The night \"9 Dec\" was asked for, but no row names a night. So all rows were planned. Add a column \"Night\" and type the night of each row, or ask for none.");
+    }
+
+    // A tree that is built hangs where it hangs, whatever night its row is moved to.
+    [Theory]
+    [InlineData("2026-12-10", FlaskState.Planned, true)]
+    [InlineData("2026-12-10", FlaskState.Waxed, false)]
+    [InlineData("2026-12-01", FlaskState.Planned, false)]
+    [InlineData("second", FlaskState.Planned, false)]
+    public void Of_RowOfALaterDay_IsToComeUnlessItsTreeIsBuilt(string night, FlaskState state, bool isToCome)
+    {
+        var asked = Wrenmoor.Night(
+            WithNight("2026-12-03"), Wrenmoor.Ring() with { Night = "2026-12-03" }, Wrenmoor.Ring() with { Night = night, LastFlasks = [new FlaskShare("B", 1)] });
+
+        var plan = NightPlanner.Plan(asked with { Trees = [new TreeInHand("B", null, null, null, null, state)] });
+
+        plan.Pieces[0].IsToCome.ShouldBeFalse();
+        plan.Pieces[1].Status.ShouldBe(PieceStatus.OtherNight);
+        plan.Pieces[1].IsToCome.ShouldBe(isToCome);
+    }
 
     private static Night OnDays(string? today, params string[] nights) =>
         Wrenmoor.Night([.. nights.Select(n => Wrenmoor.Ring() with { Night = n })]) with

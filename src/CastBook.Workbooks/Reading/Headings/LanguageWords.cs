@@ -3,7 +3,7 @@ using CastBook.Planning.Shops;
 namespace CastBook.Workbooks.Reading.Headings;
 
 /// <summary>A line of a language's file: what its words are about, and the words.</summary>
-/// <param name="About">A field of a piece, or what else the words are: <c>link</c>, <c>each</c>, <c>unit g</c> and so on.</param>
+/// <param name="About">A field of a piece, or what else the words are: <c>link</c>, <c>each</c>, <c>unit g</c>, <c>remark wax</c> and so on.</param>
 /// <param name="Rank">How sure they are; 1 is the surest.</param>
 /// <param name="NeedsUnit">Whether they count only beside a unit.</param>
 /// <param name="IsHeight">Whether they speak of a height.</param>
@@ -75,7 +75,7 @@ internal sealed class LanguageWords
 
         var words = line[(colon + 1)..].Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         var head = line[..colon];
-        if (head.StartsWith("unit ", StringComparison.Ordinal))
+        if (head.StartsWith("unit ", StringComparison.Ordinal) || head.StartsWith(RemarkWords.Line, StringComparison.Ordinal))
         {
             return new WordLine(head, 1, false, false, "", words);
         }

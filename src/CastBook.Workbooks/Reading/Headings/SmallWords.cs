@@ -17,6 +17,12 @@ internal static class SmallWords
     /// <summary>What belongs to something other than the piece: a stone, a customer, a price.</summary>
     public static HashSet<string> Others { get; } = Single("other");
 
+    /// <summary>What heads days other than that of the casting: of the order, of the print.</summary>
+    public static HashSet<string> OtherDays { get; } = Single("otherDay");
+
+    /// <summary>What heads remarks.</summary>
+    public static HashSet<string> Remarks { get; } = Single("remarks");
+
     /// <summary>What says that a weight is that of one piece, the longest first.</summary>
     public static IReadOnlyList<List<string>> Each { get; } = EachPhrases();
 
@@ -41,7 +47,9 @@ internal static class SmallWords
         }
     }
 
-    private static List<string> Of(string about)
+    /// <summary>The words of all languages about one thing, as written.</summary>
+    /// <param name="about">What they are about.</param>
+    public static List<string> Of(string about)
     {
         var words = new List<string>();
         foreach (var language in LanguageWords.All)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
@@ -29,10 +30,10 @@ internal sealed record ListReading(
 /// <param name="values">How its cells are read.</param>
 /// <param name="marks">What is ours in it.</param>
 /// <param name="words">The shop's own words for headings.</param>
-/// <param name="alloys">The shop's alloys, by which a section line that names one is known.</param>
+/// <param name="shop">The shop: its alloys, by which a section line that names one is known, and its quantity where the list gives none.</param>
 internal sealed class ListReader(
     BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks,
-    IReadOnlyDictionary<string, IReadOnlyList<string>> words, IReadOnlyList<ShopAlloy> alloys)
+    IReadOnlyDictionary<string, IReadOnlyList<string>> words, Shop shop)
 {
     /// <summary>Reads a list; null where it has headings and no rows.</summary>
     /// <param name="list">Where the list stands.</param>
@@ -47,7 +48,7 @@ internal sealed class ListReader(
             headings.Match.TakeUnits(units, HeadingWords.PieceIndex);
         }
 
-        var (fields, unread, headingFindings) = HeadingFindings.Of(headings);
+        var (fields, unreadHeadings, headingFindings) = HeadingFindings.Of(headings);
         var rows = ListRows.Sort(grid, formats, fields, headings.Top, headings.Bottom, table);
         if (rows.Pieces.Count == 0)
         {
@@ -55,21 +56,51 @@ internal sealed class ListReader(
         }
 
         var sheet = Place(grid, list.Sheet, headings, fields, table, rows, place);
+        var (unread, findings) = (new Dictionary<string, int>(unreadHeadings), new List<Finding>(headingFindings));
+        var usualQuantity = QuantityOfRows(sheet, unread, findings);
         var cells = new PieceCells(grid, values, fields, rows.Pieces, [.. unread.Keys]);
-        var weight = fields.GetValueOrDefault(PieceField.PatternMass);
-        var material = (weight ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
-        var reader = new PieceReader(cells, material, grid, sheet.OwnColumns.TryGetValue(OwnName.Flask, out var flask) ? flask : null);
-        var sections = AlloySections.Of(rows, grid, fields, alloys);
+        var reader = new PieceReader(cells, sheet, MaterialOfWeights(fields), usualQuantity, UnreadColumns.Of(sheet, values, unread));
+        var sections = AlloySections.Of(rows, grid, fields, shop.Alloys);
         var pieces = new Piece[rows.Pieces.Count];
         for (var at = 0; at < pieces.Length; at++)
         {
             pieces[at] = reader.Read(rows.Pieces[at], place.FirstId + at, sections.AlloyOf(at));
         }
 
+        if (!headings.Has(PieceField.Night) && reader.Others.MayBeNights([.. pieces.Where(p => p is { Done: false, LeaveOut: false }).Select(p => sheet.RowOf(p.Id))]) is { } nights)
+        {
+            unread[PieceField.Night] = nights.Column;
+            findings.Add(nights.Finding);
+        }
+
         // All that is asked of the cells from here on are the headings and our own columns.
         grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
-        var findings = headingFindings.Concat(cells.Findings).Concat(sections.Findings()).Concat(RowFindings(rows, sections, grid)).Select(f => OnItsSheet(f, sheet)).ToList();
-        return new ListReading(sheet, pieces, weight?.Word.Meaning ?? WeightMeaning.Unknown, unread, findings);
+        findings.AddRange([.. cells.Findings, .. sections.Findings(), .. RowFindings(rows, sections, grid)]);
+        var weightsAreOf = fields.GetValueOrDefault(PieceField.PatternMass)?.Word.Meaning ?? WeightMeaning.Unknown;
+        return new ListReading(sheet, pieces, weightsAreOf, unread, findings.ConvertAll(f => OnItsSheet(f, sheet)));
+    }
+
+    private static string? MaterialOfWeights(IReadOnlyDictionary<string, FieldColumn> fields) =>
+        (fields.GetValueOrDefault(PieceField.PatternMass) ?? fields.GetValueOrDefault(PieceField.PatternVolume))?.Word.Material;
+
+    /// <summary>The quantity of every row of a list without a column for it; it is asked for once, not row by row.</summary>
+    private int? QuantityOfRows(PieceSheet sheet, Dictionary<string, int> unread, List<Finding> findings)
+    {
+        if (sheet.Columns.ContainsKey(PieceField.Quantity) || unread.ContainsKey(PieceField.Quantity))
+        {
+            return null;
+        }
+
+        var (setting, row) = (Subject.Setting(SettingName.QuantityWhereNone), sheet.HeadingRow.ToString(CultureInfo.InvariantCulture));
+        if (shop.Settings.QuantityWhereNone is { } usual)
+        {
+            findings.Add(Catalogue.QuantityFromShop.At(setting, sheet.Sheet.Name, usual.ToString(CultureInfo.InvariantCulture), row));
+            return usual;
+        }
+
+        unread[PieceField.Quantity] = sheet.Columns.GetValueOrDefault(PieceField.Piece, sheet.FirstColumn);
+        findings.Add(Catalogue.QuantityColumnMissing.At([Subject.Column(PieceField.Quantity), setting], sheet.Sheet.Name, row));
+        return null;
     }
 
     private PieceSheet Place(

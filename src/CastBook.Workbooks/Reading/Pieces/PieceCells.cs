@@ -149,6 +149,9 @@ internal sealed class PieceCells
     public string? Words(string field) =>
         fields.TryGetValue(field, out var known) && Cell(known.Column) is { Kind: not CellKind.Error } cell ? values.Text(cell) : null;
 
+    /// <summary>Whether the row begun last says anything of a field.</summary>
+    public bool Says(string field) => fields.TryGetValue(field, out var known) && !CellValues.IsBlank(Cell(known.Column));
+
     /// <summary>A yes or no; no where the cell says nothing.</summary>
     public bool YesOrNo(string field, Func<FindingKind> otherwise)
     {

@@ -1,16 +1,16 @@
 using CastBook.Planning;
 using CastBook.Planning.Findings;
-using CastBook.Workbooks.Reading.Grid;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
-/// <summary>Reads rows of the list as pieces.</summary>
-/// <param name="cells">The cells by field.</param>
-/// <param name="materialOfWeights">The material that the weight's heading tells of; missing where it tells of none.</param>
-/// <param name="grid">The sheet, for our own Flask column.</param>
-/// <param name="flaskColumn">Our own Flask column; missing where the book has none.</param>
-internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, SheetGrid grid, int? flaskColumn)
+/// <summary>Puts pieces together from the cells of their rows.</summary>
+/// <param name="cells">The cells, read by field.</param>
+/// <param name="sheet">The list.</param>
+/// <param name="materialOfWeights">The material that the heading of the weights tells of; missing where it tells of none.</param>
+/// <param name="usualQuantity">The quantity of every row, where the list has no column for it.</param>
+/// <param name="others">The columns that are no field.</param>
+internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? materialOfWeights, int? usualQuantity, UnreadColumns others)
 {
     private static readonly FieldLook Length = FieldLook.Size(PieceField.Length, "length");
     private static readonly FieldLook Width = FieldLook.Size(PieceField.Width, "width");
@@ -19,6 +19,12 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
     private static readonly FieldLook Heaviest = FieldLook.Size(PieceField.HeaviestSection, "heaviest section");
     private static readonly FieldLook GateDiameter = FieldLook.Size(PieceField.GateDiameter, "gate diameter");
     private static readonly FieldLook GateLength = FieldLook.Size(PieceField.GateLength, "gate length");
+
+    // Our own Flask column; 0 where the book has none.
+    private readonly int flaskColumn = sheet.OwnColumns.GetValueOrDefault(OwnName.Flask);
+
+    /// <summary>The columns that are no field.</summary>
+    public UnreadColumns Others { get; } = others;
 
     /// <summary>Reads a row.</summary>
     /// <param name="row">The row on the sheet.</param>
@@ -29,7 +35,7 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
         cells.Begin(row, id);
         var (done, leaveOut) = (cells.IsDone(), cells.YesOrNo(PieceField.LeaveOut, static () => Catalogue.YesNoUnreadable));
         cells.IsLeftAlone = done || leaveOut;
-        var quantity = cells.Whole(FieldLook.Quantity);
+        var quantity = usualQuantity ?? cells.Whole(FieldLook.Quantity);
         var piece = new Piece
         {
             Id = id,
@@ -45,6 +51,7 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
             Gate = Gate(),
             StonesIn = cells.YesOrNo(PieceField.StonesIn, static () => Catalogue.StonesUnreadable),
             PerTree = PerTree(),
+            Remark = Others.Remark(row, cells.Says(PieceField.StonesIn)),
             Print = Print(),
             Due = cells.Day(PieceField.Due),
             Night = cells.Night(),
@@ -52,7 +59,7 @@ internal sealed class PieceReader(PieceCells cells, string? materialOfWeights, S
             LeaveOut = leaveOut,
             Customer = cells.Words(PieceField.Customer),
             KeepInFlask = cells.Text(PieceField.KeepInFlask, "flask to keep it in"),
-            LastFlasks = flaskColumn is { } column ? FlaskShares.Parse(grid.Cell(row, column).Text, quantity) : [],
+            LastFlasks = flaskColumn > 0 ? FlaskShares.Parse(sheet.Grid.Cell(row, flaskColumn).Text, quantity) : [],
         };
         return cells.Unreadable is { Count: > 0 } unreadable ? piece with { Unreadable = unreadable } : piece;
     }

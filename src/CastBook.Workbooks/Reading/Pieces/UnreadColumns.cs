@@ -1,0 +1,125 @@
+using CastBook.Planning;
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Reading.Values;
+
+namespace CastBook.Workbooks.Reading.Pieces;
+
+/// <summary>The columns of a list that are no field of a piece: remarks, and days that may be nights.</summary>
+internal sealed class UnreadColumns
+{
+    // A column with more other words than these for each few days is none of days.
+    private const int FewOthers = 2;
+    private const int DaysForAnother = 4;
+
+    private const int MostDaysNamed = 4;
+
+    private readonly SheetGrid grid;
+    private readonly CellValues values;
+    private readonly List<(int Column, string Heading)> columns;
+    private readonly (int Column, string Heading)? remarks;
+
+    private UnreadColumns(SheetGrid grid, CellValues values, List<(int Column, string Heading)> columns)
+    {
+        (this.grid, this.values, this.columns) = (grid, values, columns);
+        foreach (var column in columns)
+        {
+            remarks ??= WordKey.Parts(column.Heading).Exists(SmallWords.Remarks.Contains) ? column : null;
+        }
+    }
+
+    /// <summary>Finds them.</summary>
+    /// <param name="sheet">Where the list stands.</param>
+    /// <param name="values">How cells are read.</param>
+    /// <param name="unread">Columns of fields that stand in the list but cannot be read.</param>
+    public static UnreadColumns Of(PieceSheet sheet, CellValues values, IReadOnlyDictionary<string, int> unread)
+    {
+        var columns = new List<(int, string)>();
+        for (var column = sheet.FirstColumn; column <= sheet.LastColumn; column++)
+        {
+            if (!sheet.Columns.Values.Contains(column) && !sheet.OwnColumns.Values.Contains(column) && !unread.Values.Contains(column))
+            {
+                columns.Add((column, HeadingRow.TextAt(sheet.Grid, sheet.HeadingRow, column)?.Trim() ?? ""));
+            }
+        }
+
+        return new UnreadColumns(sheet.Grid, values, columns);
+    }
+
+    /// <summary>What the remark in a row speaks of; missing where it speaks of nothing that a list has columns for.</summary>
+    /// <param name="row">The row on the sheet.</param>
+    /// <param name="saysStones">Whether the row's own column says yes or no to stones.</param>
+    public PieceRemark? Remark(int row, bool saysStones)
+    {
+        if (remarks is not { } column || grid.Cell(row, column.Column) is not { Kind: CellKind.Text, Text: { Length: > 0 } text })
+        {
+            return null;
+        }
+
+        var (topics, pieces) = RemarkWords.In(text);
+        topics &= saysStones ? ~RemarkTopics.Stones : topics;
+        return topics == RemarkTopics.None && pieces == 0 ? null : new PieceRemark(column.Heading, CellValues.Clean(text), topics, pieces);
+    }
+
+    /// <summary>The first column of several days that may be nights; null where there is none.</summary>
+    /// <param name="rows">The rows that are asked for.</param>
+    /// <returns>The column, and what is to be said of it.</returns>
+    public (int Column, Finding Finding)? MayBeNights(IReadOnlyList<int> rows)
+    {
+        foreach (var (column, heading) in columns)
+        {
+            if (!SmallWords.OtherDays.Contains(string.Concat(WordKey.Parts(heading))) && Days(column, rows) is { Count: > 1 } days)
+            {
+                var letter = CellRef.ColumnName(column);
+                var named = days.Take(MostDaysNamed).Select(d => $"{d.Value.Shown} in {(d.Value.Rows.Count == 1 ? "row" : "rows")} {RowNumbers.Text(d.Value.Rows)}");
+                var all = string.Join("; ", named) + (days.Count > MostDaysNamed ? $"; and {days.Count - MostDaysNamed} more days" : "");
+                var subject = Subject.Column(PieceField.Night);
+                return (column, heading.Length == 0
+                    ? Catalogue.DaysWithoutHeading.At(subject, letter, all)
+                    : Catalogue.DaysNotReadAsNight.At(subject, $"{letter} \"{heading}\"", all, heading.Replace("\"", "\\\"", StringComparison.Ordinal)));
+            }
+        }
+
+        return null;
+    }
+
+    private SortedDictionary<DateOnly, (string Shown, List<int> Rows)>? Days(int column, IReadOnlyList<int> rows)
+    {
+        var days = new SortedDictionary<DateOnly, (string Shown, List<int> Rows)>();
+        var (read, others) = (0, 0);
+        var orders = (DayOrders?)null;
+        foreach (var row in rows)
+        {
+            var cell = grid.Cell(row, column);
+            if (CellValues.IsBlank(cell))
+            {
+                continue;
+            }
+
+            if (cell.Kind == CellKind.Text || values.IsDate(cell))
+            {
+                orders ??= cell.Kind == CellKind.Text ? ColumnHabits.Of(grid, column, rows, isDay: true).Days : null;
+                var text = values.Day(cell, orders ?? DayOrders.None);
+                if ((text.Day ?? text.First) is { } day)
+                {
+                    read++;
+                    if (!days.TryGetValue(day, out var known))
+                    {
+                        days[day] = known = (values.Shown(cell), []);
+                    }
+
+                    known.Rows.Add(row);
+                    continue;
+                }
+            }
+
+            if (++others > FewOthers + (read / DaysForAnother))
+            {
+                return null;
+            }
+        }
+
+        return days;
+    }
+}
