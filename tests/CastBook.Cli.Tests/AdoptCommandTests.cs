@@ -136,7 +136,7 @@ public sealed class AdoptCommandTests : IDisposable
         Adopt(book, "D", "pattern", "allein", "", "Gießharz", "Harz", "1,12", "Vakuum gelocht", "75 mm", "10 cm", "2", "8", "20", "", "60 ml", "eckig", "300").ShouldBe(0, errors.ToString());
         output.GetStringBuilder().Clear();
 
-        Adopt(book, "C", "", "", "15", "", "", "1.14", "", "c", "", "125", "3", "", "", "", "0,05 l").ShouldBe(0, errors.ToString());
+        Adopt(book, "C", "", "", "", "15", "", "", "1.14", "", "c", "", "125", "3", "", "", "", "0,05 l").ShouldBe(0, errors.ToString());
 
         var said = output.ToString().ReplaceLineEndings("\n");
         said.ShouldContain("Its letter [D]: ");

@@ -28,14 +28,14 @@ public sealed class ShareCommandTests : IDisposable
             kept  Materials (3 rows)
             kept  Investments (1 row)
             kept  Schedules (12 rows)
-            kept  Shop (38 settings)
+            kept  Shop (39 settings)
             kept  the table Pieces
             kept  column widths, formats, frozen headings, drop-down lists and the set-up of pages
             left out  2 rows of text above the headings
             left out  32 rows of pieces
             left out  5 rows of a shop sheet with stock, prices or other text
             left out  2 document property sheets
-            read these headings through, only you know what they mean: "Customer", "Bench note"
+            read these headings through, only you know what they mean: "Bench note"
 
             """.ReplaceLineEndings("\n"));
         File.ReadAllBytes(source).ShouldBe(before);

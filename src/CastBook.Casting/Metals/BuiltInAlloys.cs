@@ -32,7 +32,24 @@ public static class BuiltInAlloys
         return ByKey.TryGetValue(AlloyWords.Key(name), out var alloys) ? alloys : [];
     }
 
+    // Of alloys that share a name those come first that are known well enough to be poured: they are the usual ones.
     private static Dictionary<string, List<Alloy>> Index()
+    {
+        var index = Names();
+        foreach (var alloys in index.Values)
+        {
+            if (alloys.Count > 1)
+            {
+                var usual = alloys.FindAll(a => a.MetalTemperature is not null);
+                alloys.RemoveAll(a => a.MetalTemperature is not null);
+                alloys.InsertRange(0, usual);
+            }
+        }
+
+        return index;
+    }
+
+    private static Dictionary<string, List<Alloy>> Names()
     {
         var index = new Dictionary<string, List<Alloy>>(StringComparer.Ordinal);
         // Most names stand at several alloys, and a key takes long to find while the program is still cold.

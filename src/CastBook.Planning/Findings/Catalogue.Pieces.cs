@@ -164,8 +164,8 @@ public static partial class Catalogue
     public static FindingKind AlloyAmbiguous { get; } = new(
         "alloy-ambiguous", Severity.Stop,
         "{0} can mean {1}.",
-        "They differ in density, pour temperature or quench.",
-        "Type one of these names in the list, or answer 'Alloy \"{2}\" is' on the Shop sheet.");
+        "They differ in density, pour temperature or quench; the supplier's data sheet says which it is.",
+        "Type one of these names in the list, or answer 'Alloy \"{2}\" is' on the Shop sheet{3}.");
 
     /// <summary>An alloy's name fits only one alloy of the shop.</summary>
     public static FindingKind AlloyTakenAs { get; } = new(

@@ -31,6 +31,11 @@ public static partial class Catalogue
         "Schedule {0} stands in the book and, otherwise, in {1}.", "The book wins over the shop file, so its lines were used.",
         "Delete the lines that no longer hold.");
 
+    /// <summary>A flask size that nobody named.</summary>
+    public static FindingKind FlaskNamedByMeasures => new(
+        "flask-named-by-measures", Severity.Note,
+        "A size of flask has no name at {0}; it is called {1} by its measures.", "", "To call it otherwise, type its name there.");
+
     /// <summary>A stage without target or hold.</summary>
     public static FindingKind ScheduleStageIncomplete => new(
         "schedule-stage-incomplete", Severity.Stop,

@@ -50,8 +50,17 @@ internal sealed class AlloyMeanings(Shop shop)
     public IReadOnlyList<string> Nearest(string written)
     {
         var known = shop.Alloys.Select(r => r.Alloy).Concat(BuiltInAlloys.All);
-        return Spelling.Nearest(Plain(written), known.SelectMany(a => Names(a).Select(n => (Plain(n), a.Name.Trim()))));
+        var names = known.SelectMany(a => Names(a).Select(n => (Name: n, Called: a.Name.Trim()))).ToList();
+
+        // By what the words mean, and letter by letter: "sterlin" means nothing yet.
+        return Spelling.Nearest(
+        [
+            (Plain(written), names.Select(n => (Plain(n.Name), n.Called))),
+            (Letters(written), names.Select(n => (Letters(n.Name), n.Called))),
+        ]);
     }
+
+    private static string Letters(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToUpperInvariant();
 
     private ShopAlloy? RowNamed(string written) =>
         shop.Alloys.FirstOrDefault(r => string.Equals(r.Alloy.Name.Trim(), written.Trim(), StringComparison.OrdinalIgnoreCase));

@@ -1,3 +1,4 @@
+using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 
@@ -50,26 +51,35 @@ internal sealed class OpenNames(AlloyMeanings meanings)
             return Catalogue.AlloyTakenAs.At(Subject.Column(PieceField.Alloy), said, Quoted(row.Alloy.Name.Trim()), first);
         }
 
+        // What was answered is asked about in the cell of the answer.
+        var (question, answer) = (Subject.Setting(SettingName.AlloyMeaning(first)), meanings.Answer(first));
+        var asked = answer is null ? said : $"{Quoted(answer)}, the answer for {said}";
         if (name.Meaning.Choices.Count > 0)
         {
-            return Catalogue.AlloyAmbiguous.At([Subject.Setting(SettingName.AlloyMeaning(first)), .. rows], said, Choices(name), first);
+            var count = name.Meaning.Choices.Count;
+            var allNamed = count > MostChoices ? $", which names all {Say.Count(count)}" : "";
+            return Catalogue.AlloyAmbiguous.At([question, .. rows], answer is null ? asked : asked + ",", Choices(name), first, allNamed);
         }
 
-        var asked = meanings.Answer(first) is { } answer ? Quoted(answer) : said;
-        return Catalogue.AlloyUnknown.At([.. rows], asked, Say.Together([.. meanings.Nearest(meanings.Answer(first) ?? first).Select(Quoted)]));
+        return Catalogue.AlloyUnknown.At(
+            answer is null ? [.. rows] : [question, .. rows], asked, Say.Together([.. meanings.Nearest(answer ?? first).Select(Quoted)]));
     }
 
     private static string Choices(OpenName name)
     {
-        var choices = name.Meaning.Choices.Select(c => Quoted(c.Name.Trim())).ToList();
+        var choices = name.Meaning.Choices;
         return choices.Count <= MostChoices
-            ? Say.Choice(choices)
-            : Say.Choice([.. Spread(choices), $"one of {Say.Count(choices.Count - MostChoices)} more"]);
+            ? Say.Choice([.. choices.Select(c => Quoted(c.Name.Trim()))])
+            : Say.Choice([.. Spread(choices).Select(c => Quoted(c.Name.Trim())), $"one of {Say.Count(choices.Count - MostChoices)} more"]);
     }
 
-    // From all over the list, so that each colour of gold is among them.
-    private static IEnumerable<string> Spread(List<string> choices) =>
-        Enumerable.Range(0, MostChoices).Select(i => choices[i * choices.Count / MostChoices]);
+    // Those that come first because they are known well enough to be poured, then from all over the list, so that each colour of gold is among them.
+    private static IEnumerable<Alloy> Spread(IReadOnlyList<Alloy> choices)
+    {
+        var first = choices.TakeWhile(c => c.MetalTemperature is not null).Take(MostChoices / 2).Count();
+        var others = MostChoices - first;
+        return choices.Take(first).Concat(Enumerable.Range(0, others).Select(i => choices[first + (i * (choices.Count - first) / others)]));
+    }
 
     private static string Quoted(string name) => $"\"{name}\"";
 }

@@ -32,9 +32,13 @@ internal static class Spelling
     /// <summary>The known names that differ least from a name, at most three, nearest first.</summary>
     /// <param name="wanted">The name as written, in the form that is compared.</param>
     /// <param name="known">The known names in that form, each with what to call it.</param>
-    public static IReadOnlyList<string> Nearest(string wanted, IEnumerable<(string Form, string Called)> known) =>
+    public static IReadOnlyList<string> Nearest(string wanted, IEnumerable<(string Form, string Called)> known) => Nearest([(wanted, known)]);
+
+    /// <summary>The same, where names may be compared in several forms; the nearest form counts.</summary>
+    /// <param name="forms">Each form of the name with the known names in that form.</param>
+    public static IReadOnlyList<string> Nearest(IReadOnlyList<(string Wanted, IEnumerable<(string Form, string Called)> Known)> forms) =>
     [
-        .. known.Select(k => (k.Called, Far: Steps(wanted, k.Form)))
+        .. forms.SelectMany(f => f.Known.Select(k => (k.Called, Far: Steps(f.Wanted, k.Form))))
             .OrderBy(k => k.Far).ThenBy(k => k.Called, StringComparer.Ordinal)
             .Select(k => k.Called).Distinct(StringComparer.Ordinal).Take(3),
     ];

@@ -1,3 +1,6 @@
+using CastBook.Casting.Metals;
+using CastBook.Planning.Findings;
+
 namespace CastBook.Planning.Shops;
 
 /// <summary>A setting as a shop meets it: its name, its unit, what it is for, and the words it may be answered with.</summary>
@@ -68,7 +71,26 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
 
     /// <summary>The guide of a setting; a question about an alloy's name has one too.</summary>
     /// <param name="name">The setting's name.</param>
-    public static SettingGuide Of(string name) =>
-        All.FirstOrDefault(g => g.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
-        ?? new SettingGuide(name, "", "Which alloy the rows mean; the choices stand on the Checks sheet.");
+    public static SettingGuide Of(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return All.FirstOrDefault(g => g.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) ?? new SettingGuide(name, "", Meant(name));
+    }
+
+    private static string Meant(string question)
+    {
+        var alloys = question.Split('"') is [_, var name, _] && question == SettingName.AlloyMeaning(name) ? BuiltInAlloys.Named(name) : [];
+        return alloys.Count > 1
+            ? $"Which alloy the rows mean: {string.Join("; ", alloys.Select(a => a.Name + Told(a)))}; or a name of the Alloys sheet."
+            : "Which alloy the rows mean, by a name of the Alloys sheet or of the Checks sheet.";
+    }
+
+    // What tells alloys of one name apart, as far as it is known.
+    private static string Told(Alloy alloy) => (alloy.Density, alloy.MetalTemperature) switch
+    {
+        ({ } density, { } metal) => $" ({Say.Dense(density)}, poured at {Say.Celsius(metal)})",
+        ({ } density, null) => $" ({Say.Dense(density)})",
+        (null, { } metal) => $" (poured at {Say.Celsius(metal)})",
+        _ => "",
+    };
 }

@@ -104,12 +104,12 @@ internal static class Examples
         _ => [],
     };
 
-    // In a book without the shop's sheets a name means what it means to everybody.
+    // In a book without the shop's sheets a name means what it means to everybody; these mean one alloy each, so that nothing is asked.
     private static object?[] WithUsualNames(object?[] piece)
     {
         var usual = (object?[])piece.Clone();
         usual[4] = piece[4] is Resin ? "resin" : "wax";
-        usual[5] = piece[5] switch { Silver => "sterling silver", Gold => "14k yellow", _ => "tin bronze" };
+        usual[5] = piece[5] switch { Silver => "sterling without deoxidant", Gold => "14k yellow 1N", _ => "tin bronze C90300" };
         return usual;
     }
 

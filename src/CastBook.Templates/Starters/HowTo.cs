@@ -23,7 +23,7 @@ internal static class HowTo
         "How to use this book",
         "1. Pieces: a line for each piece to cast. Only Piece, Qty, a weight or a volume, and Alloy are needed.",
         "2. Weigh one pattern as it goes on the tree: cured or waxed, supports off, without its sprue. Or type its volume, as the drawing program gives it.",
-        "3. Material: wax, resin, or the name you know it by. Alloy: sterling silver, 14k yellow, tin bronze, or your supplier's name for it.",
+        "3. Material: wax, resin, or the name you know it by. Alloy: sterling without deoxidant, 14k yellow 1N, tin bronze C90300, or your supplier's name for it; what can mean several is asked.",
         "4. Length, width and thickness decide how many pieces hang on a tree.",
         "5. Columns may be moved and renamed, and columns of your own may stand between them. A unit may be changed wherever one stands in a heading.",
         "6. Save and close the book and give it to CastBook. It works out the metal of each piece, and asks what it does not know on sheets that it adds.",

@@ -147,7 +147,8 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
 
     private static string WithoutUnit(string heading) => heading.IndexOfAny(['(', '[', '\n']) is > 0 and var at ? heading[..at] : heading;
 
-    private static string? Near(string heading, Dictionary<int, string> taken) => HeadingWords.Piece
+    // A heading that is known, and whose field another column is, comes near to nothing else.
+    private static string? Near(string heading, Dictionary<int, string> taken) => Heading.Parse(heading).Senses(HeadingWords.PieceIndex).Count > 0 ? null : HeadingWords.Piece
         .Where(f => !taken.ContainsValue(f.Field))
         .FirstOrDefault(f => Nearest.Close(WithoutUnit(heading), f.Words.Select(w => w.Text)) is not null)?.Field;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
@@ -83,7 +84,7 @@ internal sealed class ShopTable
         string? above = null;
         foreach (var row in Grid.Rows.Where(r => r > HeadingsRow))
         {
-            var name = Values.Text(Grid.Cell(row, nameColumn));
+            var name = Values.Text(Grid.Cell(row, nameColumn)) ?? ByMeasures(row);
             if (name is not null && IsRemark(name, row))
             {
                 continue;
@@ -98,6 +99,26 @@ internal sealed class ShopTable
             yield return new ShopRow(this, row, above!);
         }
     }
+
+    // A size of flask is called by its measures where nobody named it.
+    private string? ByMeasures(int row)
+    {
+        if (Sheet.Kind != SubjectKind.FlaskSize || Millimetres(row, ShopField.InsideDiameter) is not { } diameter || Millimetres(row, ShopField.Height) is not { } height)
+        {
+            return null;
+        }
+
+        var name = string.Create(CultureInfo.InvariantCulture, $"{diameter:0.#} × {height:0.#}");
+        Findings.Add(Catalogue.FlaskNamedByMeasures.At(
+            new Subject(SubjectKind.FlaskSize, name), new CellRef(Part.Name, row, Fields[ShopField.Name].Column).ToString(), name));
+        return name;
+    }
+
+    private double? Millimetres(int row, string field) =>
+        Fields.TryGetValue(field, out var column)
+        && Values.Number(Grid.Cell(row, column.Column), Dimension.Length, column.Unit, SignsOf(field)) is { Outcome: ReadOutcome.Read, Value: > 0 and var value }
+            ? value
+            : null;
 
     // A sentence in the first column with nothing beside it explains the sheet; it names nothing.
     private bool IsRemark(string name, int row) =>

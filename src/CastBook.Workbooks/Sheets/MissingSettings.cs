@@ -27,6 +27,7 @@ internal static class MissingSettings
         }
 
         var (setting, value, unit) = (Column(grid, heading, "Setting"), Column(grid, heading, "Value"), Column(grid, heading, "Unit"));
+        var whatFor = Column(grid, heading, "What it is for");
         var last = grid.Rows.Last(row => row == heading || !grid.Cell(row, setting).IsEmpty);
         foreach (var guide in names.Select(SettingGuide.Of))
         {
@@ -37,6 +38,12 @@ internal static class MissingSettings
             {
                 edits.Set(last, unit, CellValue.Of(guide.Unit), null);
                 record.Add(OwnName.ShopQuestions, TypedOnSheet.Question(unit, guide.Unit));
+            }
+
+            if (whatFor > 0)
+            {
+                edits.Set(last, whatFor, CellValue.Of(guide.WhatFor), null);
+                record.Add(OwnName.ShopQuestions, TypedOnSheet.Question(whatFor, guide.WhatFor));
             }
 
             reading.Cells.Add(Subject.Setting(guide.Name), new CellRef(shop.Name, last, value));
@@ -55,14 +62,18 @@ internal static class MissingSettings
         }
 
         var (setting, value, unit) = (Column(grid, heading, "Setting"), Column(grid, heading, "Value"), Column(grid, heading, "Unit"));
+        var whatFor = Column(grid, heading, "What it is for");
         bool IsOurs(int row, int column) =>
             column > 0 && record.Wrote(OwnName.ShopQuestions, TypedOnSheet.Question(column, FillRecord.TextOf(grid.Cell(row, column))));
         foreach (var row in grid.Rows.Where(r => r > heading && IsOurs(r, setting) && grid.Cell(r, value).IsEmpty))
         {
             edits().Remove(row, setting);
-            if (IsOurs(row, unit))
+            foreach (var column in new[] { unit, whatFor })
             {
-                edits().Remove(row, unit);
+                if (IsOurs(row, column))
+                {
+                    edits().Remove(row, column);
+                }
             }
         }
     }

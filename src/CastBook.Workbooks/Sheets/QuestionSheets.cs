@@ -13,6 +13,7 @@ namespace CastBook.Workbooks.Sheets;
 internal static class QuestionSheets
 {
     private const int HeadingRow = 4;
+    private const int CharactersOfWhatFor = 78;
 
     // An office program repairs a book with a longer list of choices.
     private const int LongestList = 255;
@@ -20,7 +21,7 @@ internal static class QuestionSheets
     private const string ShopName = "Shop";
     private const string HowShop = "Answer in the framed cells, save, and fill the book again.";
 
-    private static readonly QuestionColumn[] ShopColumns = [new("Setting", "", 30), new("Value", "", 22), new("Unit", "", 10), new("What it is for", "", 78)];
+    private static readonly QuestionColumn[] ShopColumns = [new("Setting", "", 30), new("Value", "", 22), new("Unit", "", 10), new("What it is for", "", CharactersOfWhatFor)];
 
     /// <summary>What these sheets say of themselves.</summary>
     public static IReadOnlyList<string> Explanations { get; } = [HowShop, .. QuestionForm.All.Select(f => f.How)];
@@ -70,7 +71,7 @@ internal static class QuestionSheets
             sheet.Set(row, 2, CellValue.Empty, Look.Box);
             sheet.Set(row, 3, guide.Unit, Look.Text);
             sheet.Set(row, 4, guide.WhatFor, Look.Text);
-            sheet.Height(row, guide.WhatFor.Length > 78 ? 32 : 20);
+            sheet.Height(row, 8 + (12 * (1 + (guide.WhatFor.Length / CharactersOfWhatFor))));
             var choices = guide.Choices.Count > 0 ? guide.Choices : AlloysMeant(guide.Name);
             if (choices.Count > 0 && choices.Sum(c => c.Length + 1) <= LongestList)
             {

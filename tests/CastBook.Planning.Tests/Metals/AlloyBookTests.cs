@@ -17,11 +17,41 @@ public sealed class AlloyBookTests
         finding.Subjects.ShouldBe(
             [Subject.Setting("Alloy \"sterling\" is"), Subject.Piece(0, PieceField.Alloy), Subject.Piece(1, PieceField.Alloy)]);
         finding.Text().ShouldBe(
-            "\"sterling\" can mean \"sterling without deoxidant\" or \"deoxidised sterling\". They differ in density, pour temperature or quench. "
+            "\"sterling\" can mean \"sterling without deoxidant\" or \"deoxidised sterling\". They differ in density, pour temperature or quench; the supplier's data sheet says which it is. "
             + "Type one of these names in the list, or answer 'Alloy \"sterling\" is' on the Shop sheet.");
         plan.Pieces[0].MetalEach.ShouldBeNull();
         plan.Pieces[2].Status.ShouldBe(PieceStatus.Planned);
     }
+
+    // The usual ones first; the Shop sheet names the rest.
+    [Fact]
+    public void Resolve_PlainSilver_NamesTheSterlingsFirst()
+    {
+        var finding = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [] }, Ring("silver"))).The("alloy-ambiguous");
+
+        finding.Seen.ShouldStartWith("\"silver\" can mean \"sterling without deoxidant\", \"deoxidised sterling\", ");
+        finding.Seen.ShouldEndWith(" or one of 8 more.");
+        finding.Remedy.ShouldBe("Type one of these names in the list, or answer 'Alloy \"silver\" is' on the Shop sheet, which names all 14.");
+        var guide = SettingGuide.Of("Alloy \"silver\" is").WhatFor;
+        guide.ShouldStartWith(
+            "Which alloy the rows mean: sterling without deoxidant (10.36 g/cm³, poured at 960 °C); deoxidised sterling (10.36 g/cm³, poured at 1,010 °C); fine silver (10.49 g/cm³); ");
+        BuiltInAlloys.Named("silver").ShouldAllBe(a => guide.Contains(a.Name, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Resolve_AnswerThatNobodyKnows_IsAskedAboutInItsCell()
+    {
+        var finding = NightPlanner.Plan(Wrenmoor.Night(Answered("silver", "sterlin"), Ring("silver"))).The("alloy-unknown");
+
+        finding.Subjects.ShouldBe([Subject.Setting("Alloy \"silver\" is"), Subject.Piece(0, PieceField.Alloy)]);
+        finding.Seen.ShouldBe("No alloy is called \"sterlin\", the answer for \"silver\".");
+        finding.Remedy.ShouldStartWith("Type the name you mean (the nearest are \"deoxidised sterling\", \"sterling without deoxidant\" and ");
+    }
+
+    [Fact]
+    public void Resolve_AnswerThatMeansSeveral_SaysWhoseAnswerItIs() =>
+        NightPlanner.Plan(Wrenmoor.Night(Answered("bronze", "brass"), Ring("bronze"))).The("alloy-ambiguous").Seen
+            .ShouldStartWith("\"brass\", the answer for \"bronze\", can mean \"silicon brass C87500\", ");
 
     // One question for one alloy, however its rows spell it.
     [Fact]
@@ -374,4 +404,10 @@ public sealed class AlloyBookTests
     }
 
     private static Piece Ring(string alloy) => Wrenmoor.Ring() with { Alloy = alloy };
+
+    private static Shop Answered(string name, string answer) => Wrenmoor.Shop with
+    {
+        Alloys = [],
+        Settings = Wrenmoor.Answered with { AlloyMeanings = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase) { [name] = answer } },
+    };
 }

@@ -57,6 +57,21 @@ public sealed class OtherCellsTests
         explained["F3"].Note.ShouldBe("It is left as it is: the row is done or another night's.");
     }
 
+    // Sizes in one cell are where the size of a flask's account comes from, not the piece's name.
+    [Fact]
+    public void Of_SizesInOneCell_AreFoundInTheirColumn()
+    {
+        using var package = Nights.WholeBuilder().Build();
+        var book = Typed.Into(
+            package.ToArray(),
+            (List, "G4", "Sizes (mm)"), (List, "H4", "H note"), (List, "I4", "I note"),
+            (List, "G5", "24x12x6"), (List, "G6", "9x8x3"), (List, "G7", "20x14x14"));
+
+        var size = Explained.From(book)[$"{List}!M5"].Inputs.Single(i => i.Name == "size");
+
+        (size.Value, size.From).ShouldBe(("24 mm × 12 mm × 6 mm", $"'{List}'!G5"));
+    }
+
     [Theory]
     [InlineData("'Harbour list'!K5")]
     [InlineData("harbour LIST!$k$5")]

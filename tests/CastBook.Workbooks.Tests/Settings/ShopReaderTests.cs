@@ -67,6 +67,19 @@ public sealed class ShopReaderTests
             .ShouldBe("Type vacuum perforated, vacuum solid or spin, or leave the cell empty.");
 
     [Fact]
+    public void Read_FlaskWithoutAName_IsCalledByItsMeasures()
+    {
+        var reading = Read("Flasks", s => s.Row("Size", "Inside diameter (cm)", "Height (mm)", "Owned")
+            .Row(null, 8, 100, 3).Row(null, 6.35, 102, 1).Row(null, null, 100, 2).Row(null, "wide", 100, 2));
+
+        reading.Night.Shop.FlaskSizes.Select(f => (f.Name, f.Owned)).ShouldBe([("80 × 100", 3), ("63.5 × 102", 1)]);
+        At(reading, new Subject(SubjectKind.FlaskSize, "80 × 100", ShopField.Owned)).ShouldBe("Flasks!D2");
+        var note = reading.Findings.First(f => f.Id == "flask-named-by-measures");
+        $"{note.Severity}: {note.Seen} {note.Remedy}".ShouldBe(
+            "Note: A size of flask has no name at Flasks!A2; it is called 80 × 100 by its measures. To call it otherwise, type its name there.");
+    }
+
+    [Fact]
     public void Read_NameTwice_TakesTheFirst()
     {
         var reading = Read("Flasks", s => s.Row("Size", "Owned").Row("75 × 100", 3).Row("75 × 100", 5));

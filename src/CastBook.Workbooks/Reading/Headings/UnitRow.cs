@@ -1,3 +1,4 @@
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Values;
 
@@ -26,7 +27,7 @@ internal static class UnitRow
                 continue;
             }
 
-            if (cell.Kind != CellKind.Text || !HeadingUnit.TryParse(CellValues.Clean(cell.Text), out var unit))
+            if (cell.Kind != CellKind.Text || !(HeadingUnit.TryParse(CellValues.Clean(cell.Text), out var unit) || SaysSizesIn(cell.Text, out unit)))
             {
                 return null;
             }
@@ -35,5 +36,14 @@ internal static class UnitRow
         }
 
         return units.Count >= 2 ? units : null;
+    }
+
+    // "L × B × H in mm" below "Maße": the order of the sizes, and their unit.
+    private static bool SaysSizesIn(string? text, out CellUnit unit)
+    {
+        var sizes = Heading.Parse(CellValues.Clean(text)).Senses(HeadingWords.PieceIndex)
+            .Find(s => s.Unit is not null && HeadingWords.PieceIndex.Fields[s.Known.FieldAt].Field == PieceField.Sizes);
+        unit = sizes?.Unit ?? CellUnit.Gram;
+        return sizes is not null;
     }
 }

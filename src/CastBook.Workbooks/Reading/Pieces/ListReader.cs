@@ -145,7 +145,7 @@ internal sealed class ListReader(
 
     private static IEnumerable<Finding> RowFindings(ListRows rows, AlloySections sections, SheetGrid grid)
     {
-        Finding About(FindingKind kind, IReadOnlyList<int> which) => kind.At(Subject.Column(PieceField.Piece), RowNumbers.Text(which));
+        Finding About(FindingKind kind, IReadOnlyList<int> which) => kind.At(Subject.Column(PieceField.Piece), (which.Count == 1 ? "row " : "rows ") + RowNumbers.Text(which));
         var hidden = rows.Pieces.Where(grid.IsRowHidden).ToList();
         if (rows.Outside.Count > 0)
         {

@@ -38,7 +38,7 @@ public sealed class ListPlaceTests
         reading.Lists[0].Rows.ShouldBe([3, 7, 8]);
         var note = reading.Findings.ShouldHaveSingleItem();
         (note.Id, note.Severity).ShouldBe(("rows-read-as-sections", Severity.Note));
-        note.Seen.ShouldEndWith(": 2, 6.");
+        note.Seen.ShouldEndWith(": rows 2, 6.");
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class ListPlaceTests
         var reading = Read(Usual, [null, 3, 1.5], [null, 3], ["Pin", null, null, "Bronze"]);
 
         reading.Night.Pieces.Select(p => (p.Name, p.Quantity)).ShouldBe([("", 3), ("Pin", null)]);
-        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("Rows that name no piece were left alone: 3.");
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("Rows that name no piece were left alone: row 3.");
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public sealed class ListPlaceTests
 
         reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Pin", "Bell"]);
         var note = reading.Findings.ShouldHaveSingleItem();
-        (note.Id, note.Severity, note.Seen).ShouldBe(("rows-struck-out", Severity.Note, "Rows that are struck out were left out: 2, 5."));
+        (note.Id, note.Severity, note.Seen).ShouldBe(("rows-struck-out", Severity.Note, "Rows that are struck out were left out: rows 2, 5."));
     }
 
     [Theory]
@@ -91,7 +91,7 @@ public sealed class ListPlaceTests
             [null, 5, 9.5]);                                     // no sum of anything: a piece without a name
 
         reading.Lists[0].Rows.ShouldBe([2, 3, 6, 7, 10]);
-        reading.Findings.Single(f => f.Id == "rows-read-as-sums").Seen.ShouldBe("Rows without a name were taken for sums of the rows above: 4, 8, 9.");
+        reading.Findings.Single(f => f.Id == "rows-read-as-sums").Seen.ShouldBe("Rows without a name were taken for sums of the rows above: rows 4, 8, 9.");
     }
 
     [Fact]
@@ -110,7 +110,7 @@ public sealed class ListPlaceTests
 
         reading.Lists[0].Rows.ShouldBe([2, 4]);
         reading.Lists[0].LastRow.ShouldBe(4);
-        reading.Findings.ShouldHaveSingleItem().Seen.ShouldEndWith(": 8.");
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldEndWith(": row 8.");
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class ListPlaceTests
         reading.Lists[0].LastRow.ShouldBe(5);
         var check = reading.Findings.ShouldHaveSingleItem();
         (check.Id, check.Severity).ShouldBe(("rows-outside-list", Severity.Check));
-        check.Seen.ShouldEndWith(": 10.");
+        check.Seen.ShouldEndWith(": row 10.");
     }
 
     [Fact]
@@ -142,7 +142,7 @@ public sealed class ListPlaceTests
         var reading = TestBooks.Read(book);
 
         reading.Night.Pieces.Count.ShouldBe(4);
-        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("Hidden rows were read too: 3–5.");
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("Hidden rows were read too: rows 3–5.");
     }
 
     [Fact]

@@ -41,7 +41,7 @@ public sealed class SectionsAndMergesTests
         reading.Findings.Select(f => f.Seen).ShouldBe(
         [
             "The section line \"Tin bronze\" in row 2 was read as the alloy of the rows below it that name none: 3.",
-            "Rows with a name and nothing else were taken for section lines: 5.",
+            "Rows with a name and nothing else were taken for section lines: row 5.",
         ]);
     }
 
@@ -76,7 +76,7 @@ public sealed class SectionsAndMergesTests
             .Row(Inline("A2", Struck), 2, 1.5, "Bronze").Row(Inline("A3", Half), 1, 2.5, "Bronze").Row(Inline("A4", Not), 1, 2.5, "Bronze"));
 
         reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Old bell", "Stud"]);
-        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("Rows that are struck out were left out: 2.");
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("Rows that are struck out were left out: row 2.");
     }
 
     [Fact]
