@@ -47,8 +47,15 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         var lettered = Lettered(better);
         var moved = FlaskLettering.Moved(lettered, all);
         return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
-            : choice == Stability.Keep ? new(kept, Lettered(kept), new PlanChange(true, moved, flasks, saved))
+            : choice == Stability.Keep ? new(kept, Lettered(kept), new PlanChange(true, WouldMove(), flasks, saved))
             : new(better, lettered, new PlanChange(false, moved, flasks, saved));
+
+        // From the plan that is kept, not from the one that stood before: filling again says the same.
+        int WouldMove()
+        {
+            StandingFlask[] stays = [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))];
+            return FlaskLettering.Moved(FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters), stays);
+        }
 
         IReadOnlyList<(string, FilledFlask)> Lettered(GroupAnswer[] answers) => FlaskLettering.Of([.. answers.SelectMany(a => a.Flasks)], all, takenLetters);
     }

@@ -10,6 +10,12 @@ internal sealed record StandingFlask(string Letter, UsableSize Size, IReadOnlyDi
     /// <summary>How many pieces hang in it.</summary>
     public int Pieces => Content.Values.Sum();
 
+    /// <summary>A planned flask as it will stand.</summary>
+    /// <param name="letter">Its letter.</param>
+    /// <param name="flask">The flask.</param>
+    public static StandingFlask Of(string letter, FilledFlask flask) =>
+        new(letter, flask.Size, flask.Content.ToDictionary(c => c.Piece.Id, c => c.Count), HasLost: false);
+
     /// <summary>The flasks of each group of rows that stand in the book, by letter; a letter of several groups is that of the one with most in it.</summary>
     /// <param name="groups">The groups.</param>
     /// <param name="night">The night.</param>

@@ -159,12 +159,13 @@ internal sealed class PackKeeping
                 best = filled.Flask;
                 if (best.Content.AsSpan().SequenceEqual(content))
                 {
-                    break;
+                    return best;
                 }
             }
         }
 
-        return best;
+        // What stays behind had a say in how the rest hangs; next time it will not be asked.
+        return best is not { Content.Length: > 0 } ? null : Hang(size, pin, best.Content);
     }
 
     // The fullest first, so that what is nearly empty may be needed no longer next time.

@@ -68,7 +68,8 @@ public sealed class KilnLogCheckTests
     {
         var night = Wrenmoor.Night(
             Wrenmoor.Shop with { Settings = Wrenmoor.Answered with { KilnLoads = [["A"], ["B"]] } },
-            Wrenmoor.Ring(2) with { Box = null, PerTree = new Dictionary<string, int> { [""] = 1 } }) with { Log = AsAsked };
+            Wrenmoor.Ring(2) with { Box = null, PerTree = new Dictionary<string, int> { [""] = 1 } }) with
+        { Log = AsAsked };
 
         var plan = NightPlanner.Plan(night);
 

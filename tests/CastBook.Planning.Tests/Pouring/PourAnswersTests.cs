@@ -114,7 +114,10 @@ public sealed class PourAnswersTests
     {
         var solder = Wrenmoor.Silver.Alloy with
         {
-            Solidus = Wrenmoor.Celsius(640), Liquidus = Wrenmoor.Celsius(700), MetalTemperature = Wrenmoor.Celsius(760), FlaskTemperatureOrdinary = Wrenmoor.Celsius(650),
+            Solidus = Wrenmoor.Celsius(640),
+            Liquidus = Wrenmoor.Celsius(700),
+            MetalTemperature = Wrenmoor.Celsius(760),
+            FlaskTemperatureOrdinary = Wrenmoor.Celsius(650),
         };
 
         Plan(new ShopAlloy { Alloy = solder }, Wrenmoor.Ring()).The("flask-temperature-impossible").Seen.ShouldBe(

@@ -3,6 +3,19 @@ namespace CastBook.Workbooks.Tests.Filling;
 /// <summary>What a person types into a column of ours.</summary>
 public sealed class TypedValueTests
 {
+    // Heavier pieces than the list makes want two flasks; what was planned stays as it stands.
+    [Theory]
+    [InlineData(31.1)]
+    [InlineData(40)]
+    [InlineData(55.5)]
+    public void Fill_MetalTypedThatWantsMoreFlasks_FillingAgainChangesNothing(double grams)
+    {
+        var typed = Filled.From(Nights.Whole()).AfterTyping(("Harbour list", "K5", grams));
+
+        typed.Again().Result.Changed.ShouldBeFalse();
+        typed.Again().Bytes.ShouldBe(typed.Bytes);
+    }
+
     private const string List = "Harbour list";
 
     [Fact]
