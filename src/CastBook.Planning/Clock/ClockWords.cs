@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -36,11 +37,22 @@ public static class ClockWords
             ClockStepKind.LoadKiln => $"Load the kiln, sprue down: {flasks}",
             ClockStepKind.Timer => Inv($"Kiln of load {step.Load} waits for its timer"),
             ClockStepKind.Stage or ClockStepKind.Fall => Stage(step, unit),
-            ClockStepKind.Pour => step.Target is null ? $"Pour {flasks}" : $"Pour {flasks}, flask at {Degrees(step, unit)}",
+            ClockStepKind.Pour => step.Target is null ? $"Pour {flasks}, only once the temperature of its flask is known" : $"Pour {flasks}, flask at {Degrees(step, unit)}",
             ClockStepKind.Quench => $"Quench {flasks}, and only when the button shows no red in shade",
             ClockStepKind.CoolAlone => $"{flasks} cools by itself",
             _ => throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "No such step."),
         };
+    }
+
+    /// <summary>The flasks that a step's words name, by letter; none where they name a mix or a load.</summary>
+    /// <param name="words">The words, as <see cref="Of(ClockStep)"/> gives them.</param>
+    public static IEnumerable<string> FlasksIn(string words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        var before = Array.Find(BeforeFlasks, b => words.StartsWith(b, StringComparison.Ordinal));
+        var behind = Array.Find(BehindFlasks, b => words.EndsWith(b, StringComparison.Ordinal));
+        var named = before is not null ? words[before.Length..].Split(',')[0] : behind is not null ? words[..^behind.Length] : "";
+        return named.Split(' ').Where(FlaskLetters.IsLetter);
     }
 
     /// <summary>A time of day, <c>07:05</c>.</summary>
@@ -65,6 +77,11 @@ public static class ClockWords
     /// <summary>A day and an hour, <c>Thu 26 Nov, 07:05</c>.</summary>
     /// <param name="shown">What the clocks show.</param>
     public static string DayAndHour(DateTime shown) => shown.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
+
+    private static readonly string[] BeforeFlasks =
+        ["Fill ", "Base off, rim cleaned, letter scratched in: ", "Steam ", "Load the kiln, sprue down: ", "Pour ", "Quench "];
+
+    private static readonly string[] BehindFlasks = [" under vacuum", " set and are not moved", " cools by itself"];
 
     private static string Stage(ClockStep step, WrittenTemperature unit)
     {

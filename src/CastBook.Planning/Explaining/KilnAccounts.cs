@@ -15,7 +15,7 @@ internal sealed class KilnAccounts(NightClock clock)
     /// <param name="fahrenheit">Whether in degrees Fahrenheit.</param>
     public Account? Target(ClockStep? step, bool fahrenheit) => step is { Target: { } target } && LoadOf(step) is { } load
         ? new(
-            fahrenheit ? "Target in °F" : "Target", step.Kind == ClockStepKind.Fall ? "the flask temperature of what is poured next" : "the schedule's target of this stage; the last is the flask temperature",
+            fahrenheit ? "Target in °F" : "Target", step.Kind == ClockStepKind.Fall ? "the flask temperature of what is poured next" : "the schedule's target of this stage; the last is the flask temperature, where that is known",
             "", fahrenheit ? target.DegreesFahrenheit : target.DegreesCelsius, fahrenheit ? "°F" : "°C")
         {
             Rounded = "to a whole degree",

@@ -9,6 +9,12 @@ public static partial class Catalogue
         "The tree of flask {0} is weighed, so it counts as waxed and nothing in it is moved.",
         "", "Clear the weighing to plan it anew.");
 
+    /// <summary>A flask that the clock says is under way counts as built.</summary>
+    public static FindingKind FlaskDoneCountsAsWaxed { get; } = new(
+        "flask-done-counts-as-waxed", Severity.Note,
+        "A step of flask {0} is done on the Clock sheet, so it counts as waxed and nothing in it is moved.",
+        "", "Clear the hour to plan it anew; say under State how far it is.");
+
     /// <summary>Pieces were left in their flasks although a better plan is known.</summary>
     public static FindingKind PiecesKeptInFlasks { get; } = new(
         "pieces-kept-in-flasks", Severity.Note,

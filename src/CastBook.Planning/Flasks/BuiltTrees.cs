@@ -1,3 +1,4 @@
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
 
@@ -13,13 +14,13 @@ internal sealed class BuiltTrees(Night night, IReadOnlyList<PieceMetal?> metals,
 
     /// <summary>Letters that are taken by lines of the Trees sheet, history included.</summary>
     public IReadOnlySet<string> Letters { get; } =
-        night.Trees.Where(IsBuilt).Select(t => FlaskLetters.Clean(t.Flask)).ToHashSet(StringComparer.Ordinal);
+        Of(night).Select(t => FlaskLetters.Clean(t.Flask)).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>The built trees, in the order of the Trees sheet.</summary>
     public IReadOnlyList<BuiltTree> Find()
     {
         var lines = new Dictionary<string, TreeInHand>(StringComparer.Ordinal);
-        foreach (var line in night.Trees.Where(IsBuilt))
+        foreach (var line in Of(night))
         {
             lines.TryAdd(FlaskLetters.Clean(line.Flask), line);
         }
@@ -39,11 +40,17 @@ internal sealed class BuiltTrees(Night night, IReadOnlyList<PieceMetal?> metals,
     public static IReadOnlyList<TreeInHand> Without(Night night, IReadOnlyList<FlaskPlan> flasks)
     {
         var letters = flasks.Select(f => f.Letter).ToHashSet(StringComparer.Ordinal);
-        return [.. night.Trees.Where(t => IsBuilt(t) && !letters.Contains(FlaskLetters.Clean(t.Flask)))];
+        return [.. Of(night).Where(t => !letters.Contains(FlaskLetters.Clean(t.Flask)))];
     }
 
-    private static bool IsBuilt(TreeInHand line) =>
-        line.Flask.Trim().Length > 0 && (line.State > FlaskState.Planned || line is { Base: not null, TreeOnBase: not null });
+    // A tree whose flask was filled by the clock stands in its investment, whatever its line says.
+    private static IEnumerable<TreeInHand> Of(Night night)
+    {
+        var done = (night.Done?.Steps ?? []).SelectMany(s => ClockWords.FlasksIn(s.Step)).ToHashSet(StringComparer.Ordinal);
+        return night.Trees.Where(t => t.Flask.Trim().Length > 0 && (t.State > FlaskState.Planned || IsWeighed(t) || done.Contains(FlaskLetters.Clean(t.Flask))));
+    }
+
+    private static bool IsWeighed(TreeInHand line) => line is { Base: not null, TreeOnBase: not null };
 
     private void Collect(PieceMetal metal, Dictionary<string, List<(PieceMetal, int)>> content)
     {
@@ -97,7 +104,7 @@ internal sealed class BuiltTrees(Night night, IReadOnlyList<PieceMetal?> metals,
 
         if (line.State == FlaskState.Planned)
         {
-            findings.Add(Catalogue.TreeWeighedCountsAsWaxed.At(Subject.Flask(letter, ShopField.State), letter));
+            findings.Add((IsWeighed(line) ? Catalogue.TreeWeighedCountsAsWaxed : Catalogue.FlaskDoneCountsAsWaxed).At(Subject.Flask(letter, ShopField.State), letter));
         }
 
         return tree with { Size = SizeOf(letter, line), Alloy = AlloyOf(letter, pieces) };

@@ -112,6 +112,11 @@ internal static class KilnSheet
             sheet.Set(row, 12, arrival is { } soon ? Arrives(soon.Fast) : null, Time);
         }
 
+        if (load.Pours.FirstOrDefault(p => p.Temperature is null) is { } unknown)
+        {
+            sheet.Set(++row, 1, $"The flask temperature of {string.Join(' ', unknown.Flasks)} is not known: what the last stage says is the schedule's, and nothing to pour at.", Look.Strong with { Wrap = false, Border = Line.None });
+        }
+
         if (load.ReadsHighBy is { } high && Math.Abs(high.DegreesCelsius) >= LeastWorthSaying)
         {
             sheet.Set(++row, 1, DisplayReadsOff(load, high, unit), Look.Strong with { Wrap = false, Border = Line.None });

@@ -51,6 +51,24 @@ public sealed class ClockSheetTests
         filled["Mixes", "C5"].ShouldBeNull();
     }
 
+    // Investment stands in the mould: whatever comes into the list now hangs elsewhere.
+    [Fact]
+    public void Fill_FlaskFilledByTheClock_NothingInItIsMovedWhenTheListGrows()
+    {
+        var filled = WithStart("2026-11-25 20:00").AfterTyping(("Clock", "E7", "20:12"));
+        filled["Clock", "D7"].ShouldBe("Fill A");
+        var before = filled["Harbour list", "M5"];
+        filled.Ids.ShouldContain("flask-done-counts-as-waxed");
+
+        var grown = filled.AfterTyping(
+            ("Harbour list", "B8", "Tide bell"), ("Harbour list", "C8", 8), ("Harbour list", "D8", 6.9), ("Harbour list", "E8", "harbour resin"),
+            ("Harbour list", "F8", "house sterling"), ("Harbour list", "G8", 22), ("Harbour list", "H8", 14), ("Harbour list", "I8", 12));
+
+        grown["Harbour list", "M5"].ShouldBe(before);
+        grown["Harbour list", "M8"].ShouldBeOfType<string>().ShouldNotContain("A");
+        grown.Plan.Flasks.Single(f => f.Letter == "A").Pieces.ShouldBe(filled.Plan.Flasks.Single(f => f.Letter == "A").Pieces);
+    }
+
     [Fact]
     public void Fill_TicksOfAStep_StayWithItWhenTheHourMoves()
     {
