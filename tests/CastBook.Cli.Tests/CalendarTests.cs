@@ -76,13 +76,13 @@ public sealed class CalendarTests : IDisposable
     public void Make_NamesWithSigns_AreReadBackAsTheyWere()
     {
         var flask = "A;B,C\\n\"\u00e9\"\r\nEND:VCALENDAR";
-        var (text, events) = NightCalendar.Make(Night(Step(ClockStepKind.Pour, 0, 10, flask)), "night, one; \u00bd\\", "", Made);
+        var (text, events) = NightCalendar.Make(Night(Step(ClockStepKind.Quench, 0, 10, flask)), "night, one; \u00bd\\", "", Made);
 
         var made = Calendar.Load(text)!.Events.ShouldHaveSingleItem();
 
         events.ShouldBe(1);
-        made.Summary.ShouldBe($"Pour {flask.ReplaceLineEndings("\n")}");
-        made.Description.ShouldBe($"20:00 Pour {flask.ReplaceLineEndings("\n")}\nnight, one; \u00bd\\.");
+        made.Summary.ShouldBe($"Quench {flask.ReplaceLineEndings("\n")}, and only when the button shows no red in shade");
+        made.Description.ShouldBe($"20:00 Quench {flask.ReplaceLineEndings("\n")}, and only when the button shows no red in shade\nnight, one; \u00bd\\.");
         text.Split("\r\n").Count(l => l == "END:VCALENDAR").ShouldBe(1);
     }
 

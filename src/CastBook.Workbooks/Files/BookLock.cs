@@ -37,16 +37,15 @@ internal sealed class BookLock : IDisposable
         return null;
     }
 
-    // Written first and then moved to its name, which fails where the name is taken: a lock that says nothing of its holder, left
-    // by one who was cut off between the two, would keep everybody out for a while.
+    // Written first and then given its name, which fails where the name is taken: a lock that says nothing of its holder, left by
+    // one who was cut off between the two, would keep everybody out for a while.
     private static bool TryMake(string book, string file, string holder)
     {
         var made = TemporaryFile.Beside(book);
         File.WriteAllText(made, holder);
         try
         {
-            File.Move(made, file);
-            return true;
+            return FreeName.TryGive(made, file);
         }
         catch (IOException)
         {

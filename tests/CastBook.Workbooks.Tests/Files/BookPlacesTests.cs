@@ -127,5 +127,35 @@ public sealed class BookPlacesTests : IDisposable
         folder.Names.ShouldBe([".castbook", "alone", "night.xlsx"]);
     }
 
+    // Of many who find the name free at the same instant one gets it.
+    [Fact]
+    public async Task TryTake_ManyAtOnce_OneHoldsAtATime()
+    {
+        var book = folder.Book();
+        var (inside, most, taken) = (0, 0, 0);
+        for (var round = 0; round < 300; round++)
+        {
+            using var start = new Barrier(4);
+            await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Task.Factory.StartNew(
+                () =>
+                {
+                    start.SignalAndWait();
+                    using var held = BookLock.TryTake(book);
+                    if (held is not null)
+                    {
+                        most = Math.Max(most, Interlocked.Increment(ref inside));
+                        Interlocked.Increment(ref taken);
+                        Thread.Sleep(1);
+                        Interlocked.Decrement(ref inside);
+                    }
+                },
+                CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default)));
+        }
+
+        most.ShouldBe(1);
+        taken.ShouldBeGreaterThanOrEqualTo(300);
+        folder.Names.ShouldBe(["night.xlsx"]);
+    }
+
     private static string? Fill(string book) => BookFile.Fill(book, null, dryRun: false, BookSettings.None, new BookFolder.Clock()).Backup;
 }
