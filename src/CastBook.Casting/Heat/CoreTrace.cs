@@ -62,6 +62,9 @@ public sealed class CoreTrace
     /// <summary>Temperature in the middle of the mould now.</summary>
     public Temperature Core => Temperature.FromDegreesCelsius(kilnCelsius - Behind(0));
 
+    /// <summary>How long the last of a difference between kiln and core takes to fade to a part of e, 37 %: the longer, the slower the mould.</summary>
+    public Duration TimeConstant => Duration.FromHours(1 / perHour[0]);
+
     /// <summary>The same mould as it is now, to go another way; its terms are not solved again.</summary>
     public CoreTrace Copy() => new(this);
 

@@ -169,12 +169,14 @@ internal sealed class ClockPlanning
         return $"{Move(best)}: {result}{follows}.";
     }
 
+    // As the shop types it.
     private string Move(NightMove move)
     {
-        var hour = ClockWords.DayAndHour(TimeZoneInfo.ConvertTime(night.Clock!.At.AddMinutes(move.Later), night.Clock.Zone).DateTime);
-        var verb = night.Clock.IsPour ? "pour" : "start";
-        return move.Groups is null ? $"{(night.Clock.IsPour ? "Pour" : "Start")} at {hour} instead"
-            : $"Type \"{KilnLoading.Typed(move.Groups)}\" as \"Kiln loads\" on the Shop sheet{(move.Later == 0 ? "" : $" and {verb} at {hour}")}";
+        var shown = TimeZoneInfo.ConvertTime(night.Clock!.At.AddMinutes(move.Later), night.Clock.Zone).DateTime;
+        var hour = $"\"{ClockWords.Typed(shown)}\" as \"{(night.Clock.IsPour ? SettingName.PourAt : SettingName.StartAt)}\"";
+        var day = $"({ClockWords.Weekday(shown)})";
+        return move.Groups is null ? $"Type {hour} on the Shop sheet {day}"
+            : $"Type \"{KilnLoading.Typed(move.Groups)}\" as \"{SettingName.KilnLoads}\" on the Shop sheet{(move.Later == 0 ? "" : $" and {hour} {day}")}";
     }
 
     private NightTiming Timing(IReadOnlyList<KilnLoad> planned) =>

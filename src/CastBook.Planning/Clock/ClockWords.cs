@@ -78,6 +78,14 @@ public static class ClockWords
     /// <param name="shown">What the clocks show.</param>
     public static string DayAndHour(DateTime shown) => shown.ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>A day and an hour as a shop types them, <c>2026-11-26 07:05</c>.</summary>
+    /// <param name="shown">What the clocks show.</param>
+    public static string Typed(DateTime shown) => shown.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>A day of the week.</summary>
+    /// <param name="shown">What the clocks show.</param>
+    public static string Weekday(DateTime shown) => shown.DayOfWeek.ToString();
+
     private static readonly string[] BeforeFlasks =
         ["Fill ", "Base off, rim cleaned, letter scratched in: ", "Steam ", "Load the kiln, sprue down: ", "Pour ", "Quench "];
 

@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace CastBook.Planning.Clock;
 
-/// <summary>Follows the core of a load's slowest mould, lengthens the last hold where it needs that, and says where the top is too short.</summary>
+/// <summary>Follows the cores of a load's moulds, lengthens the last hold where those poured first need that, and says where the top is too short.</summary>
 internal sealed class CoreLag
 {
     // Memory: closer than this the spread between moulds, and of a kiln's floor, is larger.
@@ -23,12 +23,12 @@ internal sealed class CoreLag
 
     private readonly double toleranceDegrees;
     private readonly double topToleranceDegrees;
-    private readonly FlaskPlan slowest;
     private readonly double cools;
-    private readonly CoreTrace slowMould;
-    private readonly CoreTrace fastMould;
 
-    /// <summary>Finds the slowest mould of a load.</summary>
+    // The slowest first.
+    private readonly List<LoadMould> moulds;
+
+    /// <summary>Sorts the moulds of a load by their size.</summary>
     /// <param name="flasks">Its flasks.</param>
     /// <param name="schedule">The schedule they run.</param>
     /// <param name="cools">How fast the kiln cools, in degrees Celsius per hour.</param>
@@ -37,23 +37,27 @@ internal sealed class CoreLag
     {
         this.cools = cools;
         (toleranceDegrees, topToleranceDegrees) = tolerance is { } own ? (own.DegreesCelsius, own.DegreesCelsius) : (UsualDegrees, UsualDegreesAtTop);
-        slowest = flasks.MinBy(Fading)!;
-        slowMould = Mould(MouldCase.Slow, Temperature.FromDegreesCelsius(schedule.Stages.Min(s => s.Target.DegreesCelsius)));
-        fastMould = Mould(MouldCase.Fast, schedule.Top);
+        moulds = [.. flasks.GroupBy(f => (f.Size.InsideDiameter!.Value.Millimeters, f.Size.Height!.Value.Millimeters))
+            .Select(g => LoadMould.Of([.. g], schedule)).OrderByDescending(m => m.Slow.TimeConstant.Minutes)];
     }
 
-    /// <summary>The slow core before a schedule, at the temperature of loading.</summary>
+    /// <summary>The slowest mould's core in its slow case before a schedule, at the temperature of loading.</summary>
     /// <param name="schedule">The schedule.</param>
-    public CoreTrace Slow(BurnoutSchedule schedule) => Loaded(slowMould, schedule);
+    public CoreTrace Slow(BurnoutSchedule schedule) => LoadMould.Loaded(moulds[0].Slow, schedule);
 
     /// <summary>The same in the fast case.</summary>
     /// <param name="schedule">The schedule.</param>
-    public CoreTrace Fast(BurnoutSchedule schedule) => Loaded(fastMould, schedule);
+    public CoreTrace Fast(BurnoutSchedule schedule) => LoadMould.Loaded(moulds[0].Fast, schedule);
 
-    /// <summary>The schedule with its last hold as long as the slowest core needs; never shorter than it was.</summary>
+    /// <summary>All cores in their slow case before a schedule, at the temperature of loading.</summary>
+    /// <param name="schedule">The schedule.</param>
+    public LoadCores Cores(BurnoutSchedule schedule) => new([.. moulds.Select(m => (m.Flasks, LoadMould.Loaded(m.Slow, schedule)))], toleranceDegrees);
+
+    /// <summary>The schedule with its last hold as long as the cores of the moulds poured first need; never shorter than it was.</summary>
     /// <param name="schedule">The schedule, ending at the flask temperature.</param>
+    /// <param name="first">The moulds poured first, by letter.</param>
     /// <param name="findings">Takes what is found.</param>
-    public BurnoutSchedule WithCoreReady(BurnoutSchedule schedule, FindingList findings)
+    public BurnoutSchedule WithCoreReady(BurnoutSchedule schedule, IReadOnlyList<string> first, FindingList findings)
     {
         var last = schedule.Stages[^1];
         if (schedule.Stages.Count < 2 || last.Target >= schedule.Top)
@@ -61,38 +65,45 @@ internal sealed class CoreLag
             return schedule;
         }
 
-        var trace = Slow(schedule);
+        var cores = Cores(schedule);
         var stages = KilnProgram.Of(schedule, cools);
         foreach (var stage in stages.SkipLast(1))
         {
-            trace.Run(stage);
+            cores.Run(stage);
         }
 
         CompareTop(schedule, findings);
-        trace.Go(last.Target, stages[^1].Way);
-        var needed = HoldOf(trace);
+        cores.Go(last.Target, stages[^1].Way);
+        var (needed, slowest) = cores.HoldOf(first);
         if (needed <= last.Hold)
         {
             return schedule;
         }
 
         findings.Add(Catalogue.LastHoldLengthened.At(
-            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(last.Target), Say.Hours(needed), Say.Hours(last.Hold), slowest.Letter, findings.Units.Temperature.SayDegrees(toleranceDegrees)));
+            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(last.Target), Say.Hours(needed), Say.Hours(last.Hold), slowest, findings.Units.Temperature.SayDegrees(toleranceDegrees)));
         return new BurnoutSchedule(schedule.Name, schedule.LoadAt, [.. schedule.Stages.SkipLast(1), last with { Hold = needed }]);
     }
 
-    /// <summary>How long a kiln must hold until a core has followed it.</summary>
-    /// <param name="trace">The core.</param>
-    public Duration HoldOf(CoreTrace trace) => trace.HoldUntilWithin(toleranceDegrees);
-
-    /// <summary>How the slowest core follows the kiln.</summary>
+    /// <summary>How the cores follow the kiln.</summary>
     /// <param name="schedule">The schedule.</param>
     public LoadHeat Follow(BurnoutSchedule schedule)
     {
-        var (slow, fast) = (Slow(schedule), Fast(schedule));
+        var course = new List<KilnMoment>();
+        return new LoadHeat
+        {
+            Moulds = moulds.ConvertAll(m => Follow(m, schedule, m == moulds[0] ? course : [])),
+            ToleranceDegrees = toleranceDegrees,
+            InTheOpen = Open(schedule.Stages[^1].Target),
+            Course = course,
+        };
+    }
+
+    private MouldHeat Follow(LoadMould mould, BurnoutSchedule schedule, List<KilnMoment> course)
+    {
+        var (slow, fast) = (LoadMould.Loaded(mould.Slow, schedule), LoadMould.Loaded(mould.Fast, schedule));
         var after = 0.0;
         var (ends, there) = (new List<CoreSpan>(), new List<CoreArrival>());
-        var course = new List<KilnMoment>();
         Note();
         foreach (var stage in KilnProgram.Of(schedule, cools))
         {
@@ -102,7 +113,7 @@ internal sealed class CoreLag
             ends.Add(Span());
         }
 
-        return new LoadHeat { Flask = slowest.Letter, StageEnds = ends, Arrivals = there, ToleranceDegrees = toleranceDegrees, InTheOpen = Open(schedule.Stages[^1].Target), Course = course };
+        return new MouldHeat(mould.Size, mould.Flasks, ends, there);
 
         void Move(double minutes, Temperature from, Temperature to)
         {
@@ -153,28 +164,11 @@ internal sealed class CoreLag
             if (schedule.Top.DegreesCelsius - slow.Core.DegreesCelsius > topToleranceDegrees)
             {
                 findings.Add(Catalogue.CoreBehindAtTop.At(
-                    new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(schedule.Top), slowest.Letter,
+                    new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(schedule.Top), moulds[0].Flasks[0],
                     findings.Units.Temperature.Say(slow.Core), findings.Units.Temperature.Say(fast.Core), Say.Hours(slow.HoldUntilWithin(topToleranceDegrees))));
             }
 
             return;
         }
-    }
-
-    private static CoreTrace Loaded(CoreTrace mould, BurnoutSchedule schedule)
-    {
-        var trace = mould.Copy();
-        trace.Go(schedule.LoadAt ?? BurnoutSchedule.ColdKiln, Duration.Zero);
-        return trace;
-    }
-
-    private CoreTrace Mould(MouldCase mould, Temperature film) =>
-        new(slowest.Size.InsideDiameter!.Value, slowest.Size.Height!.Value, mould, film, BurnoutSchedule.ColdKiln);
-
-    // How fast the last of a difference fades where the face has the kiln's temperature: the first roots are 2.405 and a quarter turn.
-    private static double Fading(FlaskPlan flask)
-    {
-        var (side, end) = (2.405 / (flask.Size.InsideDiameter!.Value.Millimeters / 2), Math.PI / 2 / (flask.Size.Height!.Value.Millimeters / 2));
-        return (side * side) + (end * end);
     }
 }

@@ -34,10 +34,18 @@ public sealed record KilnLoad
     /// <summary>How fast the kiln cools, in degrees Celsius per hour.</summary>
     public required double CoolsDegreesPerHour { get; init; }
 
-    /// <summary>How the core of its slowest mould follows the kiln.</summary>
+    /// <summary>How the cores of its moulds follow the kiln.</summary>
     public required LoadHeat Heat { get; init; }
 
-    /// <summary>The core of that mould, to be driven further.</summary>
+    /// <summary>The flask of a group whose core is slowest, by letter.</summary>
+    /// <param name="group">The group.</param>
+    public string SlowestOf(PourGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        return Heat.Moulds.SelectMany(m => m.Flasks).First(group.Flasks.Contains);
+    }
+
+    /// <summary>The cores, to be driven further.</summary>
     internal CoreLag? Core { get; init; }
 
     /// <summary>Whether the kiln is cold when it is loaded, so that it may wait for its timer.</summary>

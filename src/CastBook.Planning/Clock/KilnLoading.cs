@@ -35,6 +35,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
         ? [(new Kiln { Name = "" }, null)]
         : [.. shop.Kilns.Select(k => (k, KilnFloor.Of(k)))];
 
+    // Kilns take turns.
     private int turn;
 
     /// <summary>The loads, in the order in which to run them: as the shop wants them, the rest as they fit.</summary>
@@ -64,6 +65,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             .OrderBy(f => f.NoQuench).ThenByDescending(f => f.Program!.Total).ThenByDescending(f => f.Size.InsideDiameter)
             .ThenBy(f => FlaskLetters.Place(f.Letter)).ThenBy(f => f.Letter, StringComparer.Ordinal).ToList();
         var loads = new List<KilnLoad>();
+        turn = 0;
         foreach (var group in wanted)
         {
             var together = open.FindAll(f => group.Contains(f.Letter));
@@ -165,7 +167,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
         }
 
         var core = new CoreLag(flasks, schedule, cools, shop.Settings.CoreTolerance);
-        schedule = core.WithCoreReady(schedule, findings);
+        schedule = core.WithCoreReady(schedule, pours[0].Flasks, findings);
 
         var stages = KilnProgram.Of(schedule, cools);
         inversions.Look(schedule, stages);

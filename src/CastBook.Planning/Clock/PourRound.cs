@@ -1,5 +1,4 @@
 using CastBook.Casting.Burnout;
-using CastBook.Casting.Heat;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -7,14 +6,14 @@ namespace CastBook.Planning.Clock;
 /// <summary>Pours the flasks of a load one after the other with one pair of hands.</summary>
 /// <remarks>
 /// A quench that has fallen due goes before the next pour. The kiln goes on to a lower flask temperature when the last
-/// flask of the one before is out, and holds there as long as the schedule holds at its end, or longer where the slowest
-/// core needs it.
+/// flask of the one before is out, and holds there as long as the schedule holds at its end, or longer where the core of a
+/// mould that is poured next needs it.
 /// </remarks>
 internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictionary<string, FlaskPlan> flasks)
 {
     private readonly List<ClockStep> steps = [];
     private readonly List<(Duration Due, string Flask)> waiting = [];
-    private readonly CoreTrace core = load.Core!.Slow(load.Schedule);
+    private readonly LoadCores cores = load.Core!.Cores(load.Schedule);
     private Duration now = Duration.Zero;
     private Duration followed = Duration.Zero;
 
@@ -24,14 +23,14 @@ internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictio
         Temperature? before = null;
         foreach (var stage in KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour))
         {
-            core.Run(stage);
+            cores.Run(stage);
         }
 
         foreach (var group in load.Pours)
         {
             if (before is { } hotter && group.Temperature is { } cooler && cooler < hotter)
             {
-                Lower(hotter, cooler);
+                Lower(hotter, cooler, group.Flasks);
             }
 
             before = group.Temperature ?? before;
@@ -78,13 +77,14 @@ internal sealed class PourRound(ClockRules rules, KilnLoad load, IReadOnlyDictio
     }
 
     // The kiln falls by itself; whoever poured quenches meanwhile.
-    private void Lower(Temperature hotter, Temperature cooler)
+    private void Lower(Temperature hotter, Temperature cooler, IReadOnlyList<string> next)
     {
         var way = Duration.FromHours((hotter.DegreesCelsius - cooler.DegreesCelsius) / load.CoolsDegreesPerHour);
-        core.Hold(now - followed);
-        core.Go(cooler, way);
-        var hold = load.Core!.HoldOf(core) is var needed && needed > load.Schedule.Stages[^1].Hold ? needed : load.Schedule.Stages[^1].Hold;
-        core.Hold(hold);
+        cores.Hold(now - followed);
+        cores.Go(cooler, way);
+        var (needed, asked) = (cores.HoldOf(next).Hold, load.Schedule.Stages[^1].Hold);
+        var hold = needed > asked ? needed : asked;
+        cores.Hold(hold);
         followed = now + way + hold;
         var fall = NightParts.Stage(new ProgramStage(hotter, cooler, way, hold, WayInHold: false), now, load, ClockStepKind.Fall);
         steps.Add(fall);

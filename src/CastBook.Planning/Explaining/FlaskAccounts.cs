@@ -130,7 +130,7 @@ internal sealed class FlaskAccounts
                     .. inputs,
                     AccountInput.Reckoned("kiln load", string.Join(' ', load.Flasks), "the flasks that stand in the kiln together; they run the longest of their schedules"),
                     AccountInput.Reckoned("kiln cools", $"{Figures.Plain(load.CoolsDegreesPerHour)} °C/h", "the Kilns sheet, or 100 where it does not say"),
-                    AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the last hold is as long as its core needs, if that is longer than the schedule's"),
+                    AccountInput.Reckoned("slowest mould poured first", $"flask {load.SlowestOf(load.Pours[0])}", "the last hold is as long as its core needs, if that is longer than the schedule's"),
                 ],
                 ValidFor = Range,
             };

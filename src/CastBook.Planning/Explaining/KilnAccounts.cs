@@ -46,9 +46,11 @@ internal sealed class KilnAccounts(NightClock clock)
     /// <summary>The hold of a stage.</summary>
     /// <param name="step">The stage.</param>
     public Account? Hold(ClockStep? step) => step is not null && LoadOf(step) is { } load
-        ? new("Hold", "the schedule's hold, counted from arrival; where moulds are poured, as long as the slowest core needs to follow, if that is longer", "", null, "")
+        ? new("Hold", "the schedule's hold, counted from arrival; where moulds are poured, as long as the slowest core among them needs to follow, if that is longer", "", null, "")
         {
-            Inputs = [Schedule(load), AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's widest and tallest, by how fast it follows")],
+            Inputs = load.Pours.FirstOrDefault(p => step.Kind == ClockStepKind.Fall && p.Temperature?.DegreesCelsius == step.Target?.DegreesCelsius) is { } poured
+                ? [Schedule(load), AccountInput.Reckoned("slowest mould", $"flask {load.SlowestOf(poured)}", "the slowest of those that are poured at this temperature")]
+                : [Schedule(load)],
             ValidFor = Range,
         }
         : null;
@@ -68,7 +70,7 @@ internal sealed class KilnAccounts(NightClock clock)
             Rounded = "to five minutes",
             Inputs =
             [
-                AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's widest and tallest, by how fast it follows"),
+                AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's slowest, by its width and height"),
                 AccountInput.Reckoned("core tolerance", $"{Figures.Plain(load.Heat.ToleranceDegrees)} °C", "\"Core tolerance\" on the Shop sheet, or 20 where it does not say"),
                 Schedule(load),
             ],
@@ -102,7 +104,7 @@ internal sealed class KilnAccounts(NightClock clock)
         new(slow ? "Core, slow" : "Core, fast", "conduction into the middle of a cylinder that follows the programme", "", core.DegreesCelsius, "°C")
         {
             Rounded = "to a whole degree",
-            Inputs = [AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's widest and tallest, by how fast it follows"), Schedule(load)],
+            Inputs = [AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's slowest, by its width and height"), Schedule(load)],
             ValidFor = CoreRange,
         };
 

@@ -112,6 +112,11 @@ internal static class KilnSheet
             sheet.Set(row, 12, arrival is { } soon ? Arrives(soon.Fast) : null, Time);
         }
 
+        foreach (var mould in load.Heat.Moulds.Skip(1))
+        {
+            sheet.Set(++row, 1, $"Flasks {string.Join(' ', mould.Flasks)} ({mould.Size}) follow sooner, core there after {Arrivals(mould)}.", Look.Text with { Wrap = false, Border = Line.None });
+        }
+
         if (load.Pours.FirstOrDefault(p => p.Temperature is null) is { } unknown)
         {
             sheet.Set(++row, 1, $"The flask temperature of {string.Join(' ', unknown.Flasks)} is not known: what the last stage says is the schedule's, and nothing to pour at.", Look.Strong with { Wrap = false, Border = Line.None });
@@ -146,6 +151,12 @@ internal static class KilnSheet
     }
 
     private static string Next(KilnLoad load) => load.FreeAfter is { } free ? $", next load after {CellNumbers.HoursText(free)}" : "";
+
+    private static string Arrivals(MouldHeat mould)
+    {
+        var stages = mould.Arrivals.Select((a, i) => string.Create(CultureInfo.InvariantCulture, $"stage {i + 1} ") + (a.Slow is null && a.Fast is null ? "not yet" : $"{Arrives(a.Slow)} slow, {Arrives(a.Fast)} fast"));
+        return string.Join("; ", stages);
+    }
 
     private static string Arrives(Duration? after) => after is { } known ? HoursAndMinutes(known) : "not yet";
 

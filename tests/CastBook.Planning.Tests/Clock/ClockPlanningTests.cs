@@ -113,7 +113,7 @@ public sealed class ClockPlanningTests
         plan.The("steps-outside-hours").Text().ShouldBe(
             "6 steps fall outside the hours from 07:00 to 23:00, first this one: Weigh out mix 1 (Wed 25 Nov, 05:00). "
             + "Set, burnout and holds are never shortened to fit. "
-            + "Start at Wed 25 Nov, 07:00 instead: then nothing falls outside, and the first pour is at Wed 25 Nov, 19:19.");
+            + "Type \"2026-11-25 07:00\" as \"Start at\" on the Shop sheet (Wednesday): then nothing falls outside, and the first pour is at Wed 25 Nov, 19:19.");
         plan.Clock!.Steps.Count(s => s.IsOutside).ShouldBe(6);
     }
 
@@ -125,7 +125,7 @@ public sealed class ClockPlanningTests
         Plan(Kilned(settings: DayShift), pour, Wrenmoor.Ring()).The("steps-outside-hours").Text().ShouldBe(
             "2 steps fall outside the hours from 07:00 to 23:00, first this one: Pour A, flask at 540 °C (Wed 25 Nov, 06:00). "
             + "Set, burnout and holds are never shortened to fit. "
-            + "Pour at Wed 25 Nov, 07:00 instead: then nothing falls outside, and the first step is at Tue 24 Nov, 18:41.");
+            + "Type \"2026-11-25 07:00\" as \"Pour at\" on the Shop sheet (Wednesday): then nothing falls outside, and the first step is at Tue 24 Nov, 18:41.");
     }
 
     // Three flasks of 81 mm outside with 20 mm between them and to the wall need more than 230 mm; two stand across the corners.

@@ -1,4 +1,5 @@
 using CastBook.Casting.Burnout;
+using CastBook.Casting.Heat;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
@@ -30,10 +31,8 @@ public sealed class ClockPropertyTests
         LoadsAskNoLessThanTheirFlasks(plan);
         EveryFlaskIsPouredOnceOrSaid(plan);
         PoursComeWhenTheirKilnIsReady(plan);
-        if (clock.Steps.Any(s => s.IsOutside))
-        {
-            plan.Ids().ShouldContain("steps-outside-hours");
-        }
+        CoresHaveFollowed(plan, night.Shop.Settings.CoreTolerance?.DegreesCelsius ?? 20);
+        StepsOutsideAreSaid(plan, night);
     }
 
     // With hours of work the backward plan may start earlier where that keeps more of the mixing within them.
@@ -160,6 +159,52 @@ public sealed class ClockPropertyTests
             (lowered?.Begins.Minutes ?? double.PositiveInfinity).ShouldBeGreaterThanOrEqualTo(pour.Ends.Minutes - Dust, "the kiln is not lowered before the flask is out");
             (kiln.Target!.Value.DegreesCelsius - pour.Target!.Value.DegreesCelsius).ShouldBeInRange(0, 10);
         }
+    }
+
+    // Each mould's core, driven along the kiln's steps to the moment of its pour.
+    private static void CoresHaveFollowed(NightPlan plan, double toleranceDegrees)
+    {
+        foreach (var load in plan.Clock!.Loads)
+        {
+            var programme = KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour);
+            var steps = plan.Clock.Steps.Where(s => s.Load == load.Number && s.Kind is ClockStepKind.Stage or ClockStepKind.Fall).ToList();
+            foreach (var pour in plan.Clock.Steps.Where(s => s is { Kind: ClockStepKind.Pour, Target: not null } && s.Load == load.Number))
+            {
+                var size = plan.Flasks.Single(f => f.Letter == pour.Flasks[0]).Size;
+                var coolest = Wrenmoor.Celsius(load.Schedule.Stages.Min(s => s.Target.DegreesCelsius));
+                var core = new CoreTrace(size.InsideDiameter!.Value, size.Height!.Value, MouldCase.Slow, coolest, load.Schedule.LoadAt ?? BurnoutSchedule.ColdKiln);
+                programme.ToList().ForEach(core.Run);
+                var at = steps[programme.Count - 1].Ends;
+                foreach (var fall in steps.Skip(programme.Count).Where(s => s.Begins < pour.Begins))
+                {
+                    core.Hold(fall.Begins - at);
+                    core.Go(fall.Target!.Value, fall.Arrives!.Value);
+                    core.Hold(fall.Takes - fall.Arrives.Value);
+                    at = fall.Ends;
+                }
+
+                core.Hold(pour.Begins - at);
+                Math.Abs(core.Core.DegreesCelsius - core.Kiln.DegreesCelsius).ShouldBeLessThanOrEqualTo(toleranceDegrees + Dust, ClockWords.Of(pour));
+            }
+        }
+    }
+
+    // Minute by minute: whoever a step takes is there, or it is marked and there is a finding.
+    private static void StepsOutsideAreSaid(NightPlan plan, Night night)
+    {
+        var (clock, settings) = (plan.Clock!, night.Shop.Settings);
+        foreach (var step in clock.Steps)
+        {
+            var begins = clock.Shown(step.Begins)!.Value;
+            var minutes = Enumerable.Range(0, (int)Math.Max(1, Math.Floor(step.Takes.Minutes))).Select(i => TimeOnly.FromDateTime(begins.AddMinutes(i + 0.5)));
+            var isMissing = (step.Hands || settings.StayWith.Contains(step.Kind)) && minutes.Any(m =>
+                IsAway(m, settings.AtWorkFrom, settings.AtWorkUntil) || (settings.TwoPeopleFor.Contains(step.Kind) && IsAway(m, settings.SecondFrom, settings.SecondUntil)));
+            (step.IsOutside || !isMissing).ShouldBeTrue(ClockWords.Of(step));
+        }
+
+        plan.Ids().Contains("steps-outside-hours").ShouldBe(clock.Steps.Any(s => s.IsOutside));
+
+        static bool IsAway(TimeOnly at, TimeOnly? from, TimeOnly? until) => from is { } begin && until is { } end && begin != end && !at.IsBetween(begin, end);
     }
 
     internal static Night Invent(int seed)

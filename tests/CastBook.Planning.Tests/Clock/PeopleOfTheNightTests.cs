@@ -34,7 +34,7 @@ public sealed class PeopleOfTheNightTests
         Plan(Kilned(settings: settings), Start(20), Wrenmoor.Ring()).The("steps-outside-hours").Text().ShouldBe(
             "4 steps fall outside the hours from 07:00 to 23:00, or those of the second person from 08:00 to 17:00, first this one: "
             + "Powder into the water, mix 1 (Wed 25 Nov, 20:05). Set, burnout and holds are never shortened to fit. "
-            + "Start at Wed 25 Nov, 16:45 instead: then nothing falls outside, and the first pour is at Thu 26 Nov, 07:04.");
+            + "Type \"2026-11-25 16:45\" as \"Start at\" on the Shop sheet (Wednesday): then nothing falls outside, and the first pour is at Thu 26 Nov, 07:04.");
     }
 
     // A burnout of ten hours that nobody leaves alone, in a shop that is open for sixteen: its timer waits until morning.
