@@ -57,6 +57,12 @@ internal sealed class ClockPlanning
         {
             new RunningChecks(clock, done, flasks, findings).Look(Answer(planned));
         }
+        else
+        {
+            new PastHours(night, findings).Look(clock);
+        }
+
+        new HotWaits(night.Shop, findings).Look(clock);
 
         if (timed.Outside > 0)
         {
@@ -147,17 +153,18 @@ internal sealed class ClockPlanning
     // An hour that is better, or loads that are; the one that leaves least outside.
     private string Better(TimedNight timed)
     {
-        var best = new NightMoves(timing).Best(timed);
+        var overDays = night.Shop.Settings.ClosedOn.Count > 0;
+        var best = new NightMoves(timing, overDays).Best(timed);
         if (best.Night.Outside > 0)
         {
             var quiet = new KilnLoading(night.Shop, new FindingList(), asksPower: false);
-            best = NightMoves.OfLoads(loads).Select(groups => new NightMoves(Timing(quiet.Plan(flasks.Flasks, groups)), groups).Best(best.Night))
+            best = NightMoves.OfLoads(loads).Select(groups => new NightMoves(Timing(quiet.Plan(flasks.Flasks, groups)), overDays, groups).Best(best.Night))
                 .Where(m => m.Groups is not null).Append(best).MinBy(m => m.Night.Outside)!;
         }
 
         if (ReferenceEquals(best.Night, timed))
         {
-            return "No other hour within half a day of it and no other kiln loads are better: have somebody there, or make the night smaller.";
+            return $"No other hour within {(overDays ? "three days" : "half a day")} of it and no other kiln loads are better: have somebody there, or make the night smaller.";
         }
 
         var clock = Answer(best.Night);

@@ -9,12 +9,16 @@ internal sealed record NightMove(TimedNight Night, double Later, IReadOnlyList<I
 /// <summary>Tries what could be moved so that fewer steps fall outside the shop's hours: the hour, the order of the kiln loads, a load in two.</summary>
 /// <param name="timing">Puts the night on the clock.</param>
 /// <param name="groups">The flasks of its loads, where these are other ones; missing for those that were planned.</param>
-internal sealed class NightMoves(NightTiming timing, IReadOnlyList<IReadOnlyList<string>>? groups = null)
+/// <param name="overDays">Whether days are looked at too, as where the shop is closed on some.</param>
+internal sealed class NightMoves(NightTiming timing, bool overDays, IReadOnlyList<IReadOnlyList<string>>? groups = null)
 {
     private const double Quarter = 15;
     private const double HalfADay = 12 * 60;
 
-    // Other loads are tried every two hours.
+    // Over a weekend and the day beside it.
+    private const double Days = 3.5 * 24 * 60;
+
+    // Other loads and other days are tried every two hours.
     private const double Coarse = 120;
 
     // A load of many flasks is cut in so many places.
@@ -37,10 +41,21 @@ internal sealed class NightMoves(NightTiming timing, IReadOnlyList<IReadOnlyList
             Try(by);
         }
 
+        for (var by = HalfADay + Coarse; overDays && by <= Days && best.Night.Outside > 0; by += Coarse)
+        {
+            Try(-by);
+            Try(by);
+        }
+
         return best;
 
         void Try(double later)
         {
+            if (!timing.CanBeTyped(later))
+            {
+                return;
+            }
+
             var moved = timing.Plan(later);
             if (moved.Outside < best.Night.Outside)
             {

@@ -75,6 +75,11 @@ internal sealed class NightTiming
         return night;
     }
 
+    /// <summary>Whether the moved hour can be typed: of two that clocks show alike only the first can.</summary>
+    /// <param name="later">By how many minutes.</param>
+    public bool CanBeTyped(double later) => question is null
+        || (question.At.AddMinutes(later) is var moved && ClockQuestion.Shown(TimeZoneInfo.ConvertTime(moved, question.Zone).DateTime, question.Zone) == moved);
+
     /// <summary>The night as it goes on from what was done.</summary>
     /// <param name="planned">The night as planned.</param>
     /// <param name="done">What was done.</param>

@@ -27,7 +27,7 @@ internal sealed class WorkingHours
             return null;
         }
 
-        var (one, second) = (Open(settings.AtWorkFrom, settings.AtWorkUntil, question), Open(settings.SecondFrom, settings.SecondUntil, question));
+        var (one, second) = (Open(settings.AtWorkFrom, settings.AtWorkUntil, settings.ClosedOn, question), Open(settings.SecondFrom, settings.SecondUntil, settings.ClosedOn, question));
         return one is null && (second is null || settings.TwoPeopleFor.Count == 0) ? null : new WorkingHours(one, second);
     }
 
@@ -37,7 +37,8 @@ internal sealed class WorkingHours
     {
         var one = Of(settings.AtWorkFrom, settings.AtWorkUntil);
         var second = settings.TwoPeopleFor.Count == 0 ? null : Of(settings.SecondFrom, settings.SecondUntil);
-        return second is null ? one ?? "" : one is null ? $"{second} of the second person" : $"{one}, or those of the second person {second}";
+        var hours = second is null ? one ?? "of work" : one is null ? $"{second} of the second person" : $"{one}, or those of the second person {second}";
+        return settings.ClosedOn.Count == 0 ? hours : $"{hours} (closed on {Findings.Say.Together([.. settings.ClosedOn.Select(d => d.ToString())])})";
 
         static string? Of(TimeOnly? from, TimeOnly? until) => from is { } begin && until is { } end ? $"from {ClockWords.Hour(begin)} to {ClockWords.Hour(end)}" : null;
     }
@@ -66,21 +67,30 @@ internal sealed class WorkingHours
         return (ends - begins).TotalMinutes - inside;
     }
 
-    private static List<Span>? Open(TimeOnly? begins, TimeOnly? ends, ClockQuestion question)
+    private static List<Span>? Open(TimeOnly? begins, TimeOnly? ends, IReadOnlyList<DayOfWeek> closed, ClockQuestion question)
     {
-        if (begins is not { } from || ends is not { } until || from == until)
+        // Hours that nobody said, or that are one and the same, are the whole day.
+        var (from, until) = begins is { } said && ends is { } end ? (said, end) : default;
+        if (from == until)
         {
-            return null;
+            if (closed.Count == 0)
+            {
+                return null;
+            }
+
+            (from, until) = (TimeOnly.MinValue, TimeOnly.MinValue);
         }
 
         var open = new List<Span>();
         var day = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(question.At, question.Zone).DateTime);
         for (var i = -DaysBefore; i <= DaysAfter; i++)
         {
-            // Hours that end before they begin run past midnight.
-            var begin = day.AddDays(i).ToDateTime(from);
-            var end = day.AddDays(until > from ? i : i + 1).ToDateTime(until);
-            open.Add(new Span(ClockQuestion.Nearest(begin, question.Zone), ClockQuestion.Nearest(end, question.Zone)));
+            if (!closed.Contains(day.AddDays(i).DayOfWeek))
+            {
+                // Hours that end before they begin run past midnight.
+                var last = day.AddDays(until > from ? i : i + 1);
+                open.Add(new Span(ClockQuestion.Nearest(day.AddDays(i).ToDateTime(from), question.Zone), ClockQuestion.Nearest(last.ToDateTime(until), question.Zone)));
+            }
         }
 
         return open;

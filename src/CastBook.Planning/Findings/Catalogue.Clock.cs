@@ -17,6 +17,20 @@ public static partial class Catalogue
         "Clocks are put forward then, so the clock is counted from the first step.",
         "Type an hour before or after the change on the Shop sheet.");
 
+    /// <summary>A night that is over before the day it is.</summary>
+    public static FindingKind HourIsPast { get; } = new(
+        "hour-is-past", Severity.Check,
+        "\"{0}\" {1} lies in the past: the night that is counted from it was over on {2}.",
+        "Its days are those of a night gone by.",
+        "Type the day and hour of the next night on the Shop sheet, or clear them there.");
+
+    /// <summary>A pour for which the night should have begun before the day it is.</summary>
+    public static FindingKind FirstStepIsPast { get; } = new(
+        "first-step-is-past", Severity.Check,
+        "To pour at {0} the first step lies in the past: {1}.",
+        "Set, burnout and holds are never shortened to make up for it.",
+        "If the night is under way, type under \"Done at\" on the Clock sheet when its steps were done; else type \"{2}\" or later as \"Pour at\" on the Shop sheet.");
+
     /// <summary>Steps at hours in which nobody is there.</summary>
     public static FindingKind StepsOutsideHours { get; } = new(
         "steps-outside-hours", Severity.Check,

@@ -36,6 +36,19 @@ public static partial class Catalogue
         "Carbon that is not burnt out of the core gives gas and rough castings; the drying of the mould comes on top of this.",
         "Hold the top {5} longer on the Schedules sheet, or put smaller flasks into this load.");
 
+    /// <summary>Moulds that wait in the hot kiln for longer than their powder bears.</summary>
+    public static FindingKind KeptHotTooLong { get; } = new(
+        "kept-hot-too-long", Severity.Check,
+        "{0} {1} up to {2} in the hot kiln before the pour, counted from when the kiln has fallen to the first flask temperature; {3} is to be kept hot for {4} at most.",
+        "Gypsum goes on breaking down in a hot kiln, which gives gas and rough castings.",
+        "Part the load with \"Kiln loads\" on the Shop sheet, so that fewer flasks wait for others.");
+
+    /// <summary>Moulds that wait in the hot kiln for long, and nothing says how long they may.</summary>
+    public static FindingKind KeptHotNotKnown { get; } = new(
+        "kept-hot-not-known", Severity.Note,
+        "{0} {1} up to {2} in the hot kiln before the pour, longer than any published schedule holds, and nothing says how long {3} bears that.",
+        "", "Look into the data sheet of your powder for its limit and type it as \"Kept hot at most\" on the Investments sheet.");
+
     /// <summary>Too fast through an inversion, by the maker.</summary>
     public static FindingKind InversionTooFast { get; } = new(
         "inversion-too-fast", Severity.Check,

@@ -56,6 +56,7 @@ public static class ShopField
     public const string NeverAbove = "neverAbove";
     public const string Silica = "silica";
     public const string InversionRate = "inversionRate";
+    public const string KeptHot = "keptHot";
     public const string InStock = "inStock";
     public const string For = "for";
     public const string UpToDiameter = "upToDiameter";

@@ -33,6 +33,9 @@ public sealed record Investment
     /// <summary>How fast a kiln may go through those temperatures by its maker, in degrees Celsius per hour.</summary>
     public double? InversionDegreesPerHour { get; init; }
 
+    /// <summary>How long a mould may be kept at its flask temperature before it is poured, by its maker.</summary>
+    public Duration? KeptHotAtMost { get; init; }
+
     /// <summary>Powder in stock.</summary>
     public Mass? InStock { get; init; }
 }

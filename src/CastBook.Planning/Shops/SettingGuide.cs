@@ -56,6 +56,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.QuenchingTakes, "min", "Quenching one flask. Empty: 3."),
         new(SettingName.AtWorkFrom, "", "From which hour somebody is there, such as 07:00. Empty: at any hour."),
         new(SettingName.AtWorkUntil, "", "Until which hour somebody is there, such as 23:00. Empty: at any hour."),
+        new(SettingName.ClosedOn, "", "Days on which nobody is there, with commas: Saturday, Sunday. Empty: none."),
         new(SettingName.TwoPeopleFor, "", "Steps that take two people, with commas: mix, base off, load, pour, quench. Empty: none."),
         new(SettingName.SecondFrom, "", "From which hour the second person is there, such as 08:00. Empty: whenever the first is."),
         new(SettingName.SecondUntil, "", "Until which hour the second person is there, such as 17:00. Empty: whenever the first is."),

@@ -150,6 +150,9 @@ public static class SettingName
     /// <summary>Which steps that run by themselves are not left alone.</summary>
     public const string StayWith = "Stay with";
 
+    /// <summary>On which days of the week nobody is there.</summary>
+    public const string ClosedOn = "Closed on";
+
     /// <summary>Which flasks stand in the kiln together.</summary>
     public const string KilnLoads = "Kiln loads";
 

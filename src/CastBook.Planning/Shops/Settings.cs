@@ -127,6 +127,9 @@ public sealed record Settings
     /// <summary>Until which hour somebody is there.</summary>
     public TimeOnly? AtWorkUntil { get; init; }
 
+    /// <summary>Days of the week on which nobody is there.</summary>
+    public IReadOnlyList<DayOfWeek> ClosedOn { get; init; } = [];
+
     /// <summary>Steps that take two people.</summary>
     public IReadOnlyList<ClockStepKind> TwoPeopleFor { get; init; } = [];
 

@@ -58,7 +58,7 @@ internal static class WrenmoorShop
 
     private static readonly object?[][] Investments =
     [
-        [Powder, "gypsum", 39.0, 2.60, 9.5, 2.0, 732, "both", 200, 22_000],
+        [Powder, "gypsum", 39.0, 2.60, 9.5, 2.0, 732, "both", 200, null, 22_000],
     ];
 
     private static readonly object?[][] Schedules =
@@ -101,7 +101,7 @@ internal static class WrenmoorShop
         [SettingName.FlaskVacuum] = 1.5,
         [SettingName.GlossOffMargin] = 1.5,
         [SettingName.SteamDewax] = 0,
-        [SettingName.StartAt] = "2026-12-03 18:00",
+        [SettingName.StartAt] = "2037-12-03 18:00",
         [SettingName.WeighingTakes] = 5,
         [SettingName.CleanUpTakes] = 5,
         [SettingName.BaseOffTakes] = 3,

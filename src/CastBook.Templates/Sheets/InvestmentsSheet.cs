@@ -18,6 +18,7 @@ internal static class InvestmentsSheet
         new("Silica", 12, CellKind.Words, "What the maker says is in it. It turns over near 573 °C (quartz) or from 200 to 270 °C (cristobalite). Empty: both.")
             { Choices = Choices.Of("quartz", "cristobalite", "both") },
         new("Inversion at most (°C/h)", 12, CellKind.Number, "How fast the kiln may go through those temperatures, by the maker's data sheet.") { Format = Formats.Whole },
+        new("Kept hot at most (h)", 10, CellKind.Number, "How long a mould may be kept at its flask temperature before it is poured, by the maker's data sheet. Empty: not looked at.") { Format = Formats.Tenths },
         new("In stock (g)", 11, CellKind.Number, "Powder in the shop.") { Format = Formats.Whole },
     ]);
 }

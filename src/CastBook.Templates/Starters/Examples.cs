@@ -64,7 +64,7 @@ internal static class Examples
         [Wax, "wax", 0.95, null, null, null, null, null],
     ];
 
-    private static readonly object?[][] Investments = [[Powder, "gypsum", 39.0, 2.60, 9.5, 2.0, 732, "both", 200, 22_000]];
+    private static readonly object?[][] Investments = [[Powder, "gypsum", 39.0, 2.60, 9.5, 2.0, 732, "both", 200, null, 22_000]];
 
     private static readonly object?[][] Schedules =
     [

@@ -70,6 +70,7 @@ internal sealed record SettingSpec(
         Said(SettingName.PourAt, "a day and an hour", (s, w) => s with { PourAt = w }) with { HasHour = true },
         Said(SettingName.AtWorkFrom, "an hour, such as 07:00", (s, w) => HourText.Read(w) is { } hour ? s with { AtWorkFrom = hour } : null),
         Said(SettingName.AtWorkUntil, "an hour, such as 23:00", (s, w) => HourText.Read(w) is { } hour ? s with { AtWorkUntil = hour } : null),
+        Said(SettingName.ClosedOn, WeekdayWords.Expected, (s, w) => WeekdayWords.Read(w) is { } days ? s with { ClosedOn = days } : null),
         Said(SettingName.TwoPeopleFor, ShopWords.StepsOfHands, (s, w) => ShopWords.Hands(w) is { } steps ? s with { TwoPeopleFor = steps } : null),
         Said(SettingName.SecondFrom, "an hour, such as 08:00", (s, w) => HourText.Read(w) is { } hour ? s with { SecondFrom = hour } : null),
         Said(SettingName.SecondUntil, "an hour, such as 17:00", (s, w) => HourText.Read(w) is { } hour ? s with { SecondUntil = hour } : null),

@@ -97,6 +97,7 @@ internal static class ShopRecords
         NeverAbove = row.Temperature(ShopField.NeverAbove),
         Silica = row.Choice(ShopField.Silica, ShopWords.Silica, ShopWords.Silicas),
         InversionDegreesPerHour = row.Number(ShopField.InversionRate),
+        KeptHotAtMost = row.Minutes(ShopField.KeptHot),
         InStock = row.Mass(ShopField.InStock),
     };
 

@@ -137,6 +137,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.NeverAbove, Dimension.Temperature, "never above"),
         new(ShopField.Silica, Dimension.None, "silica"),
         new(ShopField.InversionRate, Dimension.Rate, "inversion at most", "inversion rate"),
+        new(ShopField.KeptHot, Dimension.Time, "kept hot at most", "kept hot"),
         new(ShopField.InStock, Dimension.Mass, "in stock", "stock"),
     ]);
 

@@ -61,7 +61,7 @@ internal sealed class ShopTable
 
     /// <summary>The unit meant where a heading names none and the trade does not count in the base unit.</summary>
     public static CellUnit? UsualUnit(string field) =>
-        field is ShopField.SetAtLeast or ShopField.Hold && CellUnit.TryParse("h", out var hours) ? hours : null;
+        field is ShopField.SetAtLeast or ShopField.Hold or ShopField.KeptHot && CellUnit.TryParse("h", out var hours) ? hours : null;
 
     public Dimension DimensionOf(string field) => Sheet.Columns.First(c => c.Field == field).Dimension;
 

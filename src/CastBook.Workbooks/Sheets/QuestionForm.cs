@@ -65,7 +65,7 @@ internal sealed record QuestionForm(ShopSheet Sheet, string OwnName, string How,
             [
                 new("Investment", ShopField.Name, 22), new("Kind", ShopField.Kind, 18) { Choices = ["gypsum", "high temperature"] },
                 new("Water per 100", ShopField.WaterPer100, 10), new("Powder density (g/cm³)", ShopField.PowderDensity, 12), new("Working time (min)", ShopField.WorkingTime, 11),
-                new("Set at least (h)", ShopField.SetAtLeast, 10), new("Never above (°C)", ShopField.NeverAbove, 11), new("In stock (g)", ShopField.InStock, 11),
+                new("Set at least (h)", ShopField.SetAtLeast, 10), new("Never above (°C)", ShopField.NeverAbove, 11), new("Kept hot at most (h)", ShopField.KeptHot, 11), new("In stock (g)", ShopField.InStock, 11),
             ]) { EmptyRows = 4, ForNotes = true },
         new(ShopSheet.Schedules, Reading.OwnName.SchedulesQuestions,
             "Your burnout schedules, a line a stage: the same name on each of its lines. Without a rate, the way to the target counts as part of the hold.",

@@ -37,6 +37,34 @@ public sealed class PeopleOfTheNightTests
             + "Type \"2026-11-25 16:45\" as \"Start at\" on the Shop sheet (Wednesday): then nothing falls outside, and the first pour is at Thu 26 Nov, 07:04.");
     }
 
+    // From Friday evening on the pour would be on Saturday; 25 November 2026 is a Wednesday.
+    [Fact]
+    public void Plan_PourOnADayOff_SaysWhichDayIsBetter()
+    {
+        var settings = DayShift with { ClosedOn = [DayOfWeek.Saturday, DayOfWeek.Sunday] };
+        var friday = Start(20) with { At = Start(20).At.AddDays(2) };
+
+        var plan = Plan(Kilned(settings: settings), friday, Wrenmoor.Ring());
+
+        plan.The("steps-outside-hours").Text().ShouldBe(
+            "2 steps fall outside the hours from 07:00 to 23:00 (closed on Saturday and Sunday), first this one: Pour A, flask at 540 °C (Sat 28 Nov, 08:19). "
+            + "Set, burnout and holds are never shortened to fit. "
+            + "Type \"2026-11-27 10:00\" as \"Start at\" on the Shop sheet (Friday): then nothing falls outside, and the first pour is at Fri 27 Nov, 22:19.");
+        Plan(Kilned(settings: settings), friday with { At = friday.At.AddHours(-10) }, Wrenmoor.Ring()).Ids().ShouldNotContain("steps-outside-hours");
+    }
+
+    // From Saturday noon on no hour of half a day helps.
+    [Fact]
+    public void Plan_WholeNightOnDaysOff_FindsTheDayBeforeOrAfter()
+    {
+        var settings = Wrenmoor.Answered with { ClosedOn = [DayOfWeek.Saturday, DayOfWeek.Sunday] };
+
+        var plan = Plan(Kilned(settings: settings), Start(12) with { At = Start(12).At.AddDays(3) }, Wrenmoor.Ring());
+
+        plan.The("steps-outside-hours").Text().ShouldContain("outside the hours of work (closed on Saturday and Sunday), first this one: Weigh out mix 1 (Sat 28 Nov, 12:00).");
+        plan.The("steps-outside-hours").Remedy.ShouldStartWith("Type \"2026-11-27 10:00\" as \"Start at\" on the Shop sheet (Friday): then nothing falls outside");
+    }
+
     // A burnout of ten hours that nobody leaves alone, in a shop that is open for sixteen: its timer waits until morning.
     [Fact]
     public void Plan_BurnoutIsNotLeftAlone_RunsWhileSomebodyIsThere()

@@ -145,8 +145,8 @@ public sealed class ShopReaderTests
             .Sheet("crucibles", s => s.Row("Crucible", "Holds (ml)", "Rated (g)", "Rated for", "Alloys", "Owned").Row("Small", 60, 500, "gold", "14k yellow, 18k white", 2))
             .Sheet("Kilns", s => s.Row("Kiln", "Shape", "Inside width (mm)", "Inside depth (mm)", "Power (kW)", "Cools (°C/h)", "Reads high by (°F)").Row("Big", "square", 300, 320, 3.5, 180, 18))
             .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)", "Print at least (°C)", "Wash at most (min)", "Cure each side (min)").Row("Blue resin", "resin", 1.15, 28, 5, 20))
-            .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)", "Never above (°C)", "Silica", "Inversion at most (°F/h)", "In stock (kg)")
-                .Row("White", "gypsum", 40, 2.6, 9, 2, 732, "cristobalite", 270, 22.5)));
+            .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)", "Never above (°C)", "Silica", "Inversion at most (°F/h)", "Kept hot at most", "In stock (kg)")
+                .Row("White", "gypsum", 40, 2.6, 9, 2, 732, "cristobalite", 270, 6, 22.5)));
         var shop = TestBooks.Read(book).Night.Shop;
 
         var crucible = shop.Crucibles.ShouldHaveSingleItem();
@@ -162,6 +162,7 @@ public sealed class ShopReaderTests
             .ShouldBe((InvestmentKind.Gypsum, 40, 9, 2, 22500));
         powder.Silica.ShouldBe(Silica.Cristobalite);
         powder.InversionDegreesPerHour!.Value.ShouldBe(150, 1e-9);
+        powder.KeptHotAtMost!.Value.Hours.ShouldBe(6, 1e-9);
     }
 
     [Fact]
@@ -174,6 +175,27 @@ public sealed class ShopReaderTests
         settings.StayWith.ShouldBe([ClockStepKind.Steam, ClockStepKind.Stage, ClockStepKind.Fall]);
         (settings.SecondFrom, settings.SecondUntil).ShouldBe((new TimeOnly(8, 0), new TimeOnly(17, 30)));
         settings.KilnLoads.Select(load => string.Concat(load)).ShouldBe(["AB", "CD"]);
+    }
+
+    [Theory]
+    [InlineData("Saturday, Sunday")]
+    [InlineData("the weekend")]
+    [InlineData("samstags und sonntags")]
+    [InlineData("sábado y domingo")]
+    [InlineData("Sat. + Sun.")]
+    public void Read_DaysOfTheWeek_AreClosed(string typed) =>
+        Read("Shop", s => s.Row("Setting", "Value").Row("Closed on", typed)).Night.Shop.Settings.ClosedOn.ShouldBe([DayOfWeek.Saturday, DayOfWeek.Sunday]);
+
+    // From Friday to Sunday would be three days, and two are read.
+    [Theory]
+    [InlineData("Fri - Sun")]
+    [InlineData("most evenings")]
+    public void Read_NoDaysOfTheWeek_SaysSo(string typed)
+    {
+        var reading = Read("Shop", s => s.Row("Setting", "Value").Row("Closed on", typed));
+
+        reading.Night.Shop.Settings.ClosedOn.ShouldBeEmpty();
+        Said(reading).ShouldHaveSingleItem().Seen.ShouldBe($"Closed on says \"{typed}\", which is not days of the week, with commas, such as Saturday, Sunday.");
     }
 
     [Fact]
