@@ -10,7 +10,7 @@ public static class DemoNight
     private static readonly string[] TitleLines =
     [
         "Wrenmoor Foundry – casting night",
-        "Tuesday 1 December 2026. Weighed as they go on the tree, supports off.",
+        "Tuesday 1 December 2037. Weighed as they go on the tree, supports off.",
     ];
 
     /// <summary>Writes the book.</summary>

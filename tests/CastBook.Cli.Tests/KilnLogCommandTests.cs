@@ -75,7 +75,7 @@ public sealed class KilnLogCommandTests : IDisposable
         var log = new StringBuilder("Zeit;Ofen °C\n");
         foreach (var (minutes, celsius) in ((double, double)[])[(0, 20), (60, 150), (150, 150), (252, 370), (372, 370), (493, 732), (553, 732), (670, 540), (780, 540)])
         {
-            log.AppendLine(CultureInfo.InvariantCulture, $"{new DateTime(2026, 12, 3, 21, 30, 0, DateTimeKind.Unspecified).AddMinutes(minutes):dd.MM.yyyy HH:mm};{celsius}");
+            log.AppendLine(CultureInfo.InvariantCulture, $"{new DateTime(2037, 12, 3, 21, 30, 0, DateTimeKind.Unspecified).AddMinutes(minutes):dd.MM.yyyy HH:mm};{celsius}");
         }
 
         File.WriteAllText(Path.Combine(folder, "front.csv"), log.ToString());

@@ -23,7 +23,7 @@ public sealed partial class ReadmeCommandsTests : IDisposable
         }
 
         File.WriteAllText(Path.Combine(folder, "list.csv"), "Piece,Qty,Weight (g),Alloy\nOtter ring,2,4.5,sterling silver\n");
-        File.WriteAllText(Path.Combine(folder, "front-kiln.csv"), "Time,Kiln °C\n2026-12-03 21:30,20\n2026-12-03 23:00,150\n");
+        File.WriteAllText(Path.Combine(folder, "front-kiln.csv"), "Time,Kiln °C\n2037-12-03 21:30,20\n2037-12-03 23:00,150\n");
         var commands = Typed().ToList();
 
         var failed = commands.Select(c => (Command: c, Run: Run(c))).Where(r => r.Run.ExitCode != 0).Select(r => $"{r.Command}: {r.Run.Errors}").ToList();

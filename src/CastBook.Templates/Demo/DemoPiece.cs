@@ -7,7 +7,7 @@ namespace CastBook.Templates.Demo;
 /// <param name="Weight">Pattern weight in g, or what was typed instead of it.</param>
 /// <param name="Material">What the pattern is made of.</param>
 /// <param name="Alloy">What it is cast in.</param>
-/// <param name="DueDay">Day of December 2026; null where nobody waits for it.</param>
+/// <param name="DueDay">Day of December 2037; null where nobody waits for it.</param>
 internal sealed record DemoPiece(string Name, string Customer, int Quantity, object? Weight, string Material, string Alloy, int? DueDay)
 {
     /// <summary>Volume of the pattern in ml.</summary>
@@ -74,7 +74,7 @@ internal sealed record DemoPiece(string Name, string Customer, int Quantity, obj
         "Per tree" => PerTree,
         "Washed (min)" => Washed,
         "Cured (min)" => Cured,
-        "Due" => DueDay is int day ? new DateOnly(2026, 12, day) : null,
+        "Due" => DueDay is int day ? new DateOnly(2037, 12, day) : null,
         "Leave out" => LeaveOut ? "yes" : null,
         "Bench note" => Note,
         _ => throw new ArgumentException($"The demo has no column \"{heading}\".", nameof(heading)),
