@@ -19,6 +19,12 @@ public class BurnoutScheduleTests
         schedule.Top.DegreesFahrenheit.ShouldBe(1250, 1e-9);
     }
 
+    // Source: ganoksin.com Orchid thread 31266: 2 h at 300 °F, 2 h at 700, 3 h at 1350, 2 h at 1150, nine hours for 2 × 3 in.
+    [Fact]
+    public void Total_OfPrintedHolds_IsTheirSum() =>
+        new BurnoutSchedule("2 × 3", null, [.. new[] { (300, 2), (700, 2), (1350, 3), (1150, 2) }.Select(s => Stage(Temperature.FromDegreesFahrenheit(s.Item1).DegreesCelsius, null, s.Item2))])
+            .Total.Hours.ShouldBe(9, 1e-9);
+
     // By hand: from 20 to 150 at 65 an hour is 2 h, and 3 h of hold; the fall from 150 to 50 at 100 an hour is 1 h.
     [Fact]
     public void Total_ColdKilnAndFall_CountsBothWays()

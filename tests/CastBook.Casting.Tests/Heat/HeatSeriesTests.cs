@@ -28,7 +28,7 @@ public sealed class HeatSeriesTests
         Bessel.J1(x).ShouldBe(j1, 0.51e-4);
     }
 
-    // Çengel, Heat Transfer, table 4-2.
+    // Çengel, Heat Transfer, table 4-2; its last two rows from memory.
     [Theory]
     [InlineData(0.01, .0998, 1.0017, .1412, 1.0025)]
     [InlineData(0.02, .1410, 1.0033, .1995, 1.0050)]
@@ -48,6 +48,8 @@ public sealed class HeatSeriesTests
     [InlineData(6, 1.3496, 1.2479, 2.0490, 1.5253)]
     [InlineData(8, 1.3978, 1.2570, 2.1286, 1.5526)]
     [InlineData(10, 1.4289, 1.2620, 2.1795, 1.5677)]
+    [InlineData(20, 1.4961, 1.2699, 2.2880, 1.5919)]
+    [InlineData(100, 1.5552, 1.2731, 2.3809, 1.6015)]
     public void Eigenvalue_OfPrintedBiot_GivesThePrintedDigits(
         double biot, double wall, double wallWeight, double cylinder, double cylinderWeight)
     {

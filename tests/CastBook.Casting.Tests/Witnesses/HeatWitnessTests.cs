@@ -1,5 +1,7 @@
 using CastBook.Casting.Heat;
 using MathNet.Numerics;
+using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.OdeSolvers;
 using MathNet.Numerics.RootFinding;
 
 namespace CastBook.Casting.Tests.Witnesses;
@@ -39,23 +41,68 @@ public sealed class HeatWitnessTests
             .Zip(Enumerable.Range(0, 8).Select(n => WallCooling.Eigenvalue(n, biot))).ShouldAllBe(r => Math.Abs(r.First - r.Second) < 1e-9);
     }
 
-    // The middle of a cylinder like a flask: 100 × 160 mm, 0.5 W/(m K), 0.5 mm²/s, 30 W/(m² K), thirty minutes and less.
+    // A cylinder like a flask, in its middle, away from it, and at its faces: 100 × 160 mm, 0.5 W/(m K), 0.5 mm²/s, 30 W/(m² K), thirty minutes and less.
     [Theory]
-    [InlineData(1800)]
-    [InlineData(300)]
-    [InlineData(60)]
-    public void Left_OfAFlask_IsTheSumOfTheLibrarysTerms(double seconds)
+    [InlineData(1800, 0, 0)]
+    [InlineData(300, 0, 0)]
+    [InlineData(60, 0, 0)]
+    [InlineData(1800, 0.55, 0.3)]
+    [InlineData(300, 0.7, 0.85)]
+    [InlineData(1800, 1, 0)]
+    [InlineData(300, 0, 1)]
+    [InlineData(300, 1, 1)]
+    public void Left_OfAFlask_IsTheSumOfTheLibrarysTerms(double seconds, double radial, double axial)
     {
         var (sideBiot, wallBiot) = (30 * 0.05 / 0.5, 30 * 0.08 / 0.5);
         var (side, wall) = (0.5e-6 * seconds / (0.05 * 0.05), 0.5e-6 * seconds / (0.08 * 0.08));
         var cylinder = Roots(z => (z * SpecialFunctions.BesselJ(1, z)) - (sideBiot * SpecialFunctions.BesselJ(0, z)), 30).Sum(z =>
         {
             var (j0, j1) = (SpecialFunctions.BesselJ(0, z), SpecialFunctions.BesselJ(1, z));
-            return 2 * j1 / (z * ((j0 * j0) + (j1 * j1))) * Math.Exp(-z * z * side);
+            return 2 * j1 / (z * ((j0 * j0) + (j1 * j1))) * SpecialFunctions.BesselJ(0, z * radial) * Math.Exp(-z * z * side);
         });
-        var slab = Roots(z => (z * Math.Sin(z)) - (wallBiot * Math.Cos(z)), 30).Sum(z => 4 * Math.Sin(z) / ((2 * z) + Math.Sin(2 * z)) * Math.Exp(-z * z * wall));
+        var slab = Roots(z => (z * Math.Sin(z)) - (wallBiot * Math.Cos(z)), 30).Sum(z =>
+            4 * Math.Sin(z) / ((2 * z) + Math.Sin(2 * z)) * Math.Cos(z * axial) * Math.Exp(-z * z * wall));
 
-        (CylinderCooling.Left(sideBiot, side, 0) * WallCooling.Left(wallBiot, wall, 0)).ShouldBe(cylinder * slab, 1e-8);
+        (CylinderCooling.Left(sideBiot, side, radial) * WallCooling.Left(wallBiot, wall, axial)).ShouldBe(cylinder * slab, 1e-8);
+    }
+
+    // The same by the library's solver of differential equations: the cylinder cut into rings and discs, each a lump of heat.
+    [Theory]
+    [InlineData(37.5, 50, 20)]
+    [InlineData(50.5, 101.5, 40)]
+    public void Left_OfAFlask_IsWhatTheLibrarysSolverGives(double radiusMm, double halfHeightMm, double film)
+    {
+        const int Cells = 12;
+        const double Conductivity = 0.3004;
+        const double Diffusivity = 0.1923;
+        const double Seconds = 3600;
+
+        var side = Solved(radiusMm, shape: 1);
+        var ends = Solved(halfHeightMm, shape: 0);
+
+        var (sideFourier, endFourier) = (Diffusivity * Seconds / (radiusMm * radiusMm), Diffusivity * Seconds / (halfHeightMm * halfHeightMm));
+        for (var i = 0; i < Cells; i++)
+        {
+            CylinderCooling.Left(film * radiusMm / 1000 / Conductivity, sideFourier, (i + 0.5) / Cells).ShouldBe(side[i], 0.004);
+            WallCooling.Left(film * halfHeightMm / 1000 / Conductivity, endFourier, (i + 0.5) / Cells).ShouldBe(ends[i], 0.004);
+        }
+
+        // Rings where the shape is 1, discs where it is 0.
+        Vector<double> Solved(double wayMm, int shape)
+        {
+            var cell = wayMm / Cells;
+            var skin = 1 / ((cell / 2) + (Conductivity / film * 1000));
+            return RungeKutta.FourthOrder(Vector<double>.Build.Dense(Cells, 1.0), 0, Seconds, 8000, Change)[^1];
+
+            Vector<double> Change(double at, Vector<double> left) => Vector<double>.Build.Dense(Cells, i =>
+            {
+                var inner = i == 0 ? 0 : (left[i - 1] - left[i]) / cell * Face(i);
+                var outer = i == Cells - 1 ? -left[i] * skin * Face(i + 1) : (left[i + 1] - left[i]) / cell * Face(i + 1);
+                return Diffusivity * (inner + outer) / (cell * (shape == 1 ? i + 0.5 : 1));
+            });
+
+            double Face(int i) => shape == 1 ? i : 1;
+        }
     }
 
     private static List<double> Roots(Func<double, double> function, int count)
