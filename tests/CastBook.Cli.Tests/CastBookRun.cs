@@ -21,14 +21,13 @@ internal sealed record CastBookRun(int ExitCode, string Output, string Errors)
     /// <summary>Starts the program in a folder and does not wait for it.</summary>
     public static Process Start(string folder, string[] arguments, params string[] variables)
     {
-        var start = new ProcessStartInfo(Host)
+        var start = new ProcessStartInfo(Typed[0])
         {
             WorkingDirectory = folder,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.ArgumentList.Add(Program);
-        foreach (var argument in arguments)
+        foreach (var argument in Typed[1..].Concat(arguments))
         {
             start.ArgumentList.Add(argument);
         }
@@ -43,9 +42,8 @@ internal sealed record CastBookRun(int ExitCode, string Output, string Errors)
         return Process.Start(start)!;
     }
 
-    /// <summary>The runtime's program, and the built program it runs.</summary>
-    public static string Host => Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-
-    /// <inheritdoc cref="Host"/>
-    public static string Program => Path.Combine(AppContext.BaseDirectory, "castbook.dll");
+    /// <summary>What starts the program: the one that <c>CASTBOOK_PROGRAM</c> names, or else the runtime and the built one.</summary>
+    public static string[] Typed { get; } = Environment.GetEnvironmentVariable("CASTBOOK_PROGRAM") is { Length: > 0 } program
+        ? [program]
+        : [Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", Path.Combine(AppContext.BaseDirectory, "castbook.dll")];
 }

@@ -20,7 +20,7 @@ public sealed class ShortcutFileTests : IDisposable
         }
 
         var before = File.ReadAllBytes(folder.Book(name));
-        var script = ShortcutFile.Write(folder.Of(name), "macos", [CastBookRun.Host, CastBookRun.Program]).ShouldHaveSingleItem();
+        var script = ShortcutFile.Write(folder.Of(name), "macos", CastBookRun.Typed).ShouldHaveSingleItem();
 
         var (exit, output) = DoubleClicked(script);
 

@@ -171,4 +171,15 @@ public sealed class NightPlannerTests
         plan.The("gate-angle-out-of-range").Seen.ShouldBe("\"Gate angle\" is 5 degrees; it is the angle between trunk and piece, from 20 to 90 degrees.");
         plan.Flasks.Select(f => f.Count(0)).ShouldBe(NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Ring(30))).Flasks.Select(f => f.Count(0)));
     }
+
+    // What a first fill of a bare list asks in one go: the shop's flasks and crucible, and what its alloy is poured at.
+    [Fact]
+    public void Plan_NothingKnownOfTheShop_AsksForFlasksAndTemperaturesTogether()
+    {
+        var night = Wrenmoor.Night(new Shop(), Wrenmoor.Ring() with { Alloy = "silicon bronze C87300", Quantity = null, Box = null });
+
+        NightPlanner.Plan(night).Stops().ShouldBe(
+            ["quantity-missing", "pattern-density-missing", "flasks-not-known", "casting-method-unknown", "crucible-unknown", "sizes-or-per-tree-missing", "metal-temperature-missing", "flask-temperature-missing"],
+            ignoreOrder: true);
+    }
 }

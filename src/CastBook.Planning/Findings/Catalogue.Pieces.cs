@@ -199,7 +199,7 @@ public static partial class Catalogue
         "piece-fits-no-flask", Severity.Stop,
         "{0} fits no flask: {1}.",
         "{2}",
-        "Check its sizes, or add a larger flask to the Flasks sheet.");
+        "Check its sizes: the length runs from the gate outwards. {3}Or add a larger flask to the Flasks sheet.");
 
     /// <summary>One piece alone is over the crucible.</summary>
     public static FindingKind PieceOverCrucible { get; } = new(

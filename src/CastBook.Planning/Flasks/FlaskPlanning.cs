@@ -22,7 +22,8 @@ internal sealed class FlaskPlanning
     private readonly ChargeRules charges;
     private readonly PowderChoice powder;
     private readonly Assumptions assumed;
-    private readonly List<PieceMetal> plannable;
+    private readonly List<PieceMetal> wanted;
+    private readonly List<PieceMetal> toPour = [];
 
     /// <summary>Reads what the shop owns.</summary>
     /// <param name="night">The night.</param>
@@ -36,9 +37,9 @@ internal sealed class FlaskPlanning
         this.rows = rows;
         this.metals = metals;
         this.findings = findings;
-        plannable = MetalOfPieces.Asked(metals);
-        plannable.RemoveAll(m => !MayBePlanned(m));
-        var ask = plannable.Count > 0;
+        wanted = MetalOfPieces.Asked(metals);
+        wanted.RemoveAll(m => !MayBePlanned(m));
+        var ask = wanted.Count > 0;
         assumed = new Assumptions(findings);
         sizes = SizeBook.Of(night.Shop, ask, findings);
         crucibles = new CrucibleBook(night.Shop, alloys, ask, findings);
@@ -82,21 +83,21 @@ internal sealed class FlaskPlanning
 
     private FlaskRoom Room { get => field ??= new FlaskRoom(charges, crucibles); }
 
-    // A row that lacks no number of its own; open questions about the shop do not count.
+    // A row that lacks no number of its own but the quantity; open questions about the shop do not count.
     private static bool MayBePlanned(PieceMetal metal) =>
-        metal.Piece.Quantity > 0
+        metal.Piece.Quantity is null or > 0
         && (metal.Alloy.IsQuestion || metal.Alloy.Known is { Refused: false, Density: not null })
         && (metal.VolumeEach is not null || metal.Each is not null || metal.WantsDensity || metal.WantsMeaning);
 
     private List<TreePiece> Pieces(IReadOnlyDictionary<int, List<FlaskShare>> built)
     {
         var hangable = new TreePieces(sizes, hanging, findings);
-        var fit = new PieceFit(sizes, Room, crucibles, findings);
+        var fit = new PieceFit(sizes, Room, crucibles, night.Shop.Settings, findings);
         var pieces = new List<TreePiece>();
-        foreach (var metal in plannable)
+        foreach (var metal in wanted)
         {
             var onTrees = built.TryGetValue(metal.Piece.Id, out var shares) ? shares.Sum(s => s.Quantity) : 0;
-            var left = metal.Piece.Quantity!.Value - onTrees - night.Waiting.GetValueOrDefault(metal.Piece.Id);
+            var left = metal.Piece.Quantity - onTrees - night.Waiting.GetValueOrDefault(metal.Piece.Id);
 
             // Said of built trees too: their moulds may not be poured yet.
             if (!IsCastable(metal.Piece, metal.Alloy.Known) || left <= 0)
@@ -104,8 +105,9 @@ internal sealed class FlaskPlanning
                 continue;
             }
 
+            toPour.Add(metal);
             hangable.Ask(metal.Piece);
-            if (!sizes.Open && !crucibles.Open && hangable.Of(metal, left) is { } piece && fit.Fits(piece))
+            if (left is { } quantity && !sizes.Open && !crucibles.Open && hangable.Of(metal, quantity) is { } piece && fit.Fits(piece))
             {
                 pieces.Add(piece);
             }
@@ -149,7 +151,8 @@ internal sealed class FlaskPlanning
 
     private List<FlaskPlan> Sum(List<FlaskWork> work)
     {
-        if (work.Count == 0)
+        // What the first pour needs is asked before there is a flask to pour, so that one sitting answers all.
+        if (work.Count == 0 && (toPour.Count == 0 || rows.NightIsOpen))
         {
             return [];
         }
@@ -164,9 +167,16 @@ internal sealed class FlaskPlanning
             findings.Add(Catalogue.KilnNotKnown.At(new Subject(SubjectKind.Kiln, "")));
         }
 
+        var pours = new PourAnswers(assumed, powder.IsGypsum);
+        if (work.Count == 0)
+        {
+            toPour.ForEach(pours.Ask);
+            return [];
+        }
+
         var sums = new FlaskSums(
             charges, crucibles, hanging, new WeighedTrees(night.Shop, assumed, findings), powder,
-            new BurnoutChoice(night.Shop, powder, assumed, findings), new PourAnswers(assumed, powder.IsGypsum), assumed, findings);
+            new BurnoutChoice(night.Shop, powder, assumed, findings), pours, assumed, findings);
         SteamDewax.Compare(night.Shop.Settings, work, findings);
         return work.ConvertAll(sums.Compute);
     }

@@ -1,11 +1,15 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
 
 /// <summary>Says of each row whether one piece of it fits some flask of the shop at all, and if not, why.</summary>
-internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook crucibles, FindingList findings)
+internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook crucibles, Settings settings, FindingList findings)
 {
+    // Steeper ones first: the flatter a piece lies along the trunk, the more trunk it takes.
+    private static readonly double[] AnglesToTry = [60, 55, 50, 45, 40, 35, 30, 25, 20];
+
     /// <summary>Whether one piece fits a flask that the shop owns; if not, a finding says why.</summary>
     /// <param name="piece">The row.</param>
     public bool Fits(TreePiece piece)
@@ -51,24 +55,51 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
             return Catalogue.PieceFitsNoFlask.At(
                 Subject.Piece(piece.Id, PieceField.PerTree), Say.Name(piece.Metal.Piece),
                 "\"Per tree\" names no flask size that the shop owns",
-                "Its sizes are not known, so the number per tree decides.");
+                "Its sizes are not known, so the number per tree decides.",
+                "");
         }
 
         var shape = piece.Shapes[largest.Index];
-        var name = Say.Name(piece.Metal.Piece);
+        var (name, wayOut) = (Say.Name(piece.Metal.Piece), WayOut(piece.Metal.Piece, owned));
         if (shape.OutMm > largest.ReachMm)
         {
             return Catalogue.PieceFitsNoFlask.At(
                 subject, name,
                 $"it reaches {Millimetres(shape.OutMm)} out from the middle of the trunk, and the largest flask, \"{largest.Size.Name}\", leaves {Millimetres(largest.ReachMm)}",
-                $"{Millimetres(largest.WallMm)} of investment must stay between piece and wall.");
+                $"{Millimetres(largest.WallMm)} of investment must stay between piece and wall.", wayOut);
         }
 
         return Catalogue.PieceFitsNoFlask.At(
             subject, name,
             $"it needs {Millimetres(shape.AlongMm)} of trunk, and the largest flask, \"{largest.Size.Name}\", has {Millimetres(largest.RodMm)}",
-            "The rest of the height is the base and the investment above the tree.");
+            "The rest of the height is the base and the investment above the tree.", wayOut);
     }
+
+    // What else would make room for it, each sentence with a blank behind it.
+    private string WayOut(Piece piece, List<UsableSize> owned)
+    {
+        var box = piece.Box!.Value;
+        var unheard = new FindingList(findings.Units);
+        var text = "";
+        if (!box.IsRing && Taking(box with { Length = box.Width, Width = box.Length }, piece, new HangingRules(settings, unheard), owned) is { } turned)
+        {
+            text = $"Gated on its long side, with length and width exchanged, it would fit \"{turned.Size.Name}\". ";
+        }
+
+        foreach (var degrees in AnglesToTry)
+        {
+            var tilted = new HangingRules(settings with { GateAngle = Angle.FromDegrees(degrees) }, unheard);
+            if (Taking(box, piece, tilted, owned) is { } by)
+            {
+                return $"{text}With {Say.Plain(degrees)} degrees as \"Gate angle\" on the Shop sheet it would fit \"{by.Size.Name}\". ";
+            }
+        }
+
+        return text;
+    }
+
+    private static UsableSize? Taking(PieceBox box, Piece piece, HangingRules rules, List<UsableSize> owned) =>
+        owned.Find(s => PieceShape.Of(box, rules.StubsMm(piece), rules, s).Fits);
 
     private Finding TooHeavy(TreePiece piece, List<UsableSize> by, Volume usable)
     {

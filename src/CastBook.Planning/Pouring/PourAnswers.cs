@@ -15,6 +15,24 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
     // Below this nickel is an impurity and not what makes the gold white, in parts per thousand.
     private const double LeastNickel = 20;
 
+    /// <summary>Asks for the temperatures that a row will need, before its flask is known.</summary>
+    /// <param name="row">The row's metal.</param>
+    public void Ask(PieceMetal row)
+    {
+        if (row.Alloy.Known is not { } alloy)
+        {
+            return;
+        }
+
+        if (alloy.Alloy.MetalTemperature is null)
+        {
+            AskMetal(alloy);
+        }
+
+        var (coldest, hottest) = HungRow.BandsOf(row.Piece);
+        Flask(alloy, coldest, hottest);
+    }
+
     /// <summary>The metal temperature of an alloy; nothing where it is not known, which has a finding.</summary>
     /// <param name="alloy">The alloy.</param>
     /// <param name="method">How the flask is cast.</param>
@@ -22,7 +40,7 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
     {
         if (alloy.Alloy.MetalTemperature is not { } metal)
         {
-            Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureMissing.At(s, alloy.Name));
+            AskMetal(alloy);
             return null;
         }
 
@@ -116,6 +134,9 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
             Once("nickel", alloy, ShopField.QuenchAfter, s => Catalogue.NickelGoldNotHurried.At(s, alloy.Name));
         }
     }
+
+    private void AskMetal(KnownAlloy alloy) =>
+        Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureMissing.At(s, alloy.Name));
 
     private void Once(string what, KnownAlloy alloy, string field, Func<Subject, Finding> finding) =>
         assumed.Once($"pour {what} {alloy.Name}", () => finding(new Subject(SubjectKind.Alloy, alloy.Name, field)));

@@ -74,7 +74,7 @@ public static class SettingsFile
 
     /// <summary>A new <c>castbook.json</c> that names a shop file.</summary>
     /// <param name="shop">The shop file's name.</param>
-    public static byte[] NamingShop(string shop) => Encoding.UTF8.GetBytes($"{{ \"{ShopKey}\": {JsonSerializer.Serialize(shop)} }}\n");
+    public static byte[] NamingShop(string shop) => Encoding.UTF8.GetBytes($"{{ \"{ShopKey}\": \"{JsonEncodedText.Encode(shop)}\" }}\n");
 
     /// <summary>A <c>castbook.json</c> in one line that makes headings known.</summary>
     /// <param name="words">The headings by field.</param>

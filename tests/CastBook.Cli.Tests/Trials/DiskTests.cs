@@ -137,7 +137,7 @@ public sealed class DiskTests : IDisposable
     private (int Exit, string Errors) AsNobody(string[] groups, params string[] words)
     {
         var start = new ProcessStartInfo("setpriv") { RedirectStandardError = true, RedirectStandardOutput = true, WorkingDirectory = "/" };
-        string[] all = ["--reuid=65534", "--regid=65534", .. groups, CastBookRun.Host, CastBookRun.Program, .. words];
+        string[] all = ["--reuid=65534", "--regid=65534", .. groups, .. CastBookRun.Typed, .. words];
         Array.ForEach(all, start.ArgumentList.Add);
         start.Environment["HOME"] = "/tmp";
         start.Environment["XDG_CONFIG_HOME"] = folder.Path;

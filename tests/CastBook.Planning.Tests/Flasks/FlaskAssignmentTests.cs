@@ -138,12 +138,26 @@ public sealed class FlaskAssignmentTests
     [Fact]
     public void Of_LongPiece_SaysHowMuchTrunkItNeeds()
     {
-        // By hand, 90 mm long on a 7 mm gate at 50 degrees under a trunk that ends early: out 4 + 97 × 0.766 + 0.96 = 79.3 mm.
+        // By hand, 90 mm long on a 7 mm gate at 50 degrees under a trunk that ends early: out 4 + 97 × 0.766 + 0.96 = 79.3 mm;
+        // on the 4 mm gate at 25 degrees 4 + 94 × 0.423 + 1.36 = 45.1 mm, at 20 degrees 4 + 94 × 0.342 + 1.41 = 37.6 mm.
         var piece = Wrenmoor.Ring() with { Box = new PieceBox(false, Wrenmoor.Mm(90), Wrenmoor.Mm(3), Wrenmoor.Mm(3)) };
 
         NightPlanner.Plan(Wrenmoor.Night(piece)).The("piece-fits-no-flask").Text().ShouldBe(
             "\"Signet\" fits no flask: it reaches 79.3 mm out from the middle of the trunk, and the largest flask, \"100 × 150\", leaves 42 mm. "
-            + "8 mm of investment must stay between piece and wall. Check its sizes, or add a larger flask to the Flasks sheet.");
+            + "8 mm of investment must stay between piece and wall. Check its sizes: the length runs from the gate outwards. "
+            + "With 20 degrees as \"Gate angle\" on the Shop sheet it would fit \"100 × 150\". Or add a larger flask to the Flasks sheet.");
+    }
+
+    // Gated on its short side 4 + 67 × 0.766 + … = 55 mm out, and 42 are free; on its long side the gate reaches out 4 + 17 × 0.766,
+    // and 60 mm across the trunk stand hypot(17, 30) = 35 mm out: less than the 37 mm of the next smaller flask.
+    [Fact]
+    public void Of_PieceThatFitsTurned_SaysSo()
+    {
+        var piece = Wrenmoor.Ring() with { Box = new PieceBox(false, Wrenmoor.Mm(60), Wrenmoor.Mm(10), Wrenmoor.Mm(2)) };
+
+        NightPlanner.Plan(Wrenmoor.Night(piece)).The("piece-fits-no-flask").Text().ShouldEndWith(
+            "the length runs from the gate outwards. Gated on its long side, with length and width exchanged, it would fit \"90 × 125\". "
+            + "With 30 degrees as \"Gate angle\" on the Shop sheet it would fit \"100 × 150\". Or add a larger flask to the Flasks sheet.");
     }
 
     private static Shop LargeAndSmall => Wrenmoor.Shop with
