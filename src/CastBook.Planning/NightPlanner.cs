@@ -58,7 +58,7 @@ public static class NightPlanner
         RemarkChecks.Find(night, rows.IsAsked, materials, findings);
         var metals = new MetalOfPieces(night, alloys, materials, findings).Compute(rows.IsAsked);
         var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan(search);
-        var asked = rows.NightIsOpen ? [] : MetalOfPieces.Asked(metals);
+        var asked = MetalOfPieces.Asked(rows.NightIsOpen ? [] : metals);
         var metal = MetalSums.Of(night, asked, flasks.Flasks, findings);
         var clock = ClockPlanning.Plan(night, flasks, findings);
         flasks = flasks.InLoads(clock?.Loads ?? []);

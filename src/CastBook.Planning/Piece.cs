@@ -11,9 +11,8 @@ public sealed record Piece
     private readonly double lengthMm = double.NaN;
     private readonly double widthMm = double.NaN;
     private readonly double thicknessMm = double.NaN;
-    private readonly double finestSectionMm = double.NaN;
-    private readonly double heaviestSectionMm = double.NaN;
     private readonly bool isRing;
+    private readonly byte weightIsOf;
     private readonly int quantity = Missing;
     private readonly int dueDay = Missing;
     private readonly PieceDetails details = PieceDetails.None;
@@ -36,12 +35,16 @@ public sealed record Piece
     /// <summary>The row's weight; what it is the weight of stands in <see cref="WeightIsOf"/>, else in <see cref="Night.WeightsAreOf"/>.</summary>
     public Mass? Weight
     {
-        get => double.IsNaN(weightGrams) ? null : Mass.FromGrams(weightGrams);
-        init => weightGrams = value?.Grams ?? double.NaN;
+        get => PlainNumber.Mass(weightGrams);
+        init => weightGrams = PlainNumber.Of(value);
     }
 
     /// <summary>What the weight is the weight of, where the row's own list says so and others say something else; unknown to go by the night.</summary>
-    public WeightMeaning WeightIsOf { get; init; }
+    public WeightMeaning WeightIsOf
+    {
+        get => (WeightMeaning)weightIsOf;
+        init => weightIsOf = (byte)value;
+    }
 
     /// <summary>Volume of the pattern, where the shop gives it.</summary>
     public Volume? PatternVolume
@@ -66,28 +69,28 @@ public sealed record Piece
     /// <summary>Outer sizes, where the row has all it needs of them; see <see cref="PieceBox"/>.</summary>
     public PieceBox? Box
     {
-        get => double.IsNaN(lengthMm) ? null : new PieceBox(isRing, Length.FromMillimeters(lengthMm), Length.FromMillimeters(widthMm), Optional(thicknessMm));
+        get => double.IsNaN(lengthMm) ? null : new PieceBox(isRing, Length.FromMillimeters(lengthMm), Length.FromMillimeters(widthMm), PlainNumber.Length(thicknessMm));
         init
         {
             isRing = value is { IsRing: true };
             lengthMm = value?.Length.Millimeters ?? double.NaN;
             widthMm = value?.Width.Millimeters ?? double.NaN;
-            thicknessMm = value?.Thickness?.Millimeters ?? double.NaN;
+            thicknessMm = PlainNumber.Of(value?.Thickness);
         }
     }
 
     /// <summary>The finest section.</summary>
     public Length? FinestSection
     {
-        get => Optional(finestSectionMm);
-        init => finestSectionMm = value?.Millimeters ?? double.NaN;
+        get => details.FinestSection;
+        init => details = details.With(details.FinestSection, value, static (d, v) => d with { FinestSection = v });
     }
 
     /// <summary>The heaviest section.</summary>
     public Length? HeaviestSection
     {
-        get => Optional(heaviestSectionMm);
-        init => heaviestSectionMm = value?.Millimeters ?? double.NaN;
+        get => details.HeaviestSection;
+        init => details = details.With(details.HeaviestSection, value, static (d, v) => d with { HeaviestSection = v });
     }
 
     /// <summary>The piece's own gates, where the row says anything of them.</summary>
@@ -98,7 +101,11 @@ public sealed record Piece
     }
 
     /// <summary>Whether stones are set in the pattern.</summary>
-    public bool StonesIn { get; init; }
+    public bool StonesIn
+    {
+        get => details.StonesIn;
+        init => details = value == details.StonesIn ? details : details with { StonesIn = value };
+    }
 
     /// <summary>How many fit a tree, by name of flask size (ordinal, ignoring case); an empty name means any size.</summary>
     public IReadOnlyDictionary<string, int>? PerTree
@@ -156,8 +163,6 @@ public sealed record Piece
         get => details.Unreadable ?? [];
         init => details = details.With(details.Unreadable, value is { Count: > 0 } ? value : null, static (d, v) => d with { Unreadable = v });
     }
-
-    private static Length? Optional(double millimetres) => double.IsNaN(millimetres) ? null : Length.FromMillimeters(millimetres);
 }
 
 /// <summary>A piece's outer sizes: the gate stands at one end of the length.</summary>
@@ -171,7 +176,17 @@ public readonly record struct PieceBox(bool IsRing, Length Length, Length Width,
 /// <param name="Count">How many gates.</param>
 /// <param name="Diameter">Gate diameter.</param>
 /// <param name="Length">Gate length.</param>
-public sealed record PieceGate(int? Count, Length? Diameter, Length? Length);
+public sealed record PieceGate(int? Count, Length? Diameter, Length? Length)
+{
+    private readonly double diameterMm = PlainNumber.Of(Diameter);
+    private readonly double lengthMm = PlainNumber.Of(Length);
+
+    /// <summary>Gate diameter.</summary>
+    public Length? Diameter { get => PlainNumber.Length(diameterMm); init => diameterMm = PlainNumber.Of(value); }
+
+    /// <summary>Gate length.</summary>
+    public Length? Length { get => PlainNumber.Length(lengthMm); init => lengthMm = PlainNumber.Of(value); }
+}
 
 /// <summary>What was done to a printed piece before the tree.</summary>
 /// <param name="PrintedAt">Resin temperature while printing.</param>

@@ -5,14 +5,28 @@ namespace CastBook.Planning;
 /// <summary>What only some rows say of their piece, held apart so that the others need no room for it.</summary>
 internal sealed record PieceDetails
 {
+    private readonly double volumeMillilitres = double.NaN;
+    private readonly double metalGrams = double.NaN;
+    private readonly double finestSectionMm = double.NaN;
+    private readonly double heaviestSectionMm = double.NaN;
+
     /// <summary>Nothing.</summary>
     public static PieceDetails None { get; } = new();
 
     /// <inheritdoc cref="Piece.PatternVolume"/>
-    public Volume? PatternVolume { get; init; }
+    public Volume? PatternVolume { get => PlainNumber.Volume(volumeMillilitres); init => volumeMillilitres = PlainNumber.Of(value); }
 
     /// <inheritdoc cref="Piece.MetalEach"/>
-    public Mass? MetalEach { get; init; }
+    public Mass? MetalEach { get => PlainNumber.Mass(metalGrams); init => metalGrams = PlainNumber.Of(value); }
+
+    /// <inheritdoc cref="Piece.FinestSection"/>
+    public Length? FinestSection { get => PlainNumber.Length(finestSectionMm); init => finestSectionMm = PlainNumber.Of(value); }
+
+    /// <inheritdoc cref="Piece.HeaviestSection"/>
+    public Length? HeaviestSection { get => PlainNumber.Length(heaviestSectionMm); init => heaviestSectionMm = PlainNumber.Of(value); }
+
+    /// <inheritdoc cref="Piece.StonesIn"/>
+    public bool StonesIn { get; init; }
 
     /// <inheritdoc cref="Piece.Gate"/>
     public PieceGate? Gate { get; init; }

@@ -5,10 +5,9 @@ namespace CastBook.Planning;
 /// <summary>A row's answer.</summary>
 public sealed record PiecePlan
 {
-    // Plain numbers, not a number where missing: a long list has one of these for each row.
+    // A long list has one of these for each row: what only rows in flasks have is held apart.
     private readonly double metalGrams = double.NaN;
-    private readonly double workedOutGrams = double.NaN;
-    private readonly double burnoutHours = double.NaN;
+    private readonly PiecePlacing placing = PiecePlacing.None;
 
     /// <summary>The row, <see cref="Piece.Id"/>.</summary>
     public required int Id { get; init; }
@@ -22,24 +21,44 @@ public sealed record PiecePlan
     /// <summary>Metal of one piece without gates; missing where it cannot be known.</summary>
     public Mass? MetalEach
     {
-        get => double.IsNaN(metalGrams) ? null : Mass.FromGrams(metalGrams);
-        init => metalGrams = value?.Grams ?? double.NaN;
+        get => PlainNumber.Mass(metalGrams);
+        init => metalGrams = PlainNumber.Of(value);
     }
 
     /// <summary>What CastBook makes of the row's weight or volume, where <see cref="MetalEach"/> is the shop's own word.</summary>
     public Mass? MetalWorkedOut
     {
-        get => double.IsNaN(workedOutGrams) ? null : Mass.FromGrams(workedOutGrams);
-        init => workedOutGrams = value?.Grams ?? double.NaN;
+        get => placing.MetalWorkedOut;
+        init => placing = value is null && placing.MetalWorkedOut is null ? placing : placing with { MetalWorkedOut = value };
     }
 
     /// <summary>Where it is; a built tree whose numbers are unknown is named here but not in <see cref="NightPlan.Flasks"/>.</summary>
-    public IReadOnlyList<FlaskShare> Flasks { get; init; } = [];
+    public IReadOnlyList<FlaskShare> Flasks
+    {
+        get => placing.Flasks;
+        init => placing = value is { Count: 0 } && placing.Flasks.Count == 0 ? placing : placing with { Flasks = value };
+    }
 
     /// <summary>The longest burnout among its flasks.</summary>
     public Duration? Burnout
     {
-        get => double.IsNaN(burnoutHours) ? null : Duration.FromHours(burnoutHours);
-        init => burnoutHours = value?.Hours ?? double.NaN;
+        get => placing.Burnout;
+        init => placing = value is null && placing.Burnout is null ? placing : placing with { Burnout = value };
     }
+}
+
+/// <summary>What only rows in flasks have of a row's answer.</summary>
+internal sealed record PiecePlacing
+{
+    /// <summary>In no flask.</summary>
+    public static PiecePlacing None { get; } = new();
+
+    /// <inheritdoc cref="PiecePlan.Flasks"/>
+    public IReadOnlyList<FlaskShare> Flasks { get; init; } = [];
+
+    /// <inheritdoc cref="PiecePlan.Burnout"/>
+    public Duration? Burnout { get; init; }
+
+    /// <inheritdoc cref="PiecePlan.MetalWorkedOut"/>
+    public Mass? MetalWorkedOut { get; init; }
 }

@@ -135,7 +135,7 @@ public static class BookFiller
     }
 
     private static SheetGrid? Own(BookReading reading, string ownName) => reading.OwnSheets.TryGetValue(ownName, out var sheet)
-        ? SheetReader.Read(reading.Package, sheet, SharedStrings.Read(reading.Package))
+        ? SheetReader.Read(reading.Package, sheet, reading.Strings)
         : null;
 }
 

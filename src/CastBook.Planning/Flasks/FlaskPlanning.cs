@@ -1,3 +1,4 @@
+using CastBook.Casting.Pouring;
 using CastBook.Planning.Burning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
@@ -22,8 +23,10 @@ internal sealed class FlaskPlanning
     private readonly ChargeRules charges;
     private readonly PowderChoice powder;
     private readonly Assumptions assumed;
-    private readonly List<PieceMetal> wanted;
-    private readonly List<PieceMetal> toPour = [];
+    private readonly IEnumerable<PieceMetal> wanted;
+
+    // What the pieces are poured of and how thick they are; of long lists not the pieces.
+    private readonly HashSet<(KnownAlloy? Alloy, SectionBand Coldest, SectionBand Hottest)> toPour = [];
 
     /// <summary>Reads what the shop owns.</summary>
     /// <param name="night">The night.</param>
@@ -37,9 +40,8 @@ internal sealed class FlaskPlanning
         this.rows = rows;
         this.metals = metals;
         this.findings = findings;
-        wanted = MetalOfPieces.Asked(metals);
-        wanted.RemoveAll(m => !MayBePlanned(m));
-        var ask = wanted.Count > 0;
+        wanted = MetalOfPieces.Asked(metals).Where(MayBePlanned);
+        var ask = wanted.Any();
         assumed = new Assumptions(findings);
         sizes = SizeBook.Of(night.Shop, ask, findings);
         crucibles = new CrucibleBook(night.Shop, alloys, ask, findings);
@@ -105,7 +107,8 @@ internal sealed class FlaskPlanning
                 continue;
             }
 
-            toPour.Add(metal);
+            var (coldest, hottest) = HungRow.BandsOf(metal.Piece);
+            toPour.Add((metal.Alloy.Known, coldest, hottest));
             hangable.Ask(metal.Piece);
             if (left is { } quantity && !sizes.Open && !crucibles.Open && hangable.Of(metal, quantity) is { } piece && fit.Fits(piece))
             {
@@ -170,7 +173,11 @@ internal sealed class FlaskPlanning
         var pours = new PourAnswers(assumed, powder.IsGypsum);
         if (work.Count == 0)
         {
-            toPour.ForEach(pours.Ask);
+            foreach (var (alloy, coldest, hottest) in toPour.Where(p => p.Alloy is not null))
+            {
+                pours.Ask(alloy!, coldest, hottest);
+            }
+
             return [];
         }
 

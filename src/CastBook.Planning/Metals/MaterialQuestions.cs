@@ -12,12 +12,12 @@ internal static class MaterialQuestions
     private const double CubeFarApart = 0.03;
 
     /// <summary>Adds a question or a note for each material.</summary>
-    /// <param name="asked">The rows that are asked for.</param>
+    /// <param name="all">The metal of every row; nothing for rows that are not asked for.</param>
     /// <param name="findings">Takes what is found.</param>
-    public static void Ask(IReadOnlyList<PieceMetal> asked, FindingList findings)
+    public static void Ask(IReadOnlyList<PieceMetal?> all, FindingList findings)
     {
         // Rows of one material share what is known of it.
-        foreach (var material in asked.Select(m => m.Material).Distinct(ReferenceEqualityComparer.Instance).Cast<KnownMaterial>())
+        foreach (var material in MetalOfPieces.Asked(all).Select(m => m.Material).Distinct(ReferenceEqualityComparer.Instance).Cast<KnownMaterial>())
         {
             if (material.TakenFrom is { } written)
             {
@@ -30,7 +30,7 @@ internal static class MaterialQuestions
             }
         }
 
-        foreach (var rows in asked.Where(m => m.WantsDensity).GroupBy(m => MaterialWords.Key(m.Material.Name), StringComparer.Ordinal))
+        foreach (var rows in MetalOfPieces.Asked(all).Where(m => m.WantsDensity).GroupBy(m => MaterialWords.Key(m.Material.Name), StringComparer.Ordinal))
         {
             findings.Add(Question([.. rows], findings.Units));
         }

@@ -22,22 +22,15 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
             all[piece.Id] = isAsked(piece.Id) ? Of(piece) : null;
         }
 
-        var asked = Asked(all);
         alloys.Ask();
-        MaterialQuestions.Ask(asked, findings);
-        AskMeaning(asked);
+        MaterialQuestions.Ask(all, findings);
+        AskMeaning(Asked(all));
         return all;
     }
 
-    /// <summary>The metal of the rows that are asked for.</summary>
+    /// <summary>The metal of the rows that are asked for; not put into a list of their own, as there may be very many.</summary>
     /// <param name="all">The metal of every row; nothing for the others.</param>
-    public static List<PieceMetal> Asked(IReadOnlyList<PieceMetal?> all)
-    {
-        // Made in its size: growing would take three times the room.
-        var asked = new List<PieceMetal>(all.Count);
-        asked.AddRange(all.OfType<PieceMetal>());
-        return asked;
-    }
+    public static IEnumerable<PieceMetal> Asked(IReadOnlyList<PieceMetal?> all) => all.OfType<PieceMetal>();
 
     private PieceMetal Of(Piece piece)
     {
@@ -150,7 +143,7 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         }
     }
 
-    private void AskMeaning(List<PieceMetal> asked)
+    private void AskMeaning(IEnumerable<PieceMetal> asked)
     {
         var open = asked.Where(m => m.WantsMeaning).ToList();
         if (open.Count == 0)

@@ -13,33 +13,53 @@ internal static class MetalSums
     /// <param name="flasks">The flasks.</param>
     /// <param name="findings">Takes what is found.</param>
     public static IReadOnlyList<MetalPlan> Of(
-        Night night, IReadOnlyList<PieceMetal> asked, IReadOnlyList<FlaskPlan> flasks, FindingList findings)
+        Night night, IEnumerable<PieceMetal> asked, IReadOnlyList<FlaskPlan> flasks, FindingList findings)
     {
         var plans = new List<MetalPlan>();
-        var open = new Dictionary<string, string>(StringComparer.Ordinal);
-        var alloys = asked.Select(m => m.Alloy.Known).OfType<KnownAlloy>().DistinctBy(a => a.Name, StringComparer.Ordinal).ToDictionary(a => a.Name, StringComparer.Ordinal);
+        var sums = Sums(night, asked);
+        var alloys = sums.Select(s => s.Known).OfType<KnownAlloy>().ToDictionary(a => a.Name, StringComparer.Ordinal);
         var melts = new MeltPortions(night, flasks, alloys, findings);
-        var groups = asked
-            .Where(m => !string.IsNullOrWhiteSpace(m.Piece.Alloy))
-            .GroupBy(m => m.Alloy.Known?.Name ?? OpenName(m.Piece.Alloy!, open), StringComparer.Ordinal);
-        foreach (var group in groups)
+        foreach (var sum in sums)
         {
-            var known = group.First().Alloy.Known;
-            var plan = Pieces(known?.Name ?? group.First().Piece.Alloy!.Trim(), [.. group]);
-            plan = Stock(plan, known, flasks, melts);
+            var plan = Stock(sum.Plan, sum.Known, flasks, melts);
             if (plan is { Pieces: null, PiecesLeast: null, PiecesMost: null, Charges: null, Fresh: null, Remelt: null })
             {
                 continue;
             }
 
             plans.Add(plan);
-            if (plan.Charges is not null || !group.Any(m => night.Waiting.ContainsKey(m.Piece.Id)))
+            if (plan.Charges is not null || !sum.SomeWait)
             {
                 Compare(plan, findings);
             }
         }
 
         return plans;
+    }
+
+    private static List<AlloySum> Sums(Night night, IEnumerable<PieceMetal> asked)
+    {
+        var sums = new List<AlloySum>();
+        var byName = new Dictionary<string, AlloySum>(StringComparer.Ordinal);
+        var open = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var row in asked)
+        {
+            if (string.IsNullOrWhiteSpace(row.Piece.Alloy))
+            {
+                continue;
+            }
+
+            var name = row.Alloy.Known?.Name ?? OpenName(row.Piece.Alloy, open);
+            if (!byName.TryGetValue(name, out var sum))
+            {
+                byName[name] = sum = new AlloySum(row);
+                sums.Add(sum);
+            }
+
+            sum.Add(row, night.Waiting.ContainsKey(row.Piece.Id));
+        }
+
+        return sums;
     }
 
     private static string OpenName(string written, Dictionary<string, string> known)
@@ -51,28 +71,6 @@ internal static class MetalSums
 
         return name;
     }
-
-    private static MetalPlan Pieces(string name, List<PieceMetal> rows)
-    {
-        var exact = Sum(rows, m => m.Each);
-        if (exact is not null)
-        {
-            return new MetalPlan { Alloy = name, Pieces = exact };
-        }
-
-        // What is not known at all counts nothing for the least and leaves the most open.
-        var least = rows.Aggregate(Mass.Zero, (sum, m) => sum + ((m.Least ?? Mass.Zero) * (m.Piece.Quantity ?? 0)));
-        return new MetalPlan
-        {
-            Alloy = name,
-            PiecesLeast = least > Mass.Zero ? least : null,
-            PiecesMost = Sum(rows, m => m.Most),
-            PiecesIfFinished = rows.Exists(m => m.WantsMeaning) ? Sum(rows, m => m.WantsMeaning ? m.Piece.Weight : m.Each) : null,
-        };
-    }
-
-    private static Mass? Sum(List<PieceMetal> rows, Func<PieceMetal, Mass?> each) =>
-        rows.Aggregate((Mass?)Mass.Zero, (sum, m) => sum + (each(m) * m.Piece.Quantity));
 
     private static MetalPlan Stock(MetalPlan plan, KnownAlloy? known, IReadOnlyList<FlaskPlan> flasks, MeltPortions melts)
     {

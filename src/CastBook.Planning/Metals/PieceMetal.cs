@@ -27,26 +27,26 @@ internal sealed class PieceMetal(Piece piece, AlloyAnswer alloy, KnownMaterial m
     public KnownMaterial Material => material;
 
     /// <summary>Metal of one piece, without gates; missing where it cannot be known.</summary>
-    public Mass? Each => isExact ? Grams(leastGrams) : null;
+    public Mass? Each => isExact ? PlainNumber.Mass(leastGrams) : null;
 
     /// <summary>What its weight or volume comes to, where <see cref="Each"/> is the shop's own word; missing where that cannot be known.</summary>
-    public Mass? WorkedOut { get => Grams(workedOutGrams); set => workedOutGrams = Number(value); }
+    public Mass? WorkedOut { get => PlainNumber.Mass(workedOutGrams); set => workedOutGrams = PlainNumber.Of(value); }
 
     /// <summary>The least one piece can take, where it is not known exactly.</summary>
-    public Mass? Least { get => Grams(leastGrams); set => leastGrams = Number(value); }
+    public Mass? Least { get => PlainNumber.Mass(leastGrams); set => leastGrams = PlainNumber.Of(value); }
 
     /// <summary>The most one piece can take, where it is not known exactly.</summary>
-    public Mass? Most { get => Grams(mostGrams); set => mostGrams = Number(value); }
+    public Mass? Most { get => PlainNumber.Mass(mostGrams); set => mostGrams = PlainNumber.Of(value); }
 
     /// <summary>Volume of one piece; missing where it cannot be known.</summary>
     public Volume? VolumeEach
     {
-        get => double.IsNaN(volumeMillilitres) ? null : Volume.FromMilliliters(volumeMillilitres);
-        set => volumeMillilitres = value?.Milliliters ?? double.NaN;
+        get => PlainNumber.Volume(volumeMillilitres);
+        set => volumeMillilitres = PlainNumber.Of(value);
     }
 
     /// <summary>Mass of one pattern; missing where it cannot be known.</summary>
-    public Mass? PatternMass { get => Grams(patternGrams); set => patternGrams = Number(value); }
+    public Mass? PatternMass { get => PlainNumber.Mass(patternGrams); set => patternGrams = PlainNumber.Of(value); }
 
     /// <summary>True when only the material's density is missing.</summary>
     public bool WantsDensity { get; set; }
@@ -64,8 +64,4 @@ internal sealed class PieceMetal(Piece piece, AlloyAnswer alloy, KnownMaterial m
 
     /// <summary>Leaves the metal of one piece open, but for the least and the most of it.</summary>
     public void Unsettle() => isExact = false;
-
-    private static Mass? Grams(double grams) => double.IsNaN(grams) ? null : Mass.FromGrams(grams);
-
-    private static double Number(Mass? mass) => mass?.Grams ?? double.NaN;
 }

@@ -15,21 +15,17 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
     // Below this nickel is an impurity and not what makes the gold white, in parts per thousand.
     private const double LeastNickel = 20;
 
-    /// <summary>Asks for the temperatures that a row will need, before its flask is known.</summary>
-    /// <param name="row">The row's metal.</param>
-    public void Ask(PieceMetal row)
+    /// <summary>Asks for the temperatures that a piece will need, before its flask is known.</summary>
+    /// <param name="alloy">The alloy.</param>
+    /// <param name="coldest">The coldest band that the piece allows.</param>
+    /// <param name="hottest">The hottest band that the piece allows.</param>
+    public void Ask(KnownAlloy alloy, SectionBand coldest, SectionBand hottest)
     {
-        if (row.Alloy.Known is not { } alloy)
-        {
-            return;
-        }
-
         if (alloy.Alloy.MetalTemperature is null)
         {
             AskMetal(alloy);
         }
 
-        var (coldest, hottest) = HungRow.BandsOf(row.Piece);
         Flask(alloy, coldest, hottest);
     }
 

@@ -60,6 +60,7 @@ public static class BookReader
         return new BookReading
         {
             Package = package,
+            Strings = strings,
             Lists = [.. lists.Lists.Select(l => l.Sheet)],
             Night = new Night
             {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Settings;
 
@@ -11,6 +12,9 @@ public sealed record BookReading
 {
     /// <summary>The package, open for reading.</summary>
     public required BookPackage Package { get; init; }
+
+    /// <summary>The book's shared strings; held once, as a long list has many.</summary>
+    public required SharedStrings Strings { get; init; }
 
     /// <summary>The lists of pieces, one or more, each on a sheet of its own; the ids of their pieces go on from one to the next.</summary>
     public required IReadOnlyList<PieceSheet> Lists { get; init; }

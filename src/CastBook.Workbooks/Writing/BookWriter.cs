@@ -22,7 +22,6 @@ internal sealed class BookWriter
     private readonly BookEdits edits;
     private readonly WorkbookEdits workbook;
     private readonly StyleBook styles;
-    private readonly Lazy<SharedStrings> strings;
     private readonly List<Finding> findings = [];
     private readonly List<(OwnedSheet Sheet, string OwnName)> sheets = [];
 
@@ -36,7 +35,6 @@ internal sealed class BookWriter
         edits = new BookEdits(reading.Package);
         workbook = new WorkbookEdits(reading.Package, edits);
         styles = new StyleBook(reading.Package.StylesPart is { } part ? reading.Package.Read(part) : StyleBook.Smallest(edits.Dialect.Spreadsheet));
-        strings = new Lazy<SharedStrings>(() => SharedStrings.Read(reading.Package));
     }
 
     /// <summary>Writes the book and checks it.</summary>
@@ -287,5 +285,5 @@ internal sealed class BookWriter
         workbook.Finish();
     }
 
-    private SheetGrid Grid(SheetPart sheet) => SheetReader.Read(reading.Package, sheet, strings.Value);
+    private SheetGrid Grid(SheetPart sheet) => SheetReader.Read(reading.Package, sheet, reading.Strings);
 }

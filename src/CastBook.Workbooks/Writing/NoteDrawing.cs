@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
 
 namespace CastBook.Workbooks.Writing;
 
@@ -8,13 +7,17 @@ namespace CastBook.Workbooks.Writing;
 /// The drawing behind a sheet's notes: legacy vector markup, which need not be well-formed and is therefore only
 /// searched and spliced as text.
 /// </summary>
-internal static partial class NoteDrawing
+internal static class NoteDrawing
 {
     /// <summary>The extension of such a part.</summary>
     public const string Extension = "vml";
 
     /// <summary>The content type of such a part.</summary>
     public const string ContentType = "application/vnd.openxmlformats-officedocument.vmlDrawing";
+
+    private const string Opening = "<v:shape";
+
+    private const string Closing = "</v:shape>";
 
     private const string ShapeType =
         "<v:shapetype id=\"_x0000_t202\" coordsize=\"21600,21600\" o:spt=\"202\" path=\"m,l,21600r21600,l21600,xe\"><v:stroke joinstyle=\"miter\"/><v:path gradientshapeok=\"t\" o:connecttype=\"rect\"/></v:shapetype>";
@@ -32,9 +35,8 @@ internal static partial class NoteDrawing
     public static string Change(
         string drawing, IReadOnlyCollection<(int Row, int Column)> remove, IReadOnlyList<(int Row, int Column)> add)
     {
-        var kept = Shape().Replace(drawing, m => remove.Any(cell => IsNoteOf(m.Value, cell)) ? "" : m.Value);
-        var block = IdMap().Match(kept) is { Success: true } map && int.TryParse(map.Groups[1].Value, out var some) && some < 1_000_000 ? some : 1;
-        var id = ShapeId().Matches(kept).Select(m => int.TryParse(m.Groups[1].Value, out var n) ? n : 0).Append(block * 1024).Max();
+        var kept = Kept(drawing, remove);
+        var id = Math.Max(Block(kept) * 1024, HighestId(kept));
         var xml = new StringBuilder();
         if (add.Count > 0 && !kept.Contains("id=\"_x0000_t202\"", StringComparison.Ordinal))
         {
@@ -47,9 +49,8 @@ internal static partial class NoteDrawing
         }
 
         // Before the first shape: LibreOffice stops reading at markup such as a button's <br></br>, and would lose what follows.
-        var place = Opening().Match(kept) is { Success: true } first
-            ? first.Index
-            : kept.LastIndexOf("</xml>", StringComparison.Ordinal);
+        var first = NextShape(kept, 0);
+        var place = first >= 0 ? first : kept.LastIndexOf("</xml>", StringComparison.Ordinal);
         return place < 0 ? kept : kept.Insert(place, xml.ToString());
     }
 
@@ -64,23 +65,90 @@ internal static partial class NoteDrawing
 
     /// <summary>Whether anything is drawn.</summary>
     /// <param name="drawing">The drawing.</param>
-    public static bool HasShapes(string drawing) => Opening().IsMatch(drawing);
+    public static bool HasShapes(string drawing) => NextShape(drawing, 0) >= 0;
 
-    private static bool IsNoteOf(string shape, (int Row, int Column) cell) =>
-        shape.Contains("ObjectType=\"Note\"", StringComparison.Ordinal)
-        && shape.Contains($"Row>{(cell.Row - 1).ToString(CultureInfo.InvariantCulture)}<", StringComparison.Ordinal)
-        && shape.Contains($"Column>{(cell.Column - 1).ToString(CultureInfo.InvariantCulture)}<", StringComparison.Ordinal);
+    private static bool IsNoteOf(ReadOnlySpan<char> shape, (int Row, int Column) cell) =>
+        shape.IndexOf("ObjectType=\"Note\"") >= 0
+        && shape.IndexOf($"Row>{(cell.Row - 1).ToString(CultureInfo.InvariantCulture)}<") >= 0
+        && shape.IndexOf($"Column>{(cell.Column - 1).ToString(CultureInfo.InvariantCulture)}<") >= 0;
 
-    /// <summary>A shape with content; one that is a single tag is no note, and must not swallow what follows it.</summary>
-    [GeneratedRegex(@"<v:shape\s[^>]*(?<!/)>.*?</v:shape>", RegexOptions.Singleline)]
-    private static partial Regex Shape();
+    private static string Kept(string drawing, IReadOnlyCollection<(int Row, int Column)> remove)
+    {
+        if (remove.Count == 0)
+        {
+            return drawing;
+        }
 
-    [GeneratedRegex(@"<v:shape\s")]
-    private static partial Regex Opening();
+        var kept = new StringBuilder(drawing.Length);
+        var taken = 0;
+        for (var at = NextShape(drawing, 0); at >= 0; at = NextShape(drawing, at))
+        {
+            var end = EndOfShape(drawing, at);
+            foreach (var cell in remove)
+            {
+                if (IsNoteOf(drawing.AsSpan(at, end - at), cell))
+                {
+                    kept.Append(drawing, taken, at - taken);
+                    taken = end;
+                    break;
+                }
+            }
 
-    [GeneratedRegex("idmap[^>]*data=\"([0-9]+)")]
-    private static partial Regex IdMap();
+            at = end;
+        }
 
-    [GeneratedRegex("_x0000_s([0-9]+)\"")]
-    private static partial Regex ShapeId();
+        return kept.Append(drawing, taken, drawing.Length - taken).ToString();
+    }
+
+    private static int NextShape(string drawing, int from)
+    {
+        var at = drawing.IndexOf(Opening, from, StringComparison.Ordinal);
+        while (at >= 0 && !(at + Opening.Length < drawing.Length && char.IsWhiteSpace(drawing[at + Opening.Length])))
+        {
+            at = drawing.IndexOf(Opening, at + 1, StringComparison.Ordinal);
+        }
+
+        return at;
+    }
+
+    // A shape that is a single tag, or that never ends, is no note and must not swallow what follows it.
+    private static int EndOfShape(string drawing, int at)
+    {
+        var tag = drawing.IndexOf('>', at);
+        if (tag < 0)
+        {
+            return drawing.Length;
+        }
+
+        var end = drawing[tag - 1] == '/' ? -1 : drawing.IndexOf(Closing, tag, StringComparison.Ordinal);
+        return end < 0 ? tag + 1 : end + Closing.Length;
+    }
+
+    /// <summary>The number of the block that the drawing's ids come from.</summary>
+    private static int Block(string drawing)
+    {
+        var map = drawing.IndexOf("idmap", StringComparison.Ordinal);
+        var tag = map < 0 ? [] : drawing.AsSpan(map);
+        tag = tag[..Math.Max(0, tag.IndexOf('>'))];
+        const string Data = "data=\"";
+        return tag.LastIndexOf(Data) is >= 0 and var at && Number(tag[(at + Data.Length)..]) is { } block and < 1_000_000 ? block : 1;
+    }
+
+    private static int HighestId(string drawing)
+    {
+        const string Id = "_x0000_s";
+        var highest = 0;
+        for (var at = drawing.IndexOf(Id, StringComparison.Ordinal); at >= 0; at = drawing.IndexOf(Id, at + 1, StringComparison.Ordinal))
+        {
+            highest = Math.Max(highest, Number(drawing.AsSpan(at + Id.Length)) ?? 0);
+        }
+
+        return highest;
+    }
+
+    private static int? Number(ReadOnlySpan<char> text)
+    {
+        var end = text.IndexOfAnyExceptInRange('0', '9');
+        return int.TryParse(end < 0 ? text : text[..end], NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+    }
 }

@@ -1,11 +1,10 @@
 using System.Text;
-using System.Text.RegularExpressions;
 using CastBook.Workbooks.Files;
 
 namespace CastBook.Workbooks.Xml;
 
 /// <summary>Brings parts in other encodings to UTF-8, the one the scanner walks; UTF-8 parts stay byte for byte.</summary>
-internal static partial class XmlEncoding
+internal static class XmlEncoding
 {
     private const int LongestDeclaration = 256;
 
@@ -20,7 +19,7 @@ internal static partial class XmlEncoding
         }
 
         var text = encoding.GetString(content).TrimStart('\uFEFF');
-        return Encoding.UTF8.GetBytes(Declared().Replace(text, "encoding=\"UTF-8\"", 1));
+        return Encoding.UTF8.GetBytes(Redeclared(text));
     }
 
     /// <summary>The part in UTF-8, read from a stream; a UTF-8 part is handed through unread.</summary>
@@ -57,9 +56,12 @@ internal static partial class XmlEncoding
     {
         bool Names(string name) => says.Contains(name, StringComparison.OrdinalIgnoreCase);
         return Names("ISO-8859-1\"") || Names("ISO-8859-1'") || Names("latin1") ? Encoding.Latin1
-            : Names("windows-1252") ? CodePagesEncodingProvider.Instance.GetEncoding("windows-1252")
+            : Names("windows-1252") ? Windows1252()
             : null;
     }
+
+    // In a method of its own, so that the tables of code pages are loaded for such a part only.
+    private static Encoding? Windows1252() => CodePagesEncodingProvider.Instance.GetEncoding("windows-1252");
 
     private static UnicodeEncoding? Wide(ReadOnlySpan<byte> head) => head switch
     {
@@ -68,8 +70,15 @@ internal static partial class XmlEncoding
         _ => null,
     };
 
-    [GeneratedRegex("""encoding\s*=\s*["'][^"']*["']""")]
-    private static partial Regex Declared();
+    /// <summary>The text with the encoding that its declaration names, where it has one, changed to UTF-8.</summary>
+    private static string Redeclared(string text)
+    {
+        var declared = text.StartsWith("<?xml", StringComparison.Ordinal) ? text.IndexOf("?>", StringComparison.Ordinal) : -1;
+        var name = declared < 0 ? -1 : text.IndexOf("encoding", 0, declared, StringComparison.Ordinal);
+        var open = name < 0 ? -1 : text.AsSpan(name, declared - name).IndexOfAny('"', '\'') + name;
+        var close = open < name || name < 0 ? -1 : text.IndexOf(text[open], open + 1);
+        return close < 0 ? text : string.Concat(text.AsSpan(0, open + 1), "UTF-8", text.AsSpan(close));
+    }
 
     /// <summary>A stream that gives some bytes read already before the rest.</summary>
     private sealed class HeadedStream(ReadOnlyMemory<byte> head, Stream rest) : ForwardStream(rest)

@@ -65,4 +65,26 @@ public sealed class NoteDrawingTests
         changed.Remove(place, added).ShouldBe(before);
         before.ShouldContain("<br>");
     }
+
+    [Theory]
+    [InlineData("<v:shape id=\"_x0000_s1025\" type=\"#button\"/>")]
+    [InlineData("<v:shapetype id=\"_x0000_t202\"/>")]
+    [InlineData("<v:shape\n id=\"_x0000_s1025\"><v:textbox/></v:shape>")]
+    public void Change_OtherShapesBeforeANote_OnlyTheNoteGoes(string other)
+    {
+        var before = NoteDrawing.Empty(1).Replace("</xml>", other + "</xml>", StringComparison.Ordinal);
+        var with = NoteDrawing.Change(before, [], [(3, 2)]);
+
+        NoteDrawing.Without(with, [(3, 2)]).ShouldBe(before);
+        NoteDrawing.Without(with, [(2, 3)]).ShouldBe(with);
+    }
+
+    [Fact]
+    public void Change_ShapeThatNeverEnds_IsLeftAlone()
+    {
+        const string Broken = "<xml><v:shape id=\"_x0000_s1030\"><x:ClientData ObjectType=\"Note\"><x:Row>2</x:Row><x:Column>1</x:Column></xml>";
+
+        NoteDrawing.Change(Broken, [(3, 2)], []).ShouldBe(Broken);
+        NoteDrawing.Change(Broken, [], [(5, 1)]).ShouldContain("id=\"_x0000_s1031\"");
+    }
 }

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace CastBook.Workbooks.Reading.Values;
 
 /// <summary>Words behind a quantity: pieces, pairs and dozens, in English, German, French, Spanish, Italian and Portuguese.</summary>
@@ -8,7 +6,7 @@ internal static class CountWord
     private const int Pair = 2;
     private const int Dozen = 12;
 
-    private static readonly FrozenDictionary<string, int> Times = Table();
+    private static readonly Dictionary<string, int> Times = Table();
 
     /// <summary>How many pieces one of what the word names is; false where the word is none.</summary>
     /// <param name="word">The word, such as <c>pcs</c> or <c>pr</c>.</param>
@@ -24,7 +22,7 @@ internal static class CountWord
         _ => NumberAssumptions.None,
     };
 
-    private static FrozenDictionary<string, int> Table()
+    private static Dictionary<string, int> Table()
     {
         var table = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
         void Add(int times, string words)
@@ -38,6 +36,6 @@ internal static class CountWord
         Add(1, "x × pc pcs piece pieces ea each off no nos unit units st stk stck stück stücke pce pces pièce pièces pz pzs pza pzas pieza piezas ud uds pezzo pezzi pç pçs pcas peça peças un");
         Add(Pair, "pr prs pair pairs paar paire paires par pares paio paia coppia coppie");
         Add(Dozen, "dz doz dozen dozens dtz dtzd dutzend douzaine douzaines docena docenas dozzina dozzine dúzia dúzias");
-        return table.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+        return table;
     }
 }
