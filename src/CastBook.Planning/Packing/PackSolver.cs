@@ -13,6 +13,7 @@ internal sealed class PackSolver
     private const int MostDives = 20;
     private const int MostChoices = 300;
     private const int MostFailed = 4;
+    private const int FirstLook = 40;
 
     private readonly PackProblem problem;
     private readonly TreeFilling filling;
@@ -57,10 +58,12 @@ internal sealed class PackSolver
 
     private void Solve()
     {
-        plan = search.Improve(plan, least, work.Search / 4, stop);
+        // A short look first: the proof finds good plans of its own, and says what is worth looking for.
+        plan = search.Improve(plan, least, work.Search / FirstLook, stop);
         if (plan.Lost == 0 && plan.Cost > least)
         {
             Prove();
+            Settle();
         }
 
         plan = search.Improve(plan, least, work.Search, stop);

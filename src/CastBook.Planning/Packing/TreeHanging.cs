@@ -5,22 +5,19 @@ namespace CastBook.Planning.Packing;
 /// <summary>Hangs one tree, sector by sector: each time the sector that is worth most for the angle it takes.</summary>
 internal sealed class TreeHanging(PackProblem problem)
 {
-    // A tree of many kinds of pieces needs no look at every width.
-    private const int MostWidths = 10;
-
     private readonly ColumnKnapsack knapsack = new();
-    private readonly bool[] isWidth = new bool[PackShape.Turn + 1];
-    private readonly int[] widths = new int[PackShape.Turn + 1];
+    private readonly SectorWidths widths = new();
     private readonly int[] hung = new int[problem.Items.Length];
     private readonly List<PackCount> columns = [];
     private readonly List<int> columnEnds = [];
     private int[] members = new int[16];
     private ColumnPiece[] pieces = new ColumnPiece[16];
     private int[] counts = new int[16];
+    private int[] densest = new int[16];
+    private double[] thinness = new double[16];
     private PackCount[] column = new PackCount[16];
     private PackShape[] shapes = [];
     private int columnLength;
-    private int widthCount;
     private int memberCount;
     private int size;
     private int usedAngle;
@@ -28,7 +25,7 @@ internal sealed class TreeHanging(PackProblem problem)
     private long freeMetal;
 
     /// <summary>Steps so far.</summary>
-    public long Work => knapsack.Work;
+    public long Work => knapsack.Work + widths.Work;
 
     /// <summary>Hangs a tree.</summary>
     /// <param name="flaskSize">The flask size.</param>
@@ -48,6 +45,7 @@ internal sealed class TreeHanging(PackProblem problem)
             hung[item] = 0;
         }
 
+        SortByDensity(candidates, values);
         while (Best(candidates, left, values))
         {
             while (Take(left))
@@ -103,6 +101,7 @@ internal sealed class TreeHanging(PackProblem problem)
         if (members.Length < count)
         {
             (members, pieces, counts, column) = (new int[count], new ColumnPiece[count], new int[count], new PackCount[count]);
+            (densest, thinness) = (new int[count], new double[count]);
         }
     }
 
@@ -112,14 +111,12 @@ internal sealed class TreeHanging(PackProblem problem)
     {
         columnLength = 0;
         var (mostValue, ofAngle) = (0L, 1);
-        var free = FreeAngle;
-        Widths(candidates, left, free);
-        for (var w = 0; w < widthCount; w++)
-        {
-            var value = Solve(candidates, left, values, widths[w]);
+        OfferWidths(candidates.Length, left, values);
 
-            // Angle that nothing can use is lost with the sector that leaves it.
-            var angle = free - widths[w] < widths[0] ? free : widths[w];
+        // The most promising width first; what promises no more than the best found is not worked out.
+        while (widths.Next(mostValue, ofAngle) is var (width, angle))
+        {
+            var value = Solve(candidates, left, values, width);
             if (value * ofAngle > mostValue * angle)
             {
                 (mostValue, ofAngle) = (value, angle);
@@ -147,6 +144,39 @@ internal sealed class TreeHanging(PackProblem problem)
         return columnLength > 0;
     }
 
+    private void SortByDensity(ReadOnlySpan<int> candidates, long[] values)
+    {
+        candidates.CopyTo(densest);
+        for (var i = 0; i < candidates.Length; i++)
+        {
+            thinness[i] = shapes[densest[i]].Pitch / (double)Math.Max(1, values[densest[i]]);
+        }
+
+        Array.Sort(thinness, densest, 0, candidates.Length);
+    }
+
+    private void OfferWidths(int count, int[] left, long[] values)
+    {
+        var free = FreeAngle;
+        widths.Clear(free);
+        foreach (var item in densest.AsSpan(0, count))
+        {
+            if (IsMember(item, left, free))
+            {
+                widths.Add(shapes[item].Theta, PieceOf(item, left, values));
+            }
+        }
+
+        widths.Promise(problem.Sizes[size].Rod);
+    }
+
+    private ColumnPiece PieceOf(int item, int[] left, long[] values) =>
+        new(shapes[item].Pitch, shapes[item].Tail, values[item], (int)Math.Min(left[item], ByMetal(item)));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private bool IsMember(int item, int[] left, int width) =>
+        left[item] > 0 && shapes[item].Theta > 0 && shapes[item].Theta <= width && problem.Metals[item] <= freeMetal;
+
     private int ByShare(int item, int left)
     {
         var free = ((PackShape.Turn - usedAngle) * PackShape.Whole / PackShape.Turn) - usedShare;
@@ -155,48 +185,15 @@ internal sealed class TreeHanging(PackProblem problem)
 
     private long ByMetal(int item) => problem.Metals[item] <= 0 ? int.MaxValue : freeMetal / problem.Metals[item];
 
-    private void Widths(ReadOnlySpan<int> candidates, int[] left, int free)
-    {
-        Array.Clear(isWidth);
-        foreach (var item in candidates)
-        {
-            var theta = shapes[item].Theta;
-            if (theta <= free && left[item] > 0 && problem.Metals[item] <= freeMetal)
-            {
-                isWidth[theta] = true;
-            }
-        }
-
-        widthCount = 0;
-        for (var theta = 1; theta <= free; theta++)
-        {
-            if (isWidth[theta])
-            {
-                widths[widthCount++] = theta;
-            }
-        }
-
-        if (widthCount > MostWidths)
-        {
-            for (var i = 0; i < MostWidths; i++)
-            {
-                widths[i] = widths[i * (widthCount - 1) / (MostWidths - 1)];
-            }
-
-            widthCount = MostWidths;
-        }
-    }
-
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private long Solve(ReadOnlySpan<int> candidates, int[] left, long[] values, int width)
     {
         memberCount = 0;
         foreach (var item in candidates)
         {
-            ref readonly var shape = ref shapes[item];
-            if (left[item] > 0 && shape.Theta > 0 && shape.Theta <= width && problem.Metals[item] <= freeMetal)
+            if (IsMember(item, left, width))
             {
-                pieces[memberCount] = new ColumnPiece(shape.Pitch, shape.Tail, values[item], (int)Math.Min(left[item], ByMetal(item)));
+                pieces[memberCount] = PieceOf(item, left, values);
                 members[memberCount++] = item;
             }
         }
