@@ -26,10 +26,11 @@ internal sealed class ChecksColumn : ComputedColumn
         var several => CellValue.Of(string.Join(" ", several.Select(f => f.Said))),
     };
 
-    /// <summary>What is said of a finding in the row.</summary>
+    /// <summary>What is said of a finding in the row; of a note only what it is about, or the list would print on many pages.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="field">About which field.</param>
-    public static string Say(Finding finding, string field) => $"{Words(finding.Severity, field)} {finding.Seen}";
+    public static string Say(Finding finding, string field) =>
+        finding.Severity == Severity.Note ? Words(finding.Severity, field) : $"{Words(finding.Severity, field)} {finding.Seen}";
 
     /// <summary>The words that a mark looks for, such as <c>stop: weight.</c></summary>
     /// <param name="severity">The severity.</param>

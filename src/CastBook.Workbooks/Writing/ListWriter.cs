@@ -165,7 +165,8 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
 
     private void Widen(int shopsLast, FillRecord after)
     {
-        var widths = columns.New.ToDictionary(n => n.At, n => n.Column.Width);
+        // Headings are often bold and large.
+        var widths = columns.New.ToDictionary(n => n.At, n => Math.Max(n.Column.Width, n.Heading.Length + 3));
         foreach (var (column, at, heading) in columns.New)
         {
             var beside = list.Grid.Cell(list.HeadingRow, shopsLast).Style;
