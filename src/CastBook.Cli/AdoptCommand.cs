@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using CastBook.Cli.Adopting;
+using CastBook.Cli.Words;
 using CastBook.Planning.Findings;
 using CastBook.Templates;
 using CastBook.Workbooks.Adopting;
@@ -17,11 +18,11 @@ internal static class AdoptCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook with your list, or the list as text. It is only read." };
-        var sheet = new Option<bool>("--sheet") { Description = "Ask nothing here; make a shop file to fill in instead." };
+        var book = new Argument<string>("BOOK") { Description = AdoptWords.Book };
+        var sheet = new Option<bool>("--sheet") { Description = AdoptWords.Sheet };
         var command = new Command(
             "adopt",
-            "Get to know a workbook of your own.\nSays which columns it knows, asks what only you know, and writes the answers\ninto castbook.json and a shop file beside the book. Run it again to change an answer.\n\nExample: castbook adopt harbour-night.xlsx")
+            AdoptWords.Command)
         {
             book, sheet,
         };
@@ -40,7 +41,7 @@ internal static class AdoptCommand
     {
         if (!File.Exists(book))
         {
-            errors.WriteLine($"castbook: there is no file '{book}'. Type the workbook's path, in quotes if it has blanks.");
+            errors.WriteLine(ProgramWords.Complaint(SharedWords.NoBook(book)));
             return ExitCode.Usage;
         }
 
@@ -52,12 +53,12 @@ internal static class AdoptCommand
             try
             {
                 Write(book, look, settings, input is null ? null : new Prompt(input, output), output, clock);
-                output.WriteLine($"The book itself is as it was. Fill it with: castbook fill \"{Path.GetFileName(book)}\"");
+                output.WriteLine(AdoptWords.FillNext(Path.GetFileName(book)));
                 return ExitCode.Filled;
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
             {
-                errors.WriteLine($"castbook: the answers could not be written: {e.Message}");
+                errors.WriteLine(ProgramWords.Complaint(AdoptWords.NotWritten(e.Message)));
                 return ExitCode.NotWritten;
             }
         });
@@ -92,7 +93,7 @@ internal static class AdoptCommand
         }
         else if (prompt is not null && answers.IsEmpty)
         {
-            output.WriteLine(look.File is null ? "Nothing was answered, so nothing was written." : "Nothing was changed: all answers are as they were.");
+            output.WriteLine(look.File is null ? AdoptWords.NothingAnswered : AdoptWords.NothingChanged);
         }
     }
 
@@ -100,14 +101,14 @@ internal static class AdoptCommand
     {
         if (settings.ShopFile is { } known)
         {
-            output.WriteLine($"{Path.GetFileName(known)} is the shop file of this folder: what you own and have decided belongs there. To go through its answers one by one, leave out --sheet.");
+            output.WriteLine(AdoptWords.IsShopFile(Path.GetFileName(known)));
             return null;
         }
 
         var open = ShopTalk.Open(look);
         if (open.IsEmpty)
         {
-            output.WriteLine("Nothing is open, so nothing was written.");
+            output.WriteLine(AdoptWords.NothingOpen);
             return null;
         }
 

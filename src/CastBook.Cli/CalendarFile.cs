@@ -1,3 +1,4 @@
+using CastBook.Cli.Words;
 using CastBook.Planning;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
@@ -14,10 +15,10 @@ internal static class CalendarFile
     public static string? Mistake(string? path) => path switch
     {
         null => null,
-        _ when !Path.GetExtension(path).Equals(Extension, StringComparison.OrdinalIgnoreCase) => $"'{path}' must end in {Extension}, as calendars do.",
-        _ when Directory.Exists(path) => $"'{path}' is a folder. Type the calendar's path after --calendar.",
-        _ when !Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path))) => $"there is no folder for '{path}'.",
-        _ when File.Exists(path) && !IsOurs(path) => $"'{path}' is not a calendar that CastBook made, and is left as it is. Type another name after --calendar.",
+        _ when !Path.GetExtension(path).Equals(Extension, StringComparison.OrdinalIgnoreCase) => CalendarWords.MustEndIn(path, Extension),
+        _ when Directory.Exists(path) => CalendarWords.IsFolder(path),
+        _ when !Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path))) => SharedWords.NoFolderFor(path, "--calendar"),
+        _ when File.Exists(path) && !IsOurs(path) => CalendarWords.IsAnothers(path),
         _ => null,
     };
 
@@ -34,12 +35,12 @@ internal static class CalendarFile
     {
         if (plan.Clock is not { Start: not null } clock)
         {
-            return "calendar: not written, for the night has no hours yet. Give --start or --pour-at, or type \"Start at\" on the Shop sheet.";
+            return CalendarWords.NoHours;
         }
 
         var (text, events) = NightCalendar.Make(clock, Path.GetFileNameWithoutExtension(book), shop.Night ?? "", made, shop.Units.Temperature);
         TemporaryFile.WriteLines(Path.GetFullPath(path), text.TrimEnd().Split("\r\n"), "\r\n");
-        return $"calendar: {path}, {(events == 1 ? "1 event" : $"{events} events")} with alarms";
+        return CalendarWords.Written(path, events);
     }
 
     private static bool IsOurs(string path)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 using CastBook.Templates;
 using CastBook.Workbooks.Files;
 
@@ -13,10 +14,10 @@ internal static class ClearExamplesCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook, made by castbook new. A backup goes into the folder .castbook beside it." };
+        var book = new Argument<string>("BOOK") { Description = NewWords.ClearBook };
         var command = new Command(
             "clear-examples",
-            "Empty the example rows of a new workbook.\nA row that you changed stays.\n\nExample: castbook clear-examples casting-night.xlsx")
+            NewWords.ClearCommand)
         {
             book,
         };
@@ -28,27 +29,27 @@ internal static class ClearExamplesCommand
     {
         if (!File.Exists(book))
         {
-            errors.WriteLine($"castbook: there is no file '{book}'. Type the workbook's path, in quotes if it has blanks.");
+            errors.WriteLine(ProgramWords.Complaint(SharedWords.NoBook(book)));
             return ExitCode.Usage;
         }
 
         return FillCommand.Guarded(errors, () =>
         {
             var (rows, backup) = BookFile.Clear(book, StarterBooks.ExampleRows, clock);
-            output.WriteLine($"{Path.GetFileName(book)}: {(rows.Cleared.Count == 0 ? "no example rows to take out" : $"example rows taken out: {Counts(rows.Cleared)}")}");
+            output.WriteLine(rows.Cleared.Count == 0 ? NewWords.NothingToClear(Path.GetFileName(book)) : NewWords.Cleared(Path.GetFileName(book), Counts(rows.Cleared)));
             if (rows.Kept.Count > 0)
             {
-                output.WriteLine($"left, because something in them was changed: {Counts(rows.Kept)}");
+                output.WriteLine(NewWords.Kept(Counts(rows.Kept)));
             }
 
             if (backup is not null)
             {
-                output.WriteLine($"the book as it was: .castbook/{Path.GetFileName(backup)}");
+                output.WriteLine(NewWords.Backup(Path.GetFileName(backup)));
             }
 
             return ExitCode.Filled;
         });
     }
 
-    private static string Counts(IReadOnlyList<(string Sheet, int Count)> rows) => string.Join(", ", rows.Select(r => $"{r.Sheet} {r.Count}"));
+    private static IEnumerable<string> Counts(IReadOnlyList<(string Sheet, int Count)> rows) => rows.Select(r => $"{r.Sheet} {r.Count}");
 }

@@ -1,3 +1,4 @@
+using CastBook.Cli.Words;
 using CastBook.Planning.Clock;
 using CastBook.Workbooks.Reading.Values;
 
@@ -14,12 +15,12 @@ internal static class ClockOption
     {
         if (start is not null && pourAt is not null)
         {
-            return "--start and --pour-at are two ways to say the same; give one of them.";
+            return FillWords.StartAndPourAt;
         }
 
         return (start ?? pourAt) is not { } text ? null
-            : HourText.ReadWithDay(text) is not { } shown ? $"'{text}' is no day and hour; type it like \"2026-11-25 20:00\"."
-            : ClockQuestion.Shown(shown, zone) is null ? $"'{text}' is an hour that the clocks skip that night; give one before or after the change."
+            : HourText.ReadWithDay(text) is not { } shown ? FillWords.NoHour(text)
+            : ClockQuestion.Shown(shown, zone) is null ? FillWords.SkippedHour(text)
             : null;
     }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using CastBook.Cli.Words;
 
 namespace CastBook.Cli;
 
@@ -14,7 +15,7 @@ internal static class CommandLine
     /// <returns>The exit code.</returns>
     public static int Run(string[] arguments, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var root = new RootCommand("CastBook fills a casting shop's workbook: metal, flasks, powder and water,\nburnout, and what to check.")
+        var root = new RootCommand(ProgramWords.Program)
         {
             FillCommand.Make(output, errors, clock),
             ExplainCommand.Make(output, errors, clock),
@@ -43,7 +44,7 @@ internal static class CommandLine
         {
             if (!Path.HasExtension(arguments[0]) && !Path.Exists(arguments[0]))
             {
-                errors.WriteLine($"castbook: there is no command '{arguments[0]}', and no file of that name. The commands are {string.Join(", ", root.Subcommands.Where(c => !c.Hidden).Select(c => c.Name))}.");
+                errors.WriteLine(ProgramWords.Complaint(ProgramWords.NoCommand(arguments[0], root.Subcommands.Where(c => !c.Hidden).Select(c => c.Name))));
                 return ExitCode.Usage;
             }
 
@@ -55,10 +56,10 @@ internal static class CommandLine
         {
             foreach (var mistake in CommandMistakes.Of(parsed, arguments))
             {
-                errors.WriteLine($"castbook: {mistake}");
+                errors.WriteLine(ProgramWords.Complaint(mistake));
             }
 
-            errors.WriteLine($"castbook: see castbook {(parsed.CommandResult.Command == root ? "fill" : parsed.CommandResult.Command.Name)} --help");
+            errors.WriteLine(ProgramWords.Complaint(ProgramWords.SeeHelp(parsed.CommandResult.Command == root ? "fill" : parsed.CommandResult.Command.Name)));
             return ExitCode.Usage;
         }
 
@@ -70,7 +71,7 @@ internal static class CommandLine
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            errors.WriteLine($"castbook: Bug in CastBook, please report it: {e}");
+            errors.WriteLine(ProgramWords.Complaint(ProgramWords.Bug($"{e}")));
             return ExitCode.NotWritten;
         }
     }

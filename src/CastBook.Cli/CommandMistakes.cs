@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using System.CommandLine.Parsing;
+using CastBook.Cli.Words;
 
 namespace CastBook.Cli;
 
@@ -14,7 +16,7 @@ internal static class CommandMistakes
         // A misspelt option is taken as the book, and then the book as a word too many: the first cause is the only one worth a line.
         if (Array.Find(words, w => w.StartsWith("--", StringComparison.Ordinal) && w.Length > 2 && !IsOption(w, parsed.CommandResult)) is { } option)
         {
-            return [$"there is no option '{option}' here."];
+            return [ProgramWords.NoOption(option)];
         }
 
         return parsed.UnmatchedTokens is [var extra, ..] ? [TooMany(extra, words)] : [.. parsed.Errors.Select(Say)];
@@ -38,14 +40,23 @@ internal static class CommandMistakes
     {
         var at = Array.IndexOf(words, extra);
         return at > 0 && !words[at - 1].StartsWith('-') && Path.HasExtension(extra) && !Path.HasExtension(words[at - 1])
-            ? $"'{extra}' is a word too many. A path with blanks stands in quotes: \"{words[at - 1]} {extra}\"."
-            : $"'{extra}' is a word too many.";
+            ? ProgramWords.TooManyWithoutQuotes(extra, $"{words[at - 1]} {extra}")
+            : ProgramWords.TooMany(extra);
     }
 
     private static string Say(ParseError error) => error.SymbolResult switch
     {
-        ArgumentResult { Tokens: [], Argument: { Description: { } what } argument } => $"{argument.Name} is missing. {what}",
-        ArgumentResult { Tokens: [var token, ..], Argument.ValueType: var type } when (Nullable.GetUnderlyingType(type) ?? type) == typeof(int) => $"'{token.Value}' is no whole number.",
+        ArgumentResult { Tokens: [], Argument: { Description: { } what } argument } => ProgramWords.Missing(argument.Name, what),
+        ArgumentResult { Tokens: [var token, ..], Argument: var argument } => SayOf(token.Value, argument.ValueType, argument.GetCompletions(CompletionContext.Empty)) ?? error.Message,
+        OptionResult { Implicit: true, Option: { Description: { } what } option } => ProgramWords.Missing(option.Name, what),
+        OptionResult { Tokens: [], Option: { Description: { } what } option } => ProgramWords.NothingAfter(option.Name, what),
+        OptionResult { IdentifierTokenCount: > 1, Option: var option } => ProgramWords.GivenTwice(option.Name),
+        OptionResult { Tokens: [var token, ..], Option: var option } => SayOf(token.Value, option.ValueType, option.GetCompletions(CompletionContext.Empty)) ?? error.Message,
         _ => error.Message,
     };
+
+    private static string? SayOf(string typed, Type type, IEnumerable<CompletionItem> choices) =>
+        (Nullable.GetUnderlyingType(type) ?? type) == typeof(int) ? ProgramWords.NoWholeNumber(typed)
+        : choices.Select(c => c.Label).ToList() is { Count: > 0 } words ? ProgramWords.NoneOf(typed, words)
+        : null;
 }

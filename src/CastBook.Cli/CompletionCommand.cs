@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 
 namespace CastBook.Cli;
 
@@ -38,11 +39,11 @@ internal static class CompletionCommand
     /// <param name="output">Where answers go.</param>
     public static Command Make(TextWriter output)
     {
-        var shell = new Argument<string>("SHELL") { Description = "bash, zsh or pwsh.", HelpName = "SHELL" };
+        var shell = new Argument<string>("SHELL") { Description = ProgramWords.CompletionShell, HelpName = "SHELL" };
         shell.AcceptOnlyFromAmong([.. Scripts.Keys]);
         var command = new Command(
             "completion",
-            "Print a script by which a shell completes words at Tab.\n\nExample: castbook completion bash >> ~/.bashrc")
+            ProgramWords.Completion)
         {
             shell,
         };

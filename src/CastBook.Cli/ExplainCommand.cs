@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Files;
 
@@ -7,25 +8,21 @@ namespace CastBook.Cli;
 /// <summary><c>castbook explain BOOK CELL</c>: how a number came to be.</summary>
 internal static class ExplainCommand
 {
-    private const string NotFilled = "The book is not filled like this: it was changed since, or never filled. These are the numbers that filling it now gives.";
-
-    private const string Nothing = "No number is worked out in this book as it stands. Fill it: its sheet Checks then asks for what is missing.";
-
     /// <summary>The command.</summary>
     /// <param name="output">Where answers go.</param>
     /// <param name="errors">Where everything else goes.</param>
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook (.xlsx or .xlsm). It is only read." };
-        var cell = new Argument<string?>("CELL") { Description = "One cell; left out, every number is told in a line. Without a sheet it is a cell of the list.", Arity = ArgumentArity.ZeroOrOne };
-        var night = new Option<string?>("--night") { Description = "Plan this night, as with fill.", HelpName = "NIGHT" };
-        var start = new Option<string?>("--start") { Description = "Give every step its hour from this one, as with fill.", HelpName = "HOUR" };
-        var pourAt = new Option<string?>("--pour-at") { Description = "Count every step back from this hour, as with fill.", HelpName = "HOUR" };
-        var json = new Option<bool>("--json") { Description = "Print the explanation as JSON." };
+        var book = new Argument<string>("BOOK") { Description = SharedWords.BookOnlyRead };
+        var cell = new Argument<string?>("CELL") { Description = ExplainWords.Cell, Arity = ArgumentArity.ZeroOrOne };
+        var night = new Option<string?>("--night") { Description = SharedWords.Night, HelpName = "NIGHT" };
+        var start = new Option<string?>("--start") { Description = ExplainWords.Start, HelpName = "HOUR" };
+        var pourAt = new Option<string?>("--pour-at") { Description = ExplainWords.PourAt, HelpName = "HOUR" };
+        var json = new Option<bool>("--json") { Description = ExplainWords.Json };
         var command = new Command(
             "explain",
-            "Tell how a number came to be.\nIts formula, what it was worked out from, and where each of that comes from.\n\nExample: castbook explain harbour-night.xlsx \"Night plan!E5\"")
+            ExplainWords.Command)
         {
             book, cell, night, start, pourAt, json,
         };
@@ -38,7 +35,7 @@ internal static class ExplainCommand
     {
         if ((MistakeIn(request) ?? ClockOption.Mistake(request.Start, request.PourAt, clock.LocalTimeZone)) is { } mistake)
         {
-            errors.WriteLine($"castbook: {mistake}");
+            errors.WriteLine(ProgramWords.Complaint(mistake));
             return ExitCode.Usage;
         }
 
@@ -59,7 +56,7 @@ internal static class ExplainCommand
             var (cell, wrong) = explained.Find(name);
             if (wrong is not null)
             {
-                errors.WriteLine($"castbook: {wrong}");
+                errors.WriteLine(ProgramWords.Complaint(wrong));
                 return ExitCode.Usage;
             }
 
@@ -69,8 +66,8 @@ internal static class ExplainCommand
     }
 
     private static string? MistakeIn(Request request) =>
-        !File.Exists(request.Book) ? $"there is no file '{request.Book}'. Type the workbook's path, in quotes if it has blanks."
-        : TextFile.Is(request.Book) ? $"'{request.Book}' is a list as text and has no cells. Fill it, then ask about {Path.GetFileName(TextFile.BookBeside(request.Book))}."
+        !File.Exists(request.Book) ? SharedWords.NoBook(request.Book)
+        : TextFile.Is(request.Book) ? ExplainWords.IsText(request.Book, Path.GetFileName(TextFile.BookBeside(request.Book)))
         : null;
 
     private static void Tell(Request request, BookExplanation explained, IReadOnlyList<CellExplanation> cells, TextWriter output)
@@ -83,7 +80,7 @@ internal static class ExplainCommand
 
         if (cells.Count == 0)
         {
-            output.WriteLine(Nothing);
+            output.WriteLine(ExplainWords.NoNumbers);
             return;
         }
 
@@ -94,7 +91,7 @@ internal static class ExplainCommand
 
         if (!explained.IsFilled && cells.Any(c => c.Account is not null))
         {
-            output.WriteLine(NotFilled);
+            output.WriteLine(ExplainWords.NotFilled);
         }
     }
 

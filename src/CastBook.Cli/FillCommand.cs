@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks;
 using CastBook.Workbooks.Files;
@@ -17,20 +18,20 @@ internal static class FillCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook (.xlsx, .xlsm), or a list as text (.csv, .tsv, .txt)." };
-        var to = new Option<string?>("--out") { Description = "Write the filled workbook here and leave BOOK as it is.", HelpName = "PATH" };
-        var night = new Option<string?>("--night") { Description = "Plan this night, written as in the Night column.", HelpName = "NIGHT" };
-        var start = new Option<string?>("--start") { Description = "Weigh the first powder then, such as \"2026-11-25 20:00\".", HelpName = "HOUR" };
-        var pourAt = new Option<string?>("--pour-at") { Description = "Pour the first flask then, and count every step back.", HelpName = "HOUR" };
-        var calendar = new Option<string?>("--calendar") { Description = "Also write the steps as calendar events with alarms.", HelpName = "PATH" };
-        var log = new Option<string?>("--kiln-log") { Description = "Lay the kiln's temperature log over the plan and its chart.", HelpName = "LOG" };
-        var inHand = new Option<bool>("--metal-in-hand") { Description = "Plan no more than the metal in stock allows." };
-        var dryRun = new Option<bool>("--dry-run") { Description = "Say what would be done and write nothing." };
-        var json = new Option<bool>("--json") { Description = "Print the whole answer as JSON." };
-        var strict = new Option<bool>("--strict") { Description = "Exit with 1 when something says stop." };
-        var brief = new Option<bool>("--brief") { Description = "One line of what happened, and what says stop." };
-        var undo = new Option<bool>("--undo") { Description = "Take everything of CastBook's out of BOOK again." };
-        var command = new Command("fill", "Fill a workbook in place; a backup goes into .castbook.\nExample: castbook fill harbour-night.xlsx")
+        var book = new Argument<string>("BOOK") { Description = FillWords.Book };
+        var to = new Option<string?>("--out") { Description = FillWords.Out, HelpName = "PATH" };
+        var night = new Option<string?>("--night") { Description = FillWords.Night, HelpName = "NIGHT" };
+        var start = new Option<string?>("--start") { Description = FillWords.Start, HelpName = "HOUR" };
+        var pourAt = new Option<string?>("--pour-at") { Description = FillWords.PourAt, HelpName = "HOUR" };
+        var calendar = new Option<string?>("--calendar") { Description = FillWords.Calendar, HelpName = "PATH" };
+        var log = new Option<string?>("--kiln-log") { Description = FillWords.KilnLog, HelpName = "LOG" };
+        var inHand = new Option<bool>("--metal-in-hand") { Description = FillWords.MetalInHand };
+        var dryRun = new Option<bool>("--dry-run") { Description = FillWords.DryRun };
+        var json = new Option<bool>("--json") { Description = FillWords.Json };
+        var strict = new Option<bool>("--strict") { Description = FillWords.Strict };
+        var brief = new Option<bool>("--brief") { Description = FillWords.Brief };
+        var undo = new Option<bool>("--undo") { Description = FillWords.Undo };
+        var command = new Command("fill", FillWords.Command)
         {
             book, to, night, start, pourAt, calendar, log, inHand, dryRun, json, strict, brief, undo,
         };
@@ -46,7 +47,7 @@ internal static class FillCommand
     {
         if ((MistakeIn(request) ?? ClockOption.Mistake(request.Start, request.PourAt, clock.LocalTimeZone) ?? CalendarFile.Mistake(request.Calendar)) is { } mistake)
         {
-            errors.WriteLine($"castbook: {mistake}");
+            errors.WriteLine(ProgramWords.Complaint(mistake));
             return ExitCode.Usage;
         }
 
@@ -85,17 +86,17 @@ internal static class FillCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            errors.WriteLine($"castbook: the workbook is filled, but the calendar '{calendar}' could not be written: {e.Message}");
+            errors.WriteLine(ProgramWords.Complaint(CalendarWords.NotWritten(calendar, e.Message)));
             return false;
         }
     }
 
     private static int Undo(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var mistake = MistakeIn(request) ?? (request.Json ? "--undo has no answer as JSON; leave --json out." : null);
+        var mistake = MistakeIn(request) ?? (request.Json ? FillWords.UndoWithoutJson : null);
         if (mistake is not null)
         {
-            errors.WriteLine($"castbook: {mistake}");
+            errors.WriteLine(ProgramWords.Complaint(mistake));
             return ExitCode.Usage;
         }
 
@@ -107,7 +108,7 @@ internal static class FillCommand
                 output.WriteLine(line);
             }
 
-            output.WriteLine(LastLine(request, "undone", backup));
+            output.WriteLine(LastLine(request, backup, FillWords.UndoneTo, FillWords.UndoneInPlace));
             return ExitCode.Filled;
         });
     }
@@ -123,12 +124,12 @@ internal static class FillCommand
         }
         catch (BookRefusedException e)
         {
-            errors.WriteLine($"castbook: {e.Message}");
+            errors.WriteLine(ProgramWords.Complaint(e.Message));
             return ExitCode.NotRead;
         }
         catch (Exception e) when (e is BookNotWrittenException or BrokenOutputException)
         {
-            errors.WriteLine($"castbook: {e.Message}");
+            errors.WriteLine(ProgramWords.Complaint(e.Message));
             return ExitCode.NotWritten;
         }
     }
@@ -138,12 +139,12 @@ internal static class FillCommand
     {
         if (!File.Exists(request.Book))
         {
-            return $"there is no file '{request.Book}'. Type the workbook's path, in quotes if it has blanks.";
+            return SharedWords.NoBook(request.Book);
         }
 
         if (request.Log is { } log && !File.Exists(log))
         {
-            return $"there is no file '{log}'. Type the log's path, in quotes if it has blanks.";
+            return SharedWords.NoLog(log);
         }
 
         if (request.To is not { } to)
@@ -153,12 +154,12 @@ internal static class FillCommand
 
         if (to.Length == 0 || Directory.Exists(to))
         {
-            return $"'{to}' is no file. Type the path of the filled workbook after --out.";
+            return FillWords.OutIsNoFile(to);
         }
 
         if (!Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(to))))
         {
-            return $"there is no folder for '{to}'.";
+            return SharedWords.NoFolderFor(to, "--out");
         }
 
         // Filling does not turn one kind of workbook into another, and office programs refuse a wrong extension. A file
@@ -166,7 +167,7 @@ internal static class FillCommand
         var extension = TextFile.Is(request.Book) ? ".xlsx" : Path.GetExtension(request.Book);
         return !extension.StartsWith(".xls", StringComparison.OrdinalIgnoreCase) || Path.GetExtension(to).Equals(extension, StringComparison.OrdinalIgnoreCase)
             ? null
-            : $"'{to}' must end in {extension}, as the workbook does.";
+            : FillWords.OutMustEndIn(to, extension);
     }
 
     private static void Tell(Request request, FillResult result, string? backup, TextWriter output)
@@ -177,25 +178,25 @@ internal static class FillCommand
             return;
         }
 
-        var lines = Summary.Lines(Path.GetFileName(request.To ?? request.Book), result);
-        foreach (var line in request.Brief ? lines.Take(1).Concat(lines.SkipWhile(l => !l.StartsWith("stop ", StringComparison.Ordinal))) : lines)
+        var name = Path.GetFileName(request.To ?? request.Book);
+        foreach (var line in request.Brief ? Summary.Brief(name, result) : Summary.Lines(name, result))
         {
             output.WriteLine(line);
         }
 
         if (!request.Brief)
         {
-            output.WriteLine(LastLine(request, "filled", backup));
+            output.WriteLine(LastLine(request, backup, FillWords.FilledTo, FillWords.FilledInPlace));
         }
     }
 
     /// <summary>Where the file is now.</summary>
-    private static string LastLine(Request request, string done, string? backup) => request switch
+    private static string LastLine(Request request, string? backup, Func<string, string> to, Func<string, string> inPlace) => request switch
     {
-        { DryRun: true } => "dry run: nothing was written",
-        { To: { } to } => $"{done}: {to}",
-        _ when backup is not null => $"{done} in place; the book as it was: {Path.GetRelativePath(Path.GetDirectoryName(Path.GetFullPath(request.Book))!, backup)}",
-        _ => "nothing had changed, so the file was left as it is",
+        { DryRun: true } => FillWords.WroteNothing,
+        { To: { } path } => to(path),
+        _ when backup is not null => inPlace(Path.GetRelativePath(Path.GetDirectoryName(Path.GetFullPath(request.Book))!, backup)),
+        _ => FillWords.Unchanged,
     };
 
     private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, string? Log, bool MetalInHand, bool DryRun, bool Json, bool Strict, bool Brief);

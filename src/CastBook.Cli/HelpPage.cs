@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using CastBook.Cli.Words;
 
 namespace CastBook.Cli;
 
@@ -35,8 +36,8 @@ internal sealed class HelpPage : SynchronousCommandLineAction
         }
 
         output.WriteLine();
-        output.WriteLine("Example: castbook fill harbour-night.xlsx");
-        output.WriteLine("Each command has a page of its own, such as castbook fill --help.");
+        output.WriteLine(ProgramWords.Example);
+        output.WriteLine(ProgramWords.HelpOfCommands);
         return ExitCode.Filled;
     }
 }

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using CastBook.Cli.Words;
 using CastBook.Planning.Clock;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.KilnLogs;
@@ -16,14 +16,14 @@ internal static class KilnLogCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook of the night (.xlsx or .xlsm). It is only read." };
-        var log = new Argument<string>("LOG") { Description = "The kiln's log: a time and a temperature a row (.csv, .tsv or .txt). It is only read." };
-        var load = new Option<int?>("--load") { Description = "The kiln load it is of, by its number on the Kiln sheet.", HelpName = "NUMBER" };
-        var column = new Option<string?>("--column") { Description = "The heading of the column with the kiln's temperature, where it is not found by itself.", HelpName = "HEADING" };
-        var night = new Option<string?>("--night") { Description = "Plan this night, as with fill.", HelpName = "NIGHT" };
+        var book = new Argument<string>("BOOK") { Description = KilnLogWords.Book };
+        var log = new Argument<string>("LOG") { Description = KilnLogWords.Log };
+        var load = new Option<int?>("--load") { Description = KilnLogWords.Load, HelpName = "NUMBER" };
+        var column = new Option<string?>("--column") { Description = KilnLogWords.Column, HelpName = "HEADING" };
+        var night = new Option<string?>("--night") { Description = SharedWords.Night, HelpName = "NIGHT" };
         var command = new Command(
             "kiln-log",
-            "Lay a kiln's temperature log over the plan.\nWhich hold was not reached, by how much, and what the core of the moulds saw.\n\nExample: castbook kiln-log harbour-night.xlsx front-kiln.csv")
+            KilnLogWords.Command)
         {
             book, log, load, column, night,
         };
@@ -34,9 +34,9 @@ internal static class KilnLogCommand
 
     private static int Run(Request request, TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        if (new[] { request.Book, request.Log }.FirstOrDefault(f => !File.Exists(f)) is { } missing)
+        if (MistakeIn(request) is { } typed)
         {
-            errors.WriteLine($"castbook: there is no file '{missing}'. Type its path, in quotes if it has blanks.");
+            errors.WriteLine(ProgramWords.Complaint(typed));
             return ExitCode.Usage;
         }
 
@@ -47,7 +47,7 @@ internal static class KilnLogCommand
             var night = BookFile.PlanBurnout(request.Book, settings).Clock;
             if (Mistake(night, log, request.Load) is { } mistake)
             {
-                errors.WriteLine($"castbook: {mistake}");
+                errors.WriteLine(ProgramWords.Complaint(mistake));
                 return ExitCode.Usage;
             }
 
@@ -61,18 +61,22 @@ internal static class KilnLogCommand
         });
     }
 
+    private static string? MistakeIn(Request request) =>
+        !File.Exists(request.Book) ? SharedWords.NoBook(request.Book)
+        : !File.Exists(request.Log) ? SharedWords.NoLog(request.Log)
+        : null;
+
     private static string? Mistake(NightClock? night, KilnLog log, int? load) => night is not { Loads.Count: > 0 }
-        ? "this night has no kiln load to compare with: see the Checks sheet of the filled book."
+        ? KilnLogWords.NoLoads
         : LoggedLoad.Of(night, log, load) is not null ? null
-        : load is { } asked ? string.Create(CultureInfo.InvariantCulture, $"there is no load {asked}; this night has {night.Loads.Count}.")
-        : string.Create(CultureInfo.InvariantCulture, $"this night has {night.Loads.Count} kiln loads; say which one the log is of, such as --load 1.");
+        : load is { } asked ? KilnLogWords.NoSuchLoad(asked, night.Loads.Count)
+        : KilnLogWords.WhichLoad(night.Loads.Count);
 
     private static string About(string path, KilnLog log, string heading, int leftOut)
     {
-        var readings = string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileName(path)}: {log.Readings.Count:#,0} readings{(heading.Length > 0 ? $" under \"{heading}\"" : "")}");
-        var left = leftOut > 0 ? string.Create(CultureInfo.InvariantCulture, $", {leftOut:#,0} rows left out") : "";
-        var takes = string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(log.Takes.Hours):0} h {log.Takes.ToTimeSpan().Minutes:00}");
-        return log.Begins is null ? $"{readings}{left}, {takes}" : $"{readings}{left}, {log.When(UnitsNet.Duration.Zero)} to {log.When(log.Takes)} ({takes})";
+        var takes = KilnLogWords.Takes(Math.Floor(log.Takes.Hours), log.Takes.ToTimeSpan().Minutes);
+        var when = log.Begins is null ? takes : KilnLogWords.FromTo(log.When(UnitsNet.Duration.Zero), log.When(log.Takes), takes);
+        return KilnLogWords.Read(Path.GetFileName(path), log.Readings.Count, heading, leftOut, when);
     }
 
     private sealed record Request(string Book, string Log, int? Load, string? Column, string? Night);

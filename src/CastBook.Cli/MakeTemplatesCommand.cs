@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 using CastBook.Templates;
 
 namespace CastBook.Cli;
@@ -10,13 +11,13 @@ internal static class MakeTemplatesCommand
     /// <param name="output">Where answers go.</param>
     public static Command Make(TextWriter output)
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The folder templates." };
-        var command = new Command("make-templates", "Write the templates anew.") { folder };
+        var folder = new Argument<string>("FOLDER") { Description = ProgramWords.TemplatesFolder };
+        var command = new Command("make-templates", ProgramWords.Templates) { folder };
         command.Hidden = true;
         command.SetAction(parsed =>
         {
             TemplateMaker.MakeAll(parsed.GetValue(folder)!);
-            output.WriteLine($"templates written to {parsed.GetValue(folder)}");
+            output.WriteLine(ProgramWords.TemplatesWritten(parsed.GetValue(folder)!));
             return ExitCode.Filled;
         });
         return command;

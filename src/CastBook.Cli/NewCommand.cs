@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 using CastBook.Templates;
 using CastBook.Workbooks.Settings;
 
@@ -9,6 +10,7 @@ internal static class NewCommand
 {
     private const string Metric = "metric";
     private const string Us = "us";
+    private const string Extension = ".xlsx";
 
     private static readonly Dictionary<string, (StarterKind Kind, string Path)> Kinds = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -25,16 +27,16 @@ internal static class NewCommand
     {
         var kind = new Argument<string>("KIND")
         {
-            Description = "night (pieces and all sheets of a shop), list (pieces only), shop (what many books share) or results (a log).",
+            Description = NewWords.Kind,
             HelpName = "KIND",
             DefaultValueFactory = _ => "night",
         };
         kind.CompletionSources.Add([.. Kinds.Keys]);
-        var path = new Argument<string?>("PATH") { Description = "The workbook to make; left out, one named for its kind.", Arity = ArgumentArity.ZeroOrOne };
-        var units = new Option<string>("--units") { Description = "Units of the headings: metric or us.", HelpName = "UNITS", DefaultValueFactory = _ => Metric };
+        var path = new Argument<string?>("PATH") { Description = NewWords.Book, Arity = ArgumentArity.ZeroOrOne };
+        var units = new Option<string>("--units") { Description = NewWords.Units, HelpName = "UNITS", DefaultValueFactory = _ => Metric };
         units.AcceptOnlyFromAmong(Metric, Us);
-        var empty = new Option<bool>("--empty") { Description = "Leave the example rows out." };
-        var command = new Command("new", "Make a workbook to start from.\nNothing that exists is written over.\n\nExample: castbook new night harbour-night.xlsx") { kind, path, units, empty };
+        var empty = new Option<bool>("--empty") { Description = NewWords.Empty };
+        var command = new Command("new", NewWords.Command) { kind, path, units, empty };
         command.SetAction(parsed => Run(
             parsed.GetValue(kind)!, parsed.GetValue(path), parsed.GetValue(units) == Us ? UnitHabit.Us : UnitHabit.Metric, !parsed.GetValue(empty), output, errors));
         return command;
@@ -50,7 +52,7 @@ internal static class NewCommand
 
         if (MistakeIn(word, path) is { } mistake)
         {
-            errors.WriteLine($"castbook: {mistake}");
+            errors.WriteLine(ProgramWords.Complaint(mistake));
             return ExitCode.Usage;
         }
 
@@ -61,7 +63,7 @@ internal static class NewCommand
             using var made = new MemoryStream();
             StarterBooks.Write(made, kind, units, withExamples);
             WriteNew(target, made.ToArray());
-            output.WriteLine($"{target}: made. Its first sheet says how to use it.");
+            output.WriteLine(NewWords.Made(target));
             if (kind == StarterKind.Shop)
             {
                 output.WriteLine(Name(target));
@@ -71,19 +73,17 @@ internal static class NewCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            errors.WriteLine(File.Exists(target)
-                ? $"castbook: '{target}' exists and was left as it is. Name another file."
-                : $"castbook: '{target}' could not be written: {e.Message}");
+            errors.WriteLine(ProgramWords.Complaint(File.Exists(target) ? NewWords.Exists(target) : NewWords.NotWritten(target, e.Message)));
             return ExitCode.NotWritten;
         }
     }
 
     private static string? MistakeIn(string word, string? path) =>
-        !Kinds.ContainsKey(word) ? $"'{word}' is no kind of book; the kinds are {string.Join(", ", Kinds.Keys)}."
-        : path is not null && !IsBook(path) ? $"'{path}' must end in .xlsx."
+        !Kinds.ContainsKey(word) ? NewWords.NoKind(word, Kinds.Keys)
+        : path is not null && !IsBook(path) ? NewWords.MustEndIn(path, Extension)
         : null;
 
-    private static bool IsBook(string path) => path.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase);
+    private static bool IsBook(string path) => path.EndsWith(Extension, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Makes the books of the folder use a shop file, unless something is said there already.</summary>
     private static string Name(string shop)
@@ -91,11 +91,11 @@ internal static class NewCommand
         var settings = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(shop))!, SettingsFile.Name);
         if (File.Exists(settings))
         {
-            return $"To have the books beside it use it, put \"shop\": \"{Path.GetFileName(shop)}\" into {SettingsFile.Name}.";
+            return NewWords.PutIntoSettings(Path.GetFileName(shop), SettingsFile.Name);
         }
 
         WriteNew(settings, SettingsFile.NamingShop(Path.GetFileName(shop)));
-        return $"{SettingsFile.Name}: made. The books beside it use the shop file from now on.";
+        return NewWords.SettingsMade(SettingsFile.Name);
     }
 
     private static void WriteNew(string path, byte[] bytes)

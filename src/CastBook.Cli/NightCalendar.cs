@@ -1,6 +1,6 @@
-using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using CastBook.Cli.Words;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Shops;
 using Ical.Net.CalendarComponents;
@@ -37,7 +37,7 @@ internal static class NightCalendar
         var degrees = unit ?? WrittenTemperature.Celsius;
         var start = clock.Start!.Value;
         var calendar = new Calendar { ProductId = Maker };
-        calendar.AddProperty("X-WR-CALNAME", $"Casting: {name}");
+        calendar.AddProperty("X-WR-CALNAME", CalendarWords.Title(name));
         var busyUntil = DateTimeOffset.MinValue;
         foreach (var steps in Works(clock))
         {
@@ -50,7 +50,7 @@ internal static class NightCalendar
                 Start = Moment(begins),
                 End = Moment(ends > begins ? ends : begins.AddMinutes(1)),
                 Summary = Title(steps, degrees),
-                Description = string.Join('\n', steps.Select(s => $"{ClockWords.Time(clock, s.Begins)} {ClockWords.Of(s, degrees)}").Append($"{name}.")),
+                Description = string.Join('\n', steps.Select(s => $"{ClockWords.Time(clock, s.Begins)} {ClockWords.Of(s, degrees)}").Append(CalendarWords.Of(name))),
             };
             what.Alarms.Add(new Alarm
             {
@@ -87,10 +87,10 @@ internal static class NightCalendar
     }
 
     private static string Title(List<ClockStep> steps, WrittenTemperature degrees) =>
-        steps.Exists(s => s.TwoPeople) ? $"{Named(steps, degrees)} (two people)" : Named(steps, degrees);
+        steps.Exists(s => s.TwoPeople) ? CalendarWords.ForTwo(Named(steps, degrees)) : Named(steps, degrees);
 
     private static string Named(List<ClockStep> steps, WrittenTemperature degrees) => steps is [{ Mix: { } mix } first, _, ..]
-        ? string.Create(CultureInfo.InvariantCulture, $"Mix {mix}: {string.Join(' ', first.Flasks)}")
+        ? CalendarWords.Mix(mix, first.Flasks)
         : ClockWords.Of(steps[0], degrees);
 
     private static DateTimeOffset At(DateTimeOffset start, double minutes) =>

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using CastBook.Cli.Words;
 using CastBook.Workbooks.Files;
 
 namespace CastBook.Cli;
@@ -13,9 +13,9 @@ internal static class RestoreCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook; it may be gone itself." };
-        var number = new Argument<int?>("NUMBER") { Description = "Which backup to put back; without it they are listed.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new Command("restore", "List the backups of a workbook, or put one back in its place.\nWhat stands there becomes a backup first, so nothing is lost.\n\nExample: castbook restore harbour-night.xlsx 1") { book, number };
+        var book = new Argument<string>("BOOK") { Description = RestoreWords.Book };
+        var number = new Argument<int?>("NUMBER") { Description = RestoreWords.Number, Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("restore", RestoreWords.Command) { book, number };
         command.SetAction(parsed => Run(parsed.GetValue(book)!, parsed.GetValue(number), output, errors, clock));
         return command;
     }
@@ -26,31 +26,32 @@ internal static class RestoreCommand
         var backups = BookFile.BackupsOf(book);
         if (backups.Count == 0)
         {
-            errors.WriteLine($"castbook: there is no backup of '{book}'. Backups lie in the folder .castbook beside a workbook that was filled in place.");
+            errors.WriteLine(ProgramWords.Complaint(RestoreWords.NoBackup(book)));
             return ExitCode.Usage;
         }
 
         if (number is not { } wanted)
         {
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name}: {backups.Count} {(backups.Count == 1 ? "backup" : "backups")}, the newest first"));
+            output.WriteLine(RestoreWords.Backups(name, backups.Count));
             for (var i = 0; i < backups.Count; i++)
             {
-                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{i + 1,4}  {backups[i].Made:yyyy-MM-dd HH:mm:ss}  {Math.Max(1, backups[i].Length / 1000),6} kB"));
+                output.WriteLine(RestoreWords.Backup(i + 1, backups[i].Made, Math.Max(1, backups[i].Length / 1000)));
             }
 
+            output.WriteLine(RestoreWords.HowToPutBack(book));
             return ExitCode.Filled;
         }
 
         try
         {
             var (restored, backup) = BookFile.Restore(book, wanted, clock);
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} is again what it was on {restored.Made:yyyy-MM-dd} at {restored.Made:HH:mm:ss}"));
-            output.WriteLine(backup is null ? "there was no file in its place" : $"what stood there is backup 1 now: {Path.Combine(".castbook", Path.GetFileName(backup))}");
+            output.WriteLine(RestoreWords.PutBack(name, restored.Made));
+            output.WriteLine(backup is null ? RestoreWords.NothingStoodThere : RestoreWords.KeptAsFirst(Path.Combine(".castbook", Path.GetFileName(backup))));
             return ExitCode.Filled;
         }
         catch (BookNotWrittenException e)
         {
-            errors.WriteLine($"castbook: {e.Message}");
+            errors.WriteLine(ProgramWords.Complaint(e.Message));
             return ExitCode.NotWritten;
         }
     }

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using CastBook.Cli.Words;
 using CastBook.Planning;
 
 namespace CastBook.Cli;
@@ -7,9 +8,6 @@ namespace CastBook.Cli;
 /// <remarks>Before and after the search Ctrl+C ends the program, as everywhere; a second one does so during the search too.</remarks>
 internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IProgress<bool>, IDisposable
 {
-    /// <summary>What is said when the search takes long.</summary>
-    public const string Line = "castbook: still looking for better flasks; Ctrl+C takes the best plan so far";
-
     private static readonly TimeSpan Long = TimeSpan.FromSeconds(1);
 
     private readonly CancellationTokenSource stop = new();
@@ -54,7 +52,7 @@ internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IP
             if (timer is not null)
             {
                 signal = PosixSignalRegistration.Create(PosixSignal.SIGINT, context => context.Cancel = Interrupt());
-                terminal?.WriteLine(Line);
+                terminal?.WriteLine(ProgramWords.Complaint(FillWords.StillLooking));
             }
         }
     }

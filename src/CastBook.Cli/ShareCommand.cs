@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 using CastBook.Templates;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Settings;
@@ -17,12 +18,12 @@ internal static class ShareCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook (.xlsx or .xlsm). It is only read." };
-        var to = new Option<string>("--out") { Description = "Write the template here; no file may stand there yet.", HelpName = "TEMPLATE", Required = true };
-        var keep = new Option<string[]>("--keep") { Description = "Keep this sheet too, with all in it; may be given again.", HelpName = "SHEET", DefaultValueFactory = _ => [] };
+        var book = new Argument<string>("BOOK") { Description = SharedWords.BookOnlyRead };
+        var to = new Option<string>("--out") { Description = ShareWords.Out, HelpName = "TEMPLATE", Required = true };
+        var keep = new Option<string[]>("--keep") { Description = ShareWords.Keep, HelpName = "SHEET", DefaultValueFactory = _ => [] };
         var command = new Command(
             "share",
-            "Make a template for others of a workbook.\nIts headings, formats, lists and settings stay; rows, customers, prices, stock,\nnotes, names, macros and all else go. It says what it kept and what it left out.\n\nExample: castbook share harbour-night.xlsx --out our-template.xlsx")
+            ShareWords.Command)
         {
             book, to, keep,
         };
@@ -34,7 +35,7 @@ internal static class ShareCommand
     {
         if (MistakeIn(book, to) is { } mistake)
         {
-            errors.WriteLine($"castbook: {mistake}");
+            errors.WriteLine(ProgramWords.Complaint(mistake));
             return ExitCode.Usage;
         }
 
@@ -46,38 +47,32 @@ internal static class ShareCommand
     }
 
     private static string? MistakeIn(string book, string to) =>
-        !File.Exists(book) ? $"there is no file '{book}'. Type the workbook's path, in quotes if it has blanks."
-        : TextFile.Is(book) ? $"'{book}' is a list as text and holds nothing but rows. Fill it, then share the workbook it becomes."
-        : !string.Equals(Path.GetExtension(to), Extension, StringComparison.OrdinalIgnoreCase) ? $"a template has no macros: type a name that ends in {Extension} after --out."
+        !File.Exists(book) ? SharedWords.NoBook(book)
+        : TextFile.Is(book) ? ShareWords.IsText(book)
+        : !string.Equals(Path.GetExtension(to), Extension, StringComparison.OrdinalIgnoreCase) ? ShareWords.NoMacros(Extension)
         : null;
 
     private static void Tell(string book, string to, ShareResult result, TextWriter output)
     {
-        output.WriteLine($"{Path.GetFileName(to)}: a template made of {Path.GetFileName(book)}, which is as it was");
-        Tell("kept", result.Kept, output);
-        Tell("left out", result.Removed, output);
-        Tell("left out sheet", result.LeftSheets, output);
+        output.WriteLine(ShareWords.Made(Path.GetFileName(to), Path.GetFileName(book)));
+        foreach (var line in result.Kept.Select(ShareWords.Kept).Concat(result.Removed.Select(ShareWords.LeftOut)).Concat(result.LeftSheets.Select(ShareWords.LeftOutSheet)))
+        {
+            output.WriteLine(line);
+        }
+
         if (result.LeftSheets.Count > 0)
         {
-            output.WriteLine("a sheet that may be passed on with all that stands in it: --keep and its name");
+            output.WriteLine(ShareWords.HowToKeep);
         }
 
         if (result.Words.Count > 0)
         {
-            output.WriteLine($"left out  your own words for headings; whoever uses it needs them in a castbook.json beside it: {SettingsFile.NamingHeadings(result.Words)}");
+            output.WriteLine(ShareWords.LeftOutWords(SettingsFile.NamingHeadings(result.Words)));
         }
 
         if (result.UnknownHeadings.Count > 0)
         {
-            output.WriteLine($"read these headings through, only you know what they mean: {string.Join(", ", result.UnknownHeadings.Select(h => $"\"{h}\""))}");
-        }
-    }
-
-    private static void Tell(string what, IReadOnlyList<string> lines, TextWriter output)
-    {
-        foreach (var line in lines)
-        {
-            output.WriteLine($"{what}  {line}");
+            output.WriteLine(ShareWords.ReadHeadings(result.UnknownHeadings));
         }
     }
 }

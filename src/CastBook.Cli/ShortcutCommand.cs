@@ -1,4 +1,5 @@
 using System.CommandLine;
+using CastBook.Cli.Words;
 
 namespace CastBook.Cli;
 
@@ -10,10 +11,10 @@ internal static class ShortcutCommand
     /// <param name="errors">Where everything else goes.</param>
     public static Command Make(TextWriter output, TextWriter errors)
     {
-        var book = new Argument<string>("BOOK") { Description = "The workbook." };
-        var system = new Option<string>("--for") { Description = "windows, macos or linux.", HelpName = "SYSTEM", DefaultValueFactory = _ => ShortcutFile.ThisSystem };
+        var book = new Argument<string>("BOOK") { Description = ShortcutWords.Book };
+        var system = new Option<string>("--for") { Description = ShortcutWords.ForSystem, HelpName = "SYSTEM", DefaultValueFactory = _ => ShortcutFile.ThisSystem };
         system.AcceptOnlyFromAmong([.. ShortcutFile.Systems]);
-        var command = new Command("shortcut", "Write a file to double-click that fills a workbook.\nIts window stays open where something says stop.\n\nExample: castbook shortcut harbour-night.xlsx") { book, system };
+        var command = new Command("shortcut", ShortcutWords.Command) { book, system };
         command.SetAction(parsed => Run(parsed.GetValue(book)!, parsed.GetValue(system)!, output, errors));
         return command;
     }
@@ -22,24 +23,24 @@ internal static class ShortcutCommand
     {
         if (!File.Exists(book))
         {
-            errors.WriteLine($"castbook: there is no file '{book}'. Type the workbook's path, in quotes if it has blanks.");
+            errors.WriteLine(ProgramWords.Complaint(SharedWords.NoBook(book)));
             return ExitCode.Usage;
         }
 
         try
         {
             var written = ShortcutFile.Write(Path.GetFullPath(book), system, ShortcutFile.ThisProgram);
-            output.WriteLine($"double-click to fill {Path.GetFileName(book)}: {string.Join(" or ", written.Select(Path.GetFileName))}");
+            output.WriteLine(ShortcutWords.Written(Path.GetFileName(book), written.Select(f => Path.GetFileName(f))));
             if (system != ShortcutFile.ThisSystem)
             {
-                output.WriteLine("It names the book and the program where they lie on this computer; make it anew on the other.");
+                output.WriteLine(ShortcutWords.OnlyThere);
             }
 
             return ExitCode.Filled;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            errors.WriteLine($"castbook: the shortcut could not be written: {e.Message}");
+            errors.WriteLine(ProgramWords.Complaint(ShortcutWords.NotWritten(e.Message)));
             return ExitCode.NotWritten;
         }
     }

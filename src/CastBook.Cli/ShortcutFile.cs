@@ -1,4 +1,5 @@
 using System.Text;
+using CastBook.Cli.Words;
 
 namespace CastBook.Cli;
 
@@ -26,7 +27,7 @@ internal static class ShortcutFile
     public static IReadOnlyList<string> Write(string book, string system, IReadOnlyList<string> program)
     {
         var name = Path.GetFileName(book);
-        var stem = Path.Combine(Path.GetDirectoryName(book)!, "Fill " + Path.GetFileNameWithoutExtension(book));
+        var stem = Path.Combine(Path.GetDirectoryName(book)!, ShortcutWords.Name(Path.GetFileNameWithoutExtension(book)));
         switch (system)
         {
             case "windows":
@@ -74,7 +75,7 @@ internal static class ShortcutFile
             "cd \"$(dirname \"$0\")\" || exit 2",
             $"{string.Join(' ', program.Append("fill").Select(Quoted))} {Quoted("./" + name)} --brief --strict",
             "result=$?",
-            "if [ $result -ne 0 ]; then printf 'Enter closes this window. '; read -r line; else sleep \"${CASTBOOK_SHOW:-5}\"; fi",
+            $"if [ $result -ne 0 ]; then printf '{ShortcutWords.EnterCloses}'; read -r line; else sleep \"${{CASTBOOK_SHOW:-5}}\"; fi",
             "exit $result",
         ];
         return string.Join('\n', lines) + "\n";
@@ -91,7 +92,7 @@ internal static class ShortcutFile
         [
             "[Desktop Entry]",
             "Type=Application",
-            $"Name=Fill {Path.GetFileNameWithoutExtension(name).Replace("\\", "\\\\", StringComparison.Ordinal)}",
+            $"Name={ShortcutWords.Name(Path.GetFileNameWithoutExtension(name)).Replace("\\", "\\\\", StringComparison.Ordinal)}",
             $"Exec=\"{quoted}\"",
             "Terminal=true",
         ];

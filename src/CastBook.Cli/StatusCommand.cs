@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using CastBook.Cli.Watching;
+using CastBook.Cli.Words;
 
 namespace CastBook.Cli;
 
@@ -15,8 +16,8 @@ internal static class StatusCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The watched folder." };
-        var command = new Command("status", "Say what became of the workbooks of a watched folder.\nAnd whether it is being watched.\n\nExample: castbook status \"Casting nights\"") { folder };
+        var folder = new Argument<string>("FOLDER") { Description = WatchWords.StatusFolder };
+        var command = new Command("status", WatchWords.StatusCommand) { folder };
         command.SetAction(parsed => Run(parsed.GetValue(folder)!, output, errors, clock));
         return command;
     }
@@ -25,7 +26,7 @@ internal static class StatusCommand
     {
         if (!Directory.Exists(folder))
         {
-            errors.WriteLine($"castbook: there is no folder '{folder}'. Type the folder's path, in quotes if it has blanks.");
+            errors.WriteLine(ProgramWords.Complaint(SharedWords.NoFolder(folder)));
             return ExitCode.Usage;
         }
 
@@ -34,12 +35,12 @@ internal static class StatusCommand
         foreach (var (name, entry) in entries)
         {
             var at = entry.At.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-            output.WriteLine($"{WordOf(entry.Outcome),-10} {at}  {(entry.Words.StartsWith(Path.GetFileName(name), StringComparison.Ordinal) ? entry.Words : $"{name}: {entry.Words}")}");
+            output.WriteLine($"{WordOf(entry.Outcome),-10} {at}  {(entry.Words.StartsWith(Path.GetFileName(name), StringComparison.Ordinal) ? entry.Words : WatchWords.OfBook(name, entry.Words))}");
         }
 
         if (entries.Count == 0)
         {
-            output.WriteLine("no workbook has been looked at here yet");
+            output.WriteLine(WatchWords.NothingYet);
         }
 
         return ExitCode.Filled;
@@ -52,19 +53,19 @@ internal static class StatusCommand
             && DateTimeOffset.TryParse(at, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var when))
         {
             var local = when.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-            return clock.GetUtcNow() - when <= Alive ? $"watched by {machine}, last sign of life {local}" : $"not watched: the last sign of life is from {local}, by {machine}";
+            return clock.GetUtcNow() - when <= Alive ? WatchWords.Watched(machine, local) : WatchWords.NoLongerWatched(machine, local);
         }
 
-        return "not watched";
+        return WatchWords.NotWatched;
     }
 
     private static string WordOf(Outcome outcome) => outcome switch
     {
-        Outcome.Filled => "filled",
-        Outcome.Unchanged => "unchanged",
-        Outcome.NotRead => "not read",
-        Outcome.NotWritten => "not written",
-        Outcome.Waiting => "waits",
-        _ => "conflict",
+        Outcome.Filled => WatchWords.Filled,
+        Outcome.Unchanged => WatchWords.Unchanged,
+        Outcome.NotRead => WatchWords.NotRead,
+        Outcome.NotWritten => WatchWords.NotWritten,
+        Outcome.Waiting => WatchWords.Waits,
+        _ => WatchWords.InConflict,
     };
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using System.Globalization;
 using CastBook.Cli.Watching;
+using CastBook.Cli.Words;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 
@@ -19,12 +19,12 @@ internal static class WatchCommand
     /// <param name="clock">The clock.</param>
     public static Command Make(TextWriter output, TextWriter errors, TimeProvider clock)
     {
-        var folders = new Argument<string[]>("FOLDER") { Description = "The folders to watch.", Arity = ArgumentArity.OneOrMore };
-        var subFolders = new Option<bool>("--sub-folders") { Description = "Watch the folders in them too." };
-        var once = new Option<bool>("--once") { Description = "Look once, fill what is ready, and end; for schedulers." };
-        var polling = new Option<bool>("--polling") { Description = "Do not rely on the system's word that something changed; for network shares." };
-        var every = new Option<int>("--every") { Description = "Seconds between two full looks.", HelpName = "SECONDS", DefaultValueFactory = _ => UsualSeconds };
-        var command = new Command("watch", "Fill each workbook that is put or saved into a folder.\nWhat happens stands in castbook.log in the folder. Ctrl+C ends it.\n\nExample: castbook watch \"Casting nights\"")
+        var folders = new Argument<string[]>("FOLDER") { Description = WatchWords.Folders, Arity = ArgumentArity.OneOrMore };
+        var subFolders = new Option<bool>("--sub-folders") { Description = WatchWords.SubFolders };
+        var once = new Option<bool>("--once") { Description = WatchWords.Once };
+        var polling = new Option<bool>("--polling") { Description = WatchWords.Polling };
+        var every = new Option<int>("--every") { Description = WatchWords.Every, HelpName = "SECONDS", DefaultValueFactory = _ => UsualSeconds };
+        var command = new Command("watch", WatchWords.Command)
         {
             folders, subFolders, once, polling, every,
         };
@@ -38,13 +38,13 @@ internal static class WatchCommand
     {
         if (Array.Find(paths, p => !Directory.Exists(p)) is { } missing)
         {
-            await errors.WriteLineAsync($"castbook: there is no folder '{missing}'. Type the folder's path, in quotes if it has blanks.").ConfigureAwait(false);
+            await errors.WriteLineAsync(ProgramWords.Complaint(SharedWords.NoFolder(missing))).ConfigureAwait(false);
             return ExitCode.Usage;
         }
 
         if (everySeconds is < 1 or > 3600)
         {
-            await errors.WriteLineAsync("castbook: --every takes a number of seconds from 1 to 3600.").ConfigureAwait(false);
+            await errors.WriteLineAsync(ProgramWords.Complaint(WatchWords.EveryOutOfRange)).ConfigureAwait(false);
             return ExitCode.Usage;
         }
 
@@ -70,9 +70,9 @@ internal static class WatchCommand
     {
         protected override async Task ExecuteAsync(CancellationToken stoppingToken)
         {
-            folders.ForEach(f => f.Say(string.Create(CultureInfo.InvariantCulture, $"watching this folder, a full look every {everySeconds} s")));
+            folders.ForEach(f => f.Say(WatchWords.Begins(everySeconds)));
             await Task.Run(() => loop.RunAsync(stoppingToken), CancellationToken.None).ConfigureAwait(false);
-            folders.ForEach(f => f.Say("watching ended"));
+            folders.ForEach(f => f.Say(WatchWords.Ends));
         }
     }
 }

@@ -51,14 +51,14 @@ public sealed class CalendarTests : IDisposable
         var run = CastBookRun.In(folder, ["fill", Plain, "--json", "--calendar", "night.ics"]);
 
         run.ExitCode.ShouldBe(0);
-        run.Errors.Trim().ShouldBe("calendar: not written, for the night has no hours yet. Give --start or --pour-at, or type \"Start at\" on the Shop sheet.");
+        run.Errors.Trim().ShouldBe("calendar: not written, for the night has no hours yet. Give --start or --pour-at, or fill in \"Start at\" on the Shop sheet.");
         run.Output.ShouldStartWith("{");
         File.Exists(Path.Combine(folder, "night.ics")).ShouldBeFalse();
     }
 
     [Theory]
     [InlineData("plan.txt", "castbook: 'plan.txt' must end in .ics, as calendars do.")]
-    [InlineData("nowhere/night.ics", "castbook: there is no folder for 'nowhere/night.ics'.")]
+    [InlineData("nowhere/night.ics", "castbook: there is no folder for 'nowhere/night.ics'. Make the folder first, or type another path after --calendar.")]
     [InlineData("family.ics", "castbook: 'family.ics' is not a calendar that CastBook made, and is left as it is. Type another name after --calendar.")]
     public void Fill_PlaceForTheCalendarIsWrong_EndsWithTwoAndTouchesNothing(string path, string error)
     {

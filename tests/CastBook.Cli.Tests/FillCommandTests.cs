@@ -74,7 +74,7 @@ public sealed class FillCommandTests : IDisposable
     [InlineData("castbook: --start and --pour-at are two ways to say the same; give one of them.", "fill", Book, "--start", "2026-11-25 20:00", "--pour-at", "2026-11-26 09:00")]
     [InlineData("castbook: there is no file 'gone.xlsx'. Type the workbook's path, in quotes if it has blanks.", "fill", "gone.xlsx")]
     [InlineData("castbook: there is no command 'gone', and no file of that name. The commands are fill, explain, watch, kiln-log, status, restore, share, shortcut, new, adopt, clear-examples, completion.", "gone")]
-    [InlineData("castbook: there is no folder for 'nowhere/out.xlsx'.", "fill", Book, "--out", "nowhere/out.xlsx")]
+    [InlineData("castbook: there is no folder for 'nowhere/out.xlsx'. Make the folder first, or type another path after --out.", "fill", Book, "--out", "nowhere/out.xlsx")]
     [InlineData("castbook: '.' is no file. Type the path of the filled workbook after --out.", "fill", Book, "--out", ".")]
     [InlineData("castbook: 'out.xlsm' must end in .xlsx, as the workbook does.", "fill", Book, "--out", "out.xlsm")]
     [InlineData("castbook: there is no option '--wrong' here.", "fill", Book, "--wrong")]
@@ -83,6 +83,13 @@ public sealed class FillCommandTests : IDisposable
     [InlineData("castbook: 'Friday' is a word too many.", "fill", Book, "Friday")]
     [InlineData("castbook: BOOK is missing. The workbook (.xlsx, .xlsm), or a list as text (.csv, .tsv, .txt).", "fill")]
     [InlineData("castbook: 'x' is no whole number.", "restore", Book, "x")]
+    [InlineData("castbook: 'x' is no whole number.", "kiln-log", Book, "log.csv", "--load", "x")]
+    [InlineData("castbook: 'x' is no whole number.", "watch", ".", "--every", "x")]
+    [InlineData("castbook: 'feet' is none of the words that may stand there; type one of metric, us.", "new", "night", "new.xlsx", "--units", "feet")]
+    [InlineData("castbook: 'fish' is none of the words that may stand there; type one of bash, pwsh, zsh.", "completion", "fish")]
+    [InlineData("castbook: nothing stands after --night. Plan this night, written as in the Night column.", "fill", Book, "--night")]
+    [InlineData("castbook: --out is missing. Write the template here; no file may stand there yet.", "share", Book)]
+    [InlineData("castbook: --out stands there more than once; give it once.", "fill", Book, "--out", "a.xlsx", "--out", "b.xlsx")]
     public void Fill_CommandIsWrong_EndsWithTwo(string error, params string[] arguments)
     {
         var before = Place(Book);

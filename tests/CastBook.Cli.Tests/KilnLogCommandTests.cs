@@ -53,9 +53,9 @@ public sealed class KilnLogCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData(2, "castbook: there is no load 9; this night has 2.", Book, "hours.csv", "--load", "9")]
+    [InlineData(2, "castbook: there is no load 9; this night has 2. Type a number from 1 to 2 after --load.", Book, "hours.csv", "--load", "9")]
     [InlineData(2, "castbook: this night has 2 kiln loads; say which one the log is of, such as --load 1.", Book, "hours.csv")]
-    [InlineData(2, "castbook: there is no file 'gone.csv'. Type its path, in quotes if it has blanks.", Book, "gone.csv")]
+    [InlineData(2, "castbook: there is no file 'gone.csv'. Type the log's path, in quotes if it has blanks.", Book, "gone.csv")]
     [InlineData(3, "castbook: empty.csv has no row of headings in which one names a time and one a temperature.", Book, "empty.csv")]
     public void KilnLog_CommandOrFileIsWrong_SaysWhy(int code, string error, params string[] words)
     {

@@ -15,8 +15,9 @@ public sealed class RestoreCommandTests : IDisposable
         Run("fill", "night.xlsx");
 
         var list = Run("restore", "night.xlsx").Output.Split(Environment.NewLine);
-        list[0].ShouldBe("night.xlsx: 1 backup, the newest first");
+        list[0].ShouldBe("night.xlsx: 1 backup");
         list[1].ShouldMatch(@"^   1  \d{4}-\d\d-\d\d \d\d:\d\d:\d\d  +\d+ kB$");
+        list[2].ShouldBe("to put one back, type its number too, such as: castbook restore \"night.xlsx\" 1");
 
         var run = Run("restore", "night.xlsx", "1");
         (run.ExitCode, run.Errors).ShouldBe((0, ""));

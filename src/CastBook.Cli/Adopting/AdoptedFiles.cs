@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CastBook.Cli.Words;
 using CastBook.Workbooks.Adopting;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Settings;
@@ -33,7 +34,7 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
         write(made);
         using var file = new FileStream(Path.Combine(folder, name), FileMode.CreateNew, FileAccess.Write);
         made.WriteTo(file);
-        output.WriteLine($"{name}: made. It holds what you own and have decided, for every book of this folder.");
+        output.WriteLine(AdoptWords.ShopMade(name));
         return name;
     }
 
@@ -44,10 +45,10 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
     {
         var (left, backup) = BookFile.Answer(path, answers, clock);
         var name = Path.GetFileName(path);
-        output.WriteLine(backup is null ? $"{name}: as it was." : $"{name}: changed; as it was it stands in .castbook/{Path.GetFileName(backup)}");
+        output.WriteLine(backup is null ? AdoptWords.ShopUnchanged(name) : AdoptWords.ShopChanged(name, Path.GetFileName(backup)));
         foreach (var answer in left)
         {
-            output.WriteLine($"{name} has no place for this, add it yourself: {answer}");
+            output.WriteLine(AdoptWords.NoPlace(name, answer));
         }
     }
 
@@ -69,14 +70,7 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
             Add(root, headings);
         }
 
-        if (was is not null)
-        {
-            output.WriteLine($"{SettingsFile.Name}: added to; as it was it stands in {Keep(path)}");
-        }
-        else
-        {
-            output.WriteLine($"{SettingsFile.Name}: made.");
-        }
+        output.WriteLine(was is null ? AdoptWords.SettingsMade(SettingsFile.Name) : AdoptWords.SettingsChanged(SettingsFile.Name, Keep(path)));
 
         var temporary = path + ".new";
         File.WriteAllText(temporary, root.ToJsonString(Readable) + Environment.NewLine);

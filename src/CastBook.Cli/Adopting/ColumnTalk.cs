@@ -1,3 +1,4 @@
+using CastBook.Cli.Words;
 using CastBook.Workbooks.Adopting;
 using CastBook.Workbooks.Reports;
 
@@ -12,19 +13,19 @@ internal static class ColumnTalk
     /// <param name="output">Where to.</param>
     public static void Tell(string book, BookLook look, TextWriter output)
     {
-        output.WriteLine($"{book}: the list is on sheet {look.Sheet}, its headings in row {look.HeadingRow}");
+        output.WriteLine(AdoptWords.List(book, look.Sheet, look.HeadingRow));
         var longest = Math.Min(30, look.Columns.Max(c => c.Heading.Length));
         foreach (var column in look.Columns)
         {
             var meaning = column.Field is { } field ? PieceWords.Of(field)
-                : column.Nearest is { } near ? $"not known; is it {PieceWords.Of(near)}?"
-                : "not known: left alone";
+                : column.Nearest is { } near ? AdoptWords.NearlyKnown(PieceWords.Of(near))
+                : AdoptWords.NotKnown;
             output.WriteLine($"  {column.Letter,-2}  {column.Heading.ReplaceLineEndings(" ").PadRight(longest)}  {meaning}");
         }
 
         if (look.Missing.Count > 0)
         {
-            output.WriteLine($"no column for: {string.Join(", ", look.Missing.Select(PieceWords.Of))}");
+            output.WriteLine(AdoptWords.NoColumn(look.Missing.Select(PieceWords.Of)));
         }
     }
 
@@ -39,8 +40,8 @@ internal static class ColumnTalk
         foreach (var field in known.Keys.Concat(look.Missing).Concat(look.Columns.Select(c => c.Nearest).OfType<string>()).Distinct())
         {
             var (near, was) = (look.Columns.FirstOrDefault(c => c.Nearest == field), known.GetValueOrDefault(field));
-            var hint = near is null ? "" : $"; {near.Letter} comes near";
-            while (prompt.Words($"Which column holds {PieceWords.Of(field)}? Its letter{hint}", was?.Letter) is { } letter)
+            var question = near is null ? QuestionWords.WhichColumn(PieceWords.Of(field)) : QuestionWords.WhichColumn(PieceWords.Of(field), near.Letter);
+            while (prompt.Words(question, was?.Letter) is { } letter)
             {
                 var free = look.Columns.Where(c => c.Field is null || c == was).ToList();
                 if (free.Find(c => c.Letter.Equals(letter, StringComparison.OrdinalIgnoreCase)) is { } column)
@@ -53,7 +54,7 @@ internal static class ColumnTalk
                     break;
                 }
 
-                prompt.Say($"  Type one of {string.Join(", ", free.Select(c => c.Letter))}. Enter alone {(was is null ? "leaves it open" : "keeps it as it was")}.");
+                prompt.Say(QuestionWords.TypeLetter(free.Select(c => c.Letter), was is null));
             }
         }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Cli.Words;
 using CastBook.Workbooks.Adopting;
 
 namespace CastBook.Cli.Adopting;
@@ -39,7 +40,7 @@ internal sealed class Prompt(TextReader input, TextWriter output)
                 return chosen;
             }
 
-            Say($"  Type one of the words or its number: {offered}. {EnterAlone(was)}");
+            Say(QuestionWords.TypeWord(offered, was is null));
         }
 
         return null;
@@ -65,11 +66,9 @@ internal sealed class Prompt(TextReader input, TextWriter output)
                 return number;
             }
 
-            Say($"  Type the number in digits, such as {(unit.Length == 0 ? "4" : $"12.4 or 1500, in {unit}")}. {EnterAlone(was)}");
+            Say(unit.Length == 0 ? QuestionWords.TypeCount(was is null) : QuestionWords.TypeNumber(unit, was is null));
         }
 
         return null;
     }
-
-    private static string EnterAlone(object? was) => was is null ? "Enter alone leaves it open." : "Enter alone keeps it as it was.";
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Cli.Words;
 using CastBook.Planning.Shops;
 using CastBook.Templates;
 using CastBook.Workbooks.Adopting;
@@ -16,7 +17,6 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 {
     private const string Holds = "Holds (ml)";
     private const string DensityColumn = "Density (g/cm³)";
-    private const string ChangeIt = "c";
 
     private static readonly string[] Asked =
         [SettingName.WeightsAreOf, SettingName.WeightsInclude, SettingName.SupportsShare, SettingName.PatternMaterial, SettingName.CastingMethod];
@@ -27,14 +27,12 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     public ShopAnswers Ask()
     {
         prompt.Say("");
-        prompt.Say(look.File is null
-            ? "What only you know. Enter alone leaves a question open; filling the book asks again."
-            : "What only you know. Enter alone keeps what stands in [ ]; another answer takes its place.");
+        prompt.Say(look.File is null ? QuestionWords.Begins : QuestionWords.BeginsAgain);
         Weights();
         Material();
         if (IsAsked(s => s.FlaskSizes.Count))
         {
-            Choose(SettingName.CastingMethod, "How do you cast");
+            Choose(SettingName.CastingMethod, QuestionWords.CastingMethod);
             Flasks();
         }
 
@@ -87,18 +85,17 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     {
         if (weightsToldNow || !look.SaysWhatIsWeighed)
         {
-            Choose(SettingName.WeightsAreOf, "What does the weight column weigh");
+            Choose(SettingName.WeightsAreOf, QuestionWords.Weights);
         }
 
-        Choose(SettingName.WeightsInclude, "Are pieces weighed alone, or with their gates and sprue on");
-        Measure(
-            SettingName.SupportsShare, "How much of that weight is supports that are cut off later, in % (0 for none)", look.File?.Settings.SupportsShare?.Percent);
+        Choose(SettingName.WeightsInclude, QuestionWords.WeightsInclude);
+        Measure(SettingName.SupportsShare, QuestionWords.Supports, look.File?.Settings.SupportsShare?.Percent);
     }
 
     private void Material()
     {
         var before = Was(SettingName.PatternMaterial);
-        if (IsSaidElsewhere(SettingName.PatternMaterial) || prompt.Words("Your usual pattern material, by the name you know it by", before) is not { } name)
+        if (IsSaidElsewhere(SettingName.PatternMaterial) || prompt.Words(QuestionWords.Material, before) is not { } name)
         {
             return;
         }
@@ -116,11 +113,11 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
         }
 
         var line = new LineTalk(prompt, "Materials", "Material", was?.Name);
-        line.Choice("Kind", "  Is it", ["wax", "resin"], was?.Kind?.ToString().ToLowerInvariant());
-        if (line.Number(DensityColumn, "  Its density, solid and cured, in g/cm³ (open: by a test cube)", was?.Density?.GramsPerCubicCentimeter) is null
-            && line.Number("Cube weighs (g)", "  A solid test cube of it weighs, in g", was?.CubeMass?.Grams) is not null)
+        line.Choice("Kind", QuestionWords.MaterialKind, ["wax", "resin"], was?.Kind?.ToString().ToLowerInvariant());
+        if (line.Number(DensityColumn, QuestionWords.MaterialDensity, was?.Density?.GramsPerCubicCentimeter) is null
+            && line.Number("Cube weighs (g)", QuestionWords.CubeWeighs, was?.CubeMass?.Grams) is not null)
         {
-            line.Number("Cube edge (mm)", "  Its edge as a caliper reads it, in mm", was?.CubeEdge?.Millimeters);
+            line.Number("Cube edge (mm)", QuestionWords.CubeEdge, was?.CubeEdge?.Millimeters);
         }
 
         line.Finish(answers, was?.Name ?? name);
@@ -130,14 +127,14 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     {
         foreach (var size in look.File?.FlaskSizes ?? [])
         {
-            var owned = size.Owned is { } count ? string.Create(CultureInfo.InvariantCulture, $", {count} owned") : "";
-            if (prompt.Words($"Flask {size.Name}{owned}: Enter keeps it, {ChangeIt} changes it") is { } typed && typed.Equals(ChangeIt, StringComparison.OrdinalIgnoreCase))
+            var question = size.Owned is { } owned ? QuestionWords.KeepFlask(size.Name, owned) : QuestionWords.KeepFlask(size.Name);
+            if (prompt.Words(question) is { } typed && typed.Equals(QuestionWords.ChangeIt, StringComparison.OrdinalIgnoreCase))
             {
-                Flask(size, prompt.Number("  Its inside diameter, in mm", "mm", size.InsideDiameter?.Millimeters));
+                Flask(size, prompt.Number(QuestionWords.FlaskDiameter, "mm", size.InsideDiameter?.Millimeters));
             }
         }
 
-        while (prompt.Number($"{(look.File is { FlaskSizes.Count: > 0 } ? "Another" : "A")} flask you own: inside diameter in mm (Enter: no more)", "mm") is { } diameter)
+        while (prompt.Number(look.File is { FlaskSizes.Count: > 0 } ? QuestionWords.NextFlask : QuestionWords.FirstFlask, "mm") is { } diameter)
         {
             Flask(null, diameter);
         }
@@ -147,10 +144,10 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     {
         var line = new LineTalk(prompt, "Flasks", "Size", was?.Name);
         line.Put("Inside diameter (mm)", diameter, was?.InsideDiameter?.Millimeters);
-        var height = line.Number("Height (mm)", "  Its height, in mm", was?.Height?.Millimeters);
-        line.Number("Owned", "  How many you own", was?.Owned);
-        line.Number("Sprue diameter (mm)", "  Diameter of the trunk that pieces hang on, in mm", was?.SprueDiameter?.Millimeters);
-        line.Number("Base height (mm)", "  From the rim to where the first gate may stand, in mm", was?.BaseHeight?.Millimeters);
+        var height = line.Number("Height (mm)", QuestionWords.FlaskHeight, was?.Height?.Millimeters);
+        line.Number("Owned", QuestionWords.FlasksOwned, was?.Owned);
+        line.Number("Sprue diameter (mm)", QuestionWords.SprueDiameter, was?.SprueDiameter?.Millimeters);
+        line.Number("Base height (mm)", QuestionWords.BaseHeight, was?.BaseHeight?.Millimeters);
 
         // A name that was made of the measures goes with them; one of the shop's own stays.
         line.Finish(answers, was is null || was.Name == Named(was.InsideDiameter?.Millimeters, was.Height?.Millimeters) ? Named(diameter, height) : was.Name);
@@ -164,10 +161,9 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
     private void Crucible()
     {
-        const string Question = "What your crucible holds to the brim, in ml (weigh water: 1 g is 1 ml; dry it well)";
         if (look.Said.ContainsKey(SettingName.CrucibleHolds))
         {
-            Measure(SettingName.CrucibleHolds, Question, look.File?.Settings.CrucibleHolds?.Milliliters);
+            Measure(SettingName.CrucibleHolds, QuestionWords.CrucibleHolds, look.File?.Settings.CrucibleHolds?.Milliliters);
             return;
         }
 
@@ -179,9 +175,9 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         var was = look.File?.Crucibles.SingleOrDefault();
         var line = new LineTalk(prompt, "Crucibles", "Crucible", was?.Name);
-        if (line.Number(Holds, Question, was?.Holds?.Milliliters) is not null)
+        if (line.Number(Holds, QuestionWords.CrucibleHolds, was?.Holds?.Milliliters) is not null)
         {
-            line.Finish(answers, was?.Name ?? "crucible");
+            line.Finish(answers, was?.Name ?? QuestionWords.CrucibleName);
         }
     }
 
@@ -194,22 +190,22 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         var was = look.File?.Kilns.SingleOrDefault();
         var line = new LineTalk(prompt, "Kilns", "Kiln", was?.Name);
-        if (line.Choice("Shape", "Is the floor of your kiln", ["square", "round"], was?.Shape) is not { } shape)
+        if (line.Choice("Shape", QuestionWords.KilnFloor, ["square", "round"], was?.Shape) is not { } shape)
         {
             return;
         }
 
         if (shape == "round")
         {
-            line.Number("Inside diameter (mm)", "  Its usable diameter, in mm", was?.InsideDiameter?.Millimeters);
+            line.Number("Inside diameter (mm)", QuestionWords.KilnDiameter, was?.InsideDiameter?.Millimeters);
         }
         else
         {
-            line.Number("Inside width (mm)", "  Its usable width, in mm", was?.InsideWidth?.Millimeters);
-            line.Number("Inside depth (mm)", "  Its usable depth, in mm", was?.InsideDepth?.Millimeters);
+            line.Number("Inside width (mm)", QuestionWords.KilnWidth, was?.InsideWidth?.Millimeters);
+            line.Number("Inside depth (mm)", QuestionWords.KilnDepth, was?.InsideDepth?.Millimeters);
         }
 
-        line.Finish(answers, was?.Name ?? "kiln");
+        line.Finish(answers, was?.Name ?? QuestionWords.KilnName);
     }
 
     private void Choose(string setting, string question)

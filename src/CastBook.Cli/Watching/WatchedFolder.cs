@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.IO.Compression;
+using CastBook.Cli.Words;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks;
 using CastBook.Workbooks.Files;
@@ -62,7 +63,7 @@ internal sealed class WatchedFolder
             // A share that is away for a while, or a full disk: whoever watches does not give up.
             if (trouble != e.Message)
             {
-                log.Say($"this folder cannot be looked at: {e.Message.TrimEnd('.')}. It is tried again");
+                log.Say(WatchWords.CannotLook(e.Message.TrimEnd('.')));
                 trouble = e.Message;
             }
 
@@ -188,7 +189,7 @@ internal sealed class WatchedFolder
     {
         if (OwnerFile.WhoHasOpen(book.Path) is { } who)
         {
-            Note(book, hash, known, Outcome.Waiting, $"{book.Name}: {who} has it open; it is filled when it is closed");
+            Note(book, hash, known, Outcome.Waiting, WatchWords.HasItOpen(book.Name, who));
             return true;
         }
 
@@ -215,11 +216,11 @@ internal sealed class WatchedFolder
         {
             var (result, backup) = fill(book.Path);
             var words = Summary.Lines(book.Name, result)[0];
-            return backup is null ? (Outcome.Unchanged, words + "; it was filled already") : (Outcome.Filled, words);
+            return backup is null ? (Outcome.Unchanged, WatchWords.FilledAlready(words)) : (Outcome.Filled, words);
         }
         catch (BookRefusedException e)
         {
-            return (Outcome.NotRead, $"{book.Name}: {e.Message}");
+            return (Outcome.NotRead, WatchWords.OfBook(book.Name, e.Message));
         }
         catch (BookNotWrittenException e) when (e.Finding.Id == Catalogue.BookIsBusy.Id)
         {
@@ -228,21 +229,19 @@ internal sealed class WatchedFolder
         catch (BookNotWrittenException e)
         {
             var waits = e.Finding.Id == Catalogue.BookIsOpen.Id || e.Finding.Id == Catalogue.BookChangedMeanwhile.Id;
-            return (waits ? Outcome.Waiting : Outcome.NotWritten, $"{book.Name}: {e.Message}");
+            return (waits ? Outcome.Waiting : Outcome.NotWritten, WatchWords.OfBook(book.Name, e.Message));
         }
 #pragma warning disable CA1031 // Do not catch general exception types: one book that meets a fault must not keep all others from being filled.
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            return (Outcome.NotRead, $"{book.Name}: {(e is BrokenOutputException ? e.Message : $"Bug in CastBook, please report it: {e.GetType().Name}, {e.Message}")}");
+            return (Outcome.NotRead, WatchWords.OfBook(book.Name, e is BrokenOutputException ? e.Message : ProgramWords.Bug($"{e.GetType().Name}, {e.Message}")));
         }
     }
 
     private void SayConflict(SeenBook copy, SeenBook? of)
     {
-        var words = of is null
-            ? $"{copy.Name}: a copy in conflict, left by a program that keeps folders in step. It is not filled. Rename it if it is the right one"
-            : $"{copy.Name} and {of.Name}: two copies of one book. Neither is filled. Keep the right one under the book's name and move the other away";
+        var words = of is null ? WatchWords.ConflictAlone(copy.Name) : WatchWords.Conflict(copy.Name, of.Name);
         foreach (var book in new[] { copy, of }.OfType<SeenBook>())
         {
             var known = ledger.Find(book.Path);

@@ -21,7 +21,7 @@ public static class Summary
     {
         ArgumentNullException.ThrowIfNull(result);
         var (plan, units) = (result.Plan, result.Night.Shop.Settings.Units);
-        var lines = new List<string> { $"{bookName}: {RowCounts.Of(plan, result.Findings)}" };
+        var lines = new List<string> { First(bookName, result) };
         if (plan.Flasks.Count > 0)
         {
             lines.Add(Flasks(plan));
@@ -45,6 +45,17 @@ public static class Summary
         lines.AddRange(Stops(result));
         return lines;
     }
+
+    /// <summary>The first line, and what stops.</summary>
+    /// <param name="bookName">The book's file name.</param>
+    /// <param name="result">What filling answered.</param>
+    public static IReadOnlyList<string> Brief(string bookName, FillResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return [First(bookName, result), .. Stops(result)];
+    }
+
+    private static string First(string bookName, FillResult result) => $"{bookName}: {RowCounts.Of(result.Plan, result.Findings)}";
 
     private static string Flasks(NightPlan plan)
     {
