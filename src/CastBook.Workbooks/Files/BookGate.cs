@@ -56,7 +56,7 @@ public static class BookGate
             using var archive = new ZipArchive(book, ZipArchiveMode.Read, leaveOpen: true);
             if (archive.GetEntry("mimetype") is { } mime && Start(mime).StartsWith("application/vnd.oasis.opendocument", StringComparison.Ordinal))
             {
-                throw BookRefusedException.For(Catalogue.BookOtherFormat, "an OpenDocument (.ods) file");
+                throw BookRefusedException.For(Catalogue.BookOtherFormat, RefusalWords.OpenDocument);
             }
 
             if (archive.GetEntry("[Content_Types].xml") is null)
@@ -66,7 +66,7 @@ public static class BookGate
         }
         catch (InvalidDataException e)
         {
-            throw BookRefusedException.Damaged("the end of the zip; it may have been copied only in part", e);
+            throw BookRefusedException.Damaged(RefusalWords.EndOfZip, e);
         }
     }
 
@@ -103,11 +103,11 @@ public static class BookGate
         bool Says(string words) => text.Contains(words, StringComparison.OrdinalIgnoreCase);
         if (Says("urn:schemas-microsoft-com:office:spreadsheet") || Says("mso-application"))
         {
-            return BookRefusedException.For(Catalogue.BookOtherFormat, "an XML spreadsheet of 2003");
+            return BookRefusedException.For(Catalogue.BookOtherFormat, RefusalWords.XmlSpreadsheet);
         }
 
         return Says("<html") || Says("<table") || Says("<!doctype html")
-            ? BookRefusedException.For(Catalogue.BookOtherFormat, "a web page (HTML), whatever its name says")
+            ? BookRefusedException.For(Catalogue.BookOtherFormat, RefusalWords.WebPage)
             : BookRefusedException.For(Catalogue.BookNotWorkbook);
     }
 

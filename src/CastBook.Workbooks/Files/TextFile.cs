@@ -103,7 +103,7 @@ public static class TextFile
             using var list = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             if (list.Length > Caps.RatioFrom)
             {
-                throw BookRefusedException.For(Catalogue.BookTooMuch, "a text of more than 64 MB");
+                throw BookRefusedException.For(Catalogue.BookTooMuch, RefusalWords.ListTooLong);
             }
 
             var bytes = new byte[list.Length];

@@ -225,7 +225,7 @@ public sealed class BookShare
         if (PackageRules.Faults(FactsOf(written)) is { Count: > 0 } faults)
         {
             // What is broken in the book itself cannot stand right in what is made of it.
-            throw PackageRules.Faults(FactsOf(package)) is { Count: > 0 } before ? BookRefusedException.Damaged(before[0].TrimEnd('.')) : new BrokenOutputException(faults);
+            throw PackageRules.Faults(FactsOf(package)) is { Count: > 0 } before ? BookRefusedException.Damaged(RefusalWords.Fault(before[0])) : new BrokenOutputException(faults);
         }
     }
 

@@ -38,17 +38,17 @@ internal sealed class TextTemplate
         var occupied = grid.Rows.FirstOrDefault(IsOccupied);
         if (!headings.IsOneRow || !place.Headings.IsOneRow)
         {
-            throw Refused(headings.IsOneRow ? "its headings stand in two rows" : "the list's headings stand in two rows");
+            throw Refused(headings.IsOneRow ? RefusalWords.TemplateHeadings : RefusalWords.ListHeadings);
         }
 
         if (table is { HasTotalsRow: true } or { IsPlain: false })
         {
-            throw Refused(table.HasTotalsRow ? "its table ends in a row of totals" : "its table is filled from elsewhere");
+            throw Refused(table.HasTotalsRow ? RefusalWords.TemplateTotals : RefusalWords.TemplateFilled);
         }
 
         if (occupied > 0)
         {
-            throw Refused($"row {occupied.ToString(CultureInfo.InvariantCulture)} below its headings is not empty");
+            throw Refused(RefusalWords.TemplateOccupied(occupied));
         }
     }
 

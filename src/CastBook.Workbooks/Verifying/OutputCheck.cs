@@ -49,7 +49,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
         var altered = changed.Where(p => source.Has(p) && !touched.Contains(p)).ToList();
         if (altered.Find(IsDamagedInTheSource) is { } damaged)
         {
-            throw BookRefusedException.Damaged($"the part {damaged} is not what it was when it was packed");
+            throw BookRefusedException.Damaged(RefusalWords.Changed(damaged));
         }
 
         var faults = altered.Select(p => $"{p} was altered.")
@@ -71,7 +71,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
             if (anew.Count > 0 && before.Count > 0 && faults.Count == 0)
             {
                 // Where the book itself breaks rules, what is put into it cannot stand right.
-                throw BookRefusedException.Damaged(before[0].TrimEnd('.'));
+                throw BookRefusedException.Damaged(RefusalWords.Fault(before[0]));
             }
 
             faults.AddRange(anew);
@@ -79,7 +79,7 @@ internal sealed class OutputCheck(BookPackage source, BookEdits edits)
 
         if (faults.Count > 0 && source.Parts.Where(touched.Contains).FirstOrDefault(p => !IsWellFormed(p)) is { } malformed)
         {
-            throw BookRefusedException.Damaged($"the part {malformed} is not well formed");
+            throw BookRefusedException.Damaged(RefusalWords.NotWellFormed(malformed));
         }
 
         return faults.Count == 0 ? changed.Count > 0 || edits.RemovedParts.Count > 0 : throw new BrokenOutputException(faults);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Xml;
 
@@ -84,7 +85,7 @@ internal static class ColumnWidths
     private static (int First, int Last) RangeOf(XmlPart part, XmlElement col)
     {
         var (first, last) = (part.Whole(col, "min", 1), Math.Min(part.Whole(col, "max", 1), CellRef.MaxColumn));
-        return first >= 1 && first <= last ? (first, last) : throw new InvalidDataException($"columns {first} to {last}, which is no range");
+        return first >= 1 && first <= last ? (first, last) : throw new InvalidDataException(RefusalWords.ColumnsOutOfOrder(first, last));
     }
 
     /// <summary>The stretches of a range of columns that are not ours.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Xml;
@@ -31,7 +32,7 @@ internal sealed partial class WorkbookEdits
         this.package = package;
         this.edits = edits;
         part = new XmlPart(package.Read(package.WorkbookPart));
-        Sheets = part.Child(part.Root, "sheets") ?? throw new InvalidDataException("The workbook part lists no sheets.");
+        Sheets = part.Child(part.Root, "sheets") ?? throw new InvalidDataException(RefusalWords.NoSheets);
         var sheets = part.Children(Sheets);
         sheetNames = [.. sheets.Select(s => part.Attribute(s, "name") ?? "")];
         relationshipId = RelationshipId(sheets);

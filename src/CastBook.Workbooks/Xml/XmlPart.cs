@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CastBook.Workbooks.Files;
 
 namespace CastBook.Workbooks.Xml;
 
@@ -106,7 +107,7 @@ internal sealed class XmlPart
         }
 
         var all = Encoding.UTF8.GetString(bytes, element.TagEnd, element.End - element.TagEnd);
-        return all.LastIndexOf("</", StringComparison.Ordinal) is >= 0 and var end ? all[..end] : throw new InvalidDataException("an element that is not closed");
+        return all.LastIndexOf("</", StringComparison.Ordinal) is >= 0 and var end ? all[..end] : throw new InvalidDataException(RefusalWords.NotClosed);
     }
 
     /// <summary>A whole number in an attribute.</summary>
@@ -119,7 +120,7 @@ internal sealed class XmlPart
         const int Most = 1_000_000_000;
         return Attribute(element, name) is not { } text ? otherwise
             : int.TryParse(text, NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var number) && number <= Most ? number
-            : throw new InvalidDataException($"{name} of {element.LocalName}, which is no number");
+            : throw new InvalidDataException(RefusalWords.NoNumber(name, element.LocalName));
     }
 
     /// <summary>Our element written with the part's own prefix.</summary>
@@ -231,7 +232,7 @@ internal sealed class XmlPart
         var scanner = new XmlScanner(bytes);
         if (!scanner.Next())
         {
-            throw new InvalidDataException("A part has no root element.");
+            throw new InvalidDataException(RefusalWords.NoRoot);
         }
 
         var start = (int)scanner.Start;

@@ -40,7 +40,7 @@ internal sealed partial class XmlScanner
             var moved = Fill();
             if (moved < 0)
             {
-                throw new InvalidDataException("A part ends inside a comment or a text block.");
+                throw new InvalidDataException(RefusalWords.EndsInComment);
             }
 
             from -= moved;
@@ -111,7 +111,7 @@ internal sealed partial class XmlScanner
     private int FillOrFail()
     {
         var moved = Fill();
-        return moved >= 0 ? moved : throw new InvalidDataException("A part ends inside a tag.");
+        return moved >= 0 ? moved : throw new InvalidDataException(RefusalWords.EndsInTag);
     }
 
     private bool StartsWith(int at, ReadOnlySpan<byte> text) => buffer.AsSpan(at, length - at).StartsWith(text);
@@ -148,7 +148,7 @@ internal sealed partial class XmlScanner
             moved = mark;
             if (length - moved > mostHeld)
             {
-                throw BookRefusedException.For(Catalogue.BookTooMuch, "a text longer than a cell may hold");
+                throw BookRefusedException.For(Catalogue.BookTooMuch, RefusalWords.TextTooLong);
             }
 
             var target = moved > buffer.Length / 2 ? buffer : new byte[buffer.Length * 2];

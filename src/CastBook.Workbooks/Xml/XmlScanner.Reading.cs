@@ -8,7 +8,7 @@ internal sealed partial class XmlScanner
 {
     /// <summary>Moves to the next tag, which must be there; false where it closes an element.</summary>
     /// <exception cref="InvalidDataException">The part ends.</exception>
-    public bool NextInside() => Next() ? Kind != TagKind.End : throw new InvalidDataException("A part ends before its elements do.");
+    public bool NextInside() => Next() ? Kind != TagKind.End : throw new InvalidDataException(RefusalWords.EndsInElement);
 
     /// <summary>How deep in elements the scanner is after its tag, when it was so deep before.</summary>
     /// <param name="depth">The depth before.</param>
@@ -18,7 +18,7 @@ internal sealed partial class XmlScanner
         depth += Kind switch { TagKind.Start => 1, TagKind.End => -1, _ => 0 };
         return depth <= Caps.Depth
             ? depth
-            : throw BookRefusedException.For(Catalogue.BookTooMuch, "elements nested deeper than any workbook nests them");
+            : throw BookRefusedException.For(Catalogue.BookTooMuch, RefusalWords.NestedTooDeep);
     }
 
     /// <summary>Walks to the end of the element whose opening tag the scanner stands on, and forgets it.</summary>
@@ -59,7 +59,7 @@ internal sealed partial class XmlScanner
         var from = End;
         if (NextInside())
         {
-            throw new InvalidDataException("An element that holds text holds elements.");
+            throw new InvalidDataException(RefusalWords.ElementsInText);
         }
 
         return TextSince(from);

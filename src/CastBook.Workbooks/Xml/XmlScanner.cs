@@ -1,4 +1,5 @@
 using System.Buffers;
+using CastBook.Workbooks.Files;
 
 namespace CastBook.Workbooks.Xml;
 
@@ -121,7 +122,7 @@ internal sealed partial class XmlScanner
             }
             else
             {
-                throw new InvalidDataException("A part declares a document type.");
+                throw new InvalidDataException(RefusalWords.DocumentType);
             }
         }
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CastBook.Workbooks.Files;
 
 namespace CastBook.Workbooks.Xml;
 
@@ -82,7 +83,7 @@ internal static class XmlText
             var close = raw.IndexOf(end, open, StringComparison.Ordinal);
             if (close < 0)
             {
-                throw new InvalidDataException("A part ends inside a comment or a text block.");
+                throw new InvalidDataException(RefusalWords.EndsInComment);
             }
 
             text.Append(isBlock ? LineEnds(raw[(open + BlockStart.Length)..close]) : "");

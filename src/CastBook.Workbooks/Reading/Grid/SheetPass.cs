@@ -88,7 +88,7 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
 
         if (number <= row || number > CellRef.MaxRow)
         {
-            throw BookRefusedException.Damaged($"row {(text.IsEmpty ? "beyond the last" : Encoding.UTF8.GetString(text))}, which is out of order");
+            throw BookRefusedException.Damaged(text.IsEmpty ? RefusalWords.RowBeyondLast : RefusalWords.RowOutOfOrder(Encoding.UTF8.GetString(text)));
         }
 
         row = number;
@@ -214,13 +214,13 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
         {
             column = column < CellRef.MaxColumn
                 ? column + 1
-                : throw BookRefusedException.Damaged($"row {row}, which is wider than a sheet");
+                : throw BookRefusedException.Damaged(RefusalWords.RowTooWide(row));
             return;
         }
 
         if (!CellRef.TryParse(address, out var itsRow, out var itsColumn) || itsRow != row || itsColumn <= column)
         {
-            throw BookRefusedException.Damaged($"cell {Encoding.UTF8.GetString(address)} in row {row}, which is out of order");
+            throw BookRefusedException.Damaged(RefusalWords.CellOutOfOrder(Encoding.UTF8.GetString(address), row));
         }
 
         column = itsColumn;
@@ -280,7 +280,7 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
     {
         if (scanner.Kind != TagKind.End || !scanner.LocalName.SequenceEqual(name))
         {
-            throw new InvalidDataException("A part's tags do not match.");
+            throw new InvalidDataException(RefusalWords.TagsDoNotMatch);
         }
     }
 }

@@ -27,7 +27,7 @@ public static class SheetReader
         }
         catch (InvalidDataException e)
         {
-            throw BookRefusedException.Damaged($"sheet {sheet.Name}", e);
+            throw BookRefusedException.Damaged(RefusalWords.Sheet(sheet.Name), e);
         }
     }
 }

@@ -138,5 +138,5 @@ internal static class StringItems
         return plain.Append(text, from, text.Length - from).ToString();
     }
 
-    private static BookRefusedException TooLong() => BookRefusedException.For(Catalogue.BookTooMuch, "a text longer than a cell may hold");
+    private static BookRefusedException TooLong() => BookRefusedException.For(Catalogue.BookTooMuch, RefusalWords.TextTooLong);
 }

@@ -24,14 +24,14 @@ public sealed class BookPackage : IDisposable
         Parts = [.. archive.Entries.Select(e => e.FullName).Where(PartNames.IsPart)];
         if (archive.Entries.Count > caps.Parts)
         {
-            throw CappedStream.Refused($"{archive.Entries.Count} parts", "parts", caps.Parts);
+            throw CappedStream.Refused(RefusalWords.Parts(archive.Entries.Count), "parts", caps.Parts);
         }
 
         foreach (var entry in archive.Entries.Where(e => PartNames.IsPart(e.FullName)))
         {
             if (!entries.TryAdd(entry.FullName, entry))
             {
-                throw BookRefusedException.Damaged($"{entry.FullName}, which is in it twice");
+                throw BookRefusedException.Damaged(RefusalWords.Twice(entry.FullName));
             }
         }
 
@@ -108,7 +108,7 @@ public sealed class BookPackage : IDisposable
         catch (Exception e)
         {
             archive?.Dispose();
-            throw e is InvalidDataException ? BookRefusedException.Damaged("the zip", e) : e;
+            throw e is InvalidDataException ? BookRefusedException.Damaged(RefusalWords.Zip, e) : e;
         }
     }
 
@@ -134,7 +134,7 @@ public sealed class BookPackage : IDisposable
     {
         if (!entries.TryGetValue(part, out var entry))
         {
-            throw BookRefusedException.Damaged($"{part}, which is missing");
+            throw BookRefusedException.Damaged(RefusalWords.Missing(part));
         }
 
         try

@@ -24,17 +24,17 @@ internal sealed class CappedStream(Stream inner, string part, long packed, Infla
         count += read;
         if (count >> 20 >= caps.PartMegabytes)
         {
-            throw Refused($"a part of more than {Number(caps.PartMegabytes)} MB", "part megabytes", caps.PartMegabytes);
+            throw Refused(RefusalWords.PartTooLarge(caps.PartMegabytes), "part megabytes", caps.PartMegabytes);
         }
 
         if (count > Caps.RatioFrom && count / caps.TimesPacked > packed)
         {
-            throw Refused($"a part that swells to more than {Number(caps.TimesPacked)} times what it takes in the file", "times packed", caps.TimesPacked);
+            throw Refused(RefusalWords.PartSwells(caps.TimesPacked), "times packed", caps.TimesPacked);
         }
 
         if (book.Raise(part, count) >> 20 >= caps.BookMegabytes)
         {
-            throw Refused($"more than {Number(caps.BookMegabytes)} MB in all", "book megabytes", caps.BookMegabytes);
+            throw Refused(RefusalWords.BookTooLarge(caps.BookMegabytes), "book megabytes", caps.BookMegabytes);
         }
 
         return read;

@@ -49,7 +49,7 @@ internal static class PackageXml
     {
         if (reader.Depth > Caps.Depth)
         {
-            throw BookRefusedException.For(Catalogue.BookTooMuch, "elements nested deeper than any workbook nests them");
+            throw BookRefusedException.For(Catalogue.BookTooMuch, RefusalWords.NestedTooDeep);
         }
     }
 

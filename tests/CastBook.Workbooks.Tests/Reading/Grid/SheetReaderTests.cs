@@ -97,14 +97,14 @@ public sealed class SheetReaderTests
     }
 
     [Theory]
-    [InlineData("<sheetData><row r=\"2\"><c r=\"B2\"/></row><row r=\"1\"/></sheetData>")]
-    [InlineData("<sheetData><row r=\"1\"><c r=\"B1\"/><c r=\"B1\"/></row></sheetData>")]
-    [InlineData("<sheetData><row r=\"1\"><c r=\"B2\"/></row></sheetData>")]
-    [InlineData("<sheetData><row r=\"1048577\"/></sheetData>")]
-    [InlineData("<sheetData><row r=\"1\"><c r=\"XFE1\"/></row></sheetData>")]
-    [InlineData("<sheetData><row></sheetData>")]
-    public void Read_CellsOutOfOrderOrPlace_RefusesTheBook(string xml) =>
-        Should.Throw<BookRefusedException>(() => Grid(xml)).Finding.Id.ShouldBe("book-damaged");
+    [InlineData("<sheetData><row r=\"2\"><c r=\"B2\"/></row><row r=\"1\"/></sheetData>", "row 1, which is out of order")]
+    [InlineData("<sheetData><row r=\"1\"><c r=\"B1\"/><c r=\"B1\"/></row></sheetData>", "cell B1 in row 1, which is out of order")]
+    [InlineData("<sheetData><row r=\"1\"><c r=\"B2\"/></row></sheetData>", "cell B2 in row 1, which is out of order")]
+    [InlineData("<sheetData><row r=\"1048577\"/></sheetData>", "row 1048577, which is out of order")]
+    [InlineData("<sheetData><row r=\"1\"><c r=\"XFE1\"/></row></sheetData>", "cell XFE1 in row 1, which is out of order")]
+    [InlineData("<sheetData><row></sheetData>", "sheet S")]
+    public void Read_CellsOutOfOrderOrPlace_RefusesTheBook(string xml, string place) =>
+        Should.Throw<BookRefusedException>(() => Grid(xml)).Finding.Seen.ShouldBe($"The workbook is damaged and cannot be read (at {place}).");
 
     [Fact]
     public void Read_TextLongerThanACell_RefusesTheBook() =>
