@@ -24,7 +24,7 @@ internal static class ShareWords
 
     public static string LeftOutSheet(string sheet) => $"left out sheet  {sheet}";
 
-    public static string HowToKeep => "a sheet that may be passed on with all that stands in it: --keep and its name";
+    public static string HowToKeep => "a sheet of which all may be passed on is kept whole with --keep and its name, such as --keep \"Sheet name\"";
 
     public static string LeftOutWords(string settings) => $"left out  your own words for headings; whoever uses it needs them in a castbook.json beside it: {settings}";
 
