@@ -77,7 +77,7 @@ internal static class XmlEncoding
         var name = declared < 0 ? -1 : text.IndexOf("encoding", 0, declared, StringComparison.Ordinal);
         var open = name < 0 ? -1 : text.AsSpan(name, declared - name).IndexOfAny('"', '\'') + name;
         var close = open < name || name < 0 ? -1 : text.IndexOf(text[open], open + 1);
-        return close < 0 ? text : string.Concat(text.AsSpan(0, open + 1), "UTF-8", text.AsSpan(close));
+        return close < 0 ? text : string.Concat(text.AsSpan(0, open), "\"UTF-8\"", text.AsSpan(close + 1));
     }
 
     /// <summary>A stream that gives some bytes read already before the rest.</summary>

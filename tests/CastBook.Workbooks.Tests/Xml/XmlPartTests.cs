@@ -108,7 +108,7 @@ public sealed class XmlPartTests
         var encoding = new UnicodeEncoding(bigEndian, mark);
         byte[] wide = [.. encoding.GetPreamble(), .. encoding.GetBytes("<?xml version=\"1.0\" encoding='UTF-16'?><a n=\"Gießliste\"/>")];
 
-        var expected = "<?xml version=\"1.0\" encoding='UTF-8'?><a n=\"Gießliste\"/>";
+        var expected = "<?xml version=\"1.0\" encoding=\"UTF-8\"?><a n=\"Gießliste\"/>";
 
         Encoding.UTF8.GetString(XmlEncoding.ToUtf8(wide)).ShouldBe(expected);
         using var slow = new SlowStream(wide, 3);
