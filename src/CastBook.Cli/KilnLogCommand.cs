@@ -44,7 +44,8 @@ internal static class KilnLogCommand
         {
             var settings = SettingsAround.Of(request.Book, clock) with { Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night };
             var (log, heading, leftOut) = KilnLogReader.Read(request.Log, request.Column, clock.LocalTimeZone);
-            var night = BookFile.PlanBurnout(request.Book, settings).Clock;
+            var (plan, units) = BookFile.PlanBurnout(request.Book, settings);
+            var night = plan.Clock;
             if (Mistake(night, log, request.Load) is { } mistake)
             {
                 errors.WriteLine(ProgramWords.Complaint(mistake));
@@ -52,7 +53,7 @@ internal static class KilnLogCommand
             }
 
             output.WriteLine(About(request.Log, log, heading, leftOut));
-            foreach (var line in KilnLogText.Lines(KilnLogCheck.Compare(LoggedLoad.Of(night!, log, request.Load)!, log), log))
+            foreach (var line in KilnLogText.Lines(KilnLogCheck.Compare(LoggedLoad.Of(night!, log, request.Load)!, log, units.Temperature), log, units.Temperature))
             {
                 output.WriteLine(line);
             }

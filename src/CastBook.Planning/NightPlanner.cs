@@ -56,7 +56,7 @@ public static class NightPlanner
         var alloys = new AlloyBook(night.Shop, findings);
         var materials = new MaterialBook(night.Shop);
         RemarkChecks.Find(night, rows.IsAsked, materials, findings);
-        var metals = new MetalOfPieces(night, alloys, materials, findings).Compute(rows.IsAsked);
+        var metals = new MetalOfPieces(night, alloys, materials, findings, CastingLessons.Of(night, findings)).Compute(rows.IsAsked);
         var flasks = new FlaskPlanning(night, rows, metals, alloys, findings).Plan(search);
         var asked = MetalOfPieces.Asked(rows.NightIsOpen ? [] : metals);
         var metal = MetalSums.Of(night, asked, flasks.Flasks, findings);

@@ -190,9 +190,13 @@ public sealed record PieceGate(int? Count, Length? Diameter, Length? Length)
 
 /// <summary>What was done to a printed piece before the tree.</summary>
 /// <param name="PrintedAt">Resin temperature while printing.</param>
-/// <param name="Washed">Time in the wash.</param>
+/// <param name="Washed">Time in the wash, all baths together.</param>
 /// <param name="Cured">Time of the cure, each side.</param>
-public sealed record PiecePrint(Temperature? PrintedAt, Duration? Washed, Duration? Cured);
+public sealed record PiecePrint(Temperature? PrintedAt, Duration? Washed, Duration? Cured)
+{
+    /// <summary>The longest of several baths; missing where the row gives one number, which counts as one bath.</summary>
+    public Duration? LongestBath { get; init; }
+}
 
 /// <summary>So many of a row's pieces in one flask.</summary>
 /// <param name="Flask">The flask's letter.</param>

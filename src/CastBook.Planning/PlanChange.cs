@@ -1,5 +1,5 @@
 using System.Globalization;
-using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning;
@@ -12,16 +12,15 @@ namespace CastBook.Planning;
 public sealed record PlanChange(bool IsKept, int Moved, int FlasksSaved, Volume InvestmentSaved)
 {
     /// <summary>Both in words, such as "3 pieces would move and a flask would be saved".</summary>
-    public string Words
+    /// <param name="unit">The unit of volumes.</param>
+    public string Words(WrittenVolume unit)
     {
-        get
-        {
-            var pieces = Moved == 1 ? "1 piece" : string.Create(CultureInfo.InvariantCulture, $"{Moved:#,##0} pieces");
-            var saved = FlasksSaved == 1 ? "a flask" : FlasksSaved > 1 ? string.Create(CultureInfo.InvariantCulture, $"{FlasksSaved} flasks") : Say.Millilitres(InvestmentSaved) + " of investment";
-            var isNone = FlasksSaved == 0 && InvestmentSaved <= Volume.Zero;
-            return IsKept ? $"{pieces} would move and {saved} would be saved"
-                : isNone ? $"{pieces} {(Moved == 1 ? "moves" : "move")} so that everything finds room"
-                : $"{pieces} {(Moved == 1 ? "moves" : "move")} and {saved} {(FlasksSaved > 1 ? "are" : "is")} saved";
-        }
+        ArgumentNullException.ThrowIfNull(unit);
+        var pieces = Moved == 1 ? "1 piece" : string.Create(CultureInfo.InvariantCulture, $"{Moved:#,##0} pieces");
+        var saved = FlasksSaved == 1 ? "a flask" : FlasksSaved > 1 ? string.Create(CultureInfo.InvariantCulture, $"{FlasksSaved} flasks") : unit.SayFinely(InvestmentSaved) + " of investment";
+        var isNone = FlasksSaved == 0 && InvestmentSaved <= Volume.Zero;
+        return IsKept ? $"{pieces} would move and {saved} would be saved"
+            : isNone ? $"{pieces} {(Moved == 1 ? "moves" : "move")} so that everything finds room"
+            : $"{pieces} {(Moved == 1 ? "moves" : "move")} and {saved} {(FlasksSaved > 1 ? "are" : "is")} saved";
     }
 }

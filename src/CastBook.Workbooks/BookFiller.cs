@@ -1,6 +1,7 @@
 using CastBook.Planning;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Explaining;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
@@ -60,15 +61,16 @@ public static class BookFiller
     /// <param name="book">The workbook; must be able to seek. It is only read.</param>
     /// <param name="bookName">The book's file name with its extension.</param>
     /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
+    /// <returns>The plan, and the units in which the shop wants its answers.</returns>
     /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
-    public static NightPlan PlanBurnout(Stream book, string bookName, BookSettings settings)
+    public static (NightPlan Plan, ShopUnits Units) PlanBurnout(Stream book, string bookName, BookSettings settings)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(settings);
         var (reading, _, _) = Ready(book, bookName, settings);
         using var package = reading.Package;
         var trees = reading.Night.Trees.Select(t => t.State > FlaskState.Invested ? t with { State = FlaskState.Invested } : t).ToList();
-        return NightPlanner.Plan(reading.Night with { Trees = trees });
+        return (NightPlanner.Plan(reading.Night with { Trees = trees }), reading.Night.Shop.Settings.Units);
     }
 
     private static T Run<T>(

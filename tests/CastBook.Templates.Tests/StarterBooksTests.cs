@@ -79,7 +79,9 @@ public sealed class StarterBooksTests
             + "|Quench after (min)|Loss (%)|Fresh (ozt)|Re-melt (ozt)|Price (per ozt)");
         string.Join('|', book.Row("Schedules", 1)).ShouldBe("Schedule|For|Up to diameter (in)|Up to height (in)|Load at (°F)|Stage|Target (°F)|Rate (°F/h)|Hold (h)");
         book.Row("Pieces", 1).ShouldContain("Pattern weight (dwt)");
-        book.Row("Pieces", 1).ShouldContain("Length (mm)");
+        book.Row("Pieces", 1).ShouldContain("Length (in)");
+        book.Row("Materials", 1).ShouldContain("Cube edge (mm)");
+        book.Under("Pieces", 1, "Length (in)").ShouldContain("0.874");
         (book.Cell("Flasks", "A2"), book.Cell("Flasks", "B2"), book.Cell("Flasks", "C2")).ShouldBe(("Example: 3 × 4", "3", "4"));
 
         // 1350 °F is the usual top of a burnout in these units, 732 °C (rounded) in the others.
@@ -105,6 +107,25 @@ public sealed class StarterBooksTests
         first.Findings.Select(f => f.Id).ShouldContain(finding);
         first.Changed.ShouldBeTrue();
         second.Changed.ShouldBeFalse();
+    }
+
+    // A list has no Shop sheet: the units of its own columns are those of the answers, and of what is asked.
+    [Fact]
+    public void Write_UsList_IsAnsweredAndAskedInUsUnits()
+    {
+        using var book = new MemoryStream(SavedBook.Starter(StarterKind.List, UnitHabit.Us).Bytes);
+        using var filled = new MemoryStream();
+
+        var result = BookFiller.Fill(book, filled, "list.xlsx", BookSettings.None);
+
+        var units = result.Night.Shop.Settings.Units;
+        (units.Metal.Name, units.Length.Name, units.Temperature.Name).ShouldBe(("dwt", "in", "°F"));
+        var sheets = SavedBook.Of(filled.ToArray());
+        sheets.Row("Pieces", 1).ShouldContain("Metal each (dwt)");
+        sheets.Row("Flasks", 4).ShouldContain("Inside diameter (in)");
+        sheets.Row("Alloys", 4).ShouldContain("Metal temp (°F)");
+        result.Findings.Where(f => f.Severity > Planning.Findings.Severity.Note)
+            .ShouldAllBe(f => !$"{f.Seen} {f.Why} {f.Remedy}".Contains(" g ", StringComparison.Ordinal) && !$"{f.Seen} {f.Why}".Contains("°C", StringComparison.Ordinal));
     }
 
     [Fact]

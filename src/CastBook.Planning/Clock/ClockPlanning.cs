@@ -8,8 +8,6 @@ namespace CastBook.Planning.Clock;
 /// <summary>Plans kiln loads and the hours of a night, and says what falls outside the shop's hours and which start is better.</summary>
 internal sealed class ClockPlanning
 {
-    private static readonly Duration DriesAfter = Duration.FromHours(24);
-
     private readonly Night night;
     private readonly FindingList findings;
     private readonly IReadOnlyList<KilnLoad> loads;
@@ -69,9 +67,10 @@ internal sealed class ClockPlanning
             SayOutside(clock, done is null ? Better(timed) : "The night is under way: have somebody there, or let the moulds set on or the timer wait.");
         }
 
-        foreach (var set in clock.Steps.Where(s => s.Kind == ClockStepKind.Set && s.Takes > DriesAfter))
+        var stand = night.Shop.Settings.KeptDamp == true ? Catalogue.DampMouldsStandLong : Catalogue.MouldsStandLong;
+        foreach (var set in clock.Steps.Where(s => s.Kind == ClockStepKind.Set && s.Takes > rules.MouldsKeep))
         {
-            findings.Add(Catalogue.MouldsStandLong.At(Subject.Book, Say.Together(set.Flasks), Say.Plain(Math.Round(set.Takes.Hours)), Shared(set)));
+            findings.Add(stand.At(Subject.Book, Say.Together(set.Flasks), Say.Plain(Math.Round(set.Takes.Hours)), Shared(set)));
         }
 
         if (night.Clock is not null)
@@ -94,7 +93,7 @@ internal sealed class ClockPlanning
             return clock;
         }
 
-        var logged = KilnLogCheck.Compare(load, log);
+        var logged = KilnLogCheck.Compare(load, log, findings.Units.Temperature);
         foreach (var finding in logged.Findings)
         {
             findings.Add(finding);
@@ -187,5 +186,5 @@ internal sealed class ClockPlanning
     }
 
     private NightTiming Timing(IReadOnlyList<KilnLoad> planned) =>
-        new(new NightParts(rules, flasks), planned, flasks.SetAtLeast ?? Duration.Zero, night.Clock, WorkingHours.Around(night.Shop.Settings, night.Clock));
+        new(new NightParts(rules, flasks), planned, flasks.SetAtLeast ?? Duration.Zero, rules.MouldsKeep, night.Clock, WorkingHours.Around(night.Shop.Settings, night.Clock));
 }

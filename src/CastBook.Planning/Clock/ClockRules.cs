@@ -44,6 +44,9 @@ internal sealed class ClockRules(Settings settings)
     /// <summary>Quenching one flask.</summary>
     public Duration Quenching => settings.QuenchingTakes ?? UsualQuenching;
 
+    /// <summary>How long moulds keep before the kiln.</summary>
+    public Duration MouldsKeep => MouldKeeping.AtMost(settings.KeptDamp == true);
+
     /// <summary>Steam, where the shop does it.</summary>
     public Duration Steam => settings.SteamDewax ?? Duration.Zero;
 

@@ -9,8 +9,9 @@ namespace CastBook.Planning.Clock;
 /// <summary>Follows the cores of a load's moulds, lengthens the last hold where those poured first need that, and says where the top is too short.</summary>
 internal sealed class CoreLag
 {
-    // Memory: closer than this the spread between moulds, and of a kiln's floor, is larger.
-    private const double UsualDegrees = 20;
+    /// <summary>How near the core must be to the kiln before a pour where the shop does not say, in degrees Celsius.</summary>
+    /// <remarks>Memory: closer than this the spread between moulds, and of a kiln's floor, is larger.</remarks>
+    public const double UsualDegrees = 20;
 
     // At the top: the holds of the published schedules bring the slow case within it, and they are known to burn out.
     private const double UsualDegreesAtTop = 25;

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -15,7 +16,8 @@ public static class KilnLogCheck
     /// <summary>Compares a log with a load's programme.</summary>
     /// <param name="load">The load.</param>
     /// <param name="log">The log.</param>
-    public static LoggedBurnout Compare(KilnLoad load, KilnLog log)
+    /// <param name="scale">The scale in which findings say temperatures; degrees Celsius where none is given.</param>
+    public static LoggedBurnout Compare(KilnLoad load, KilnLog log, WrittenTemperature? scale = null)
     {
         ArgumentNullException.ThrowIfNull(load);
         ArgumentNullException.ThrowIfNull(log);
@@ -28,14 +30,14 @@ public static class KilnLogCheck
             stages[i] = stages[i] with { Core = at is { } reading ? cores[reading] : null };
         }
 
-        var findings = new List<Finding>();
+        var (findings, unit) = (new List<Finding>(), scale ?? WrittenTemperature.Celsius);
         foreach (var stage in stages)
         {
-            Say(stage, load, findings);
+            Say(stage, load, unit, findings);
         }
 
-        LookAtFalls(log, course, load, findings);
-        LookAtTop(log, load, findings);
+        LookAtFalls(log, course, load, unit, findings);
+        LookAtTop(log, load, unit, findings);
         LookAtGaps(log, findings);
         var begin = log.Readings[course.Begin].After;
         return new LoggedBurnout
@@ -79,11 +81,11 @@ public static class KilnLogCheck
         return null;
     }
 
-    private static void Say(LoggedStage stage, KilnLoad load, List<Finding> findings)
+    private static void Say(LoggedStage stage, KilnLoad load, WrittenTemperature unit, List<Finding> findings)
     {
         var number = Findings.Say.Count(stage.Number);
-        var target = Findings.Say.Celsius(stage.Target);
-        var core = stage.Core is { } span ? $"{Findings.Say.Celsius(Lower(span))} and {Findings.Say.Celsius(Higher(span))}" : "";
+        var target = unit.Say(stage.Target);
+        var core = stage.Core is { } span ? $"{unit.Say(Lower(span))} and {unit.Say(Higher(span))}" : "";
         if (stage.Outcome == StageOutcome.TooShort)
         {
             findings.Add(Catalogue.LogHoldShort.At(
@@ -91,9 +93,9 @@ public static class KilnLogCheck
         }
         else if (stage.Outcome == StageOutcome.NotReached)
         {
-            var by = TemperatureDelta.FromDegreesCelsius(Math.Abs(stage.Target.DegreesCelsius - stage.Nearest.DegreesCelsius));
+            var by = Math.Abs(stage.Target.DegreesCelsius - stage.Nearest.DegreesCelsius);
             findings.Add(Catalogue.LogStageNotReached.At(
-                Subject.Book, number, target, Findings.Say.Celsius(stage.Nearest), Findings.Say.Plain(Math.Round(by.DegreesCelsius)), load.Heat.Flask, core, Findings.Say.Hours(stage.Asked)));
+                Subject.Book, number, target, unit.Say(stage.Nearest), unit.SayDegrees(by), load.Heat.Flask, core, Findings.Say.Hours(stage.Asked)));
         }
     }
 
@@ -102,7 +104,7 @@ public static class KilnLogCheck
     private static Temperature Higher(CoreSpan core) => core.Slow < core.Fast ? core.Fast : core.Slow;
 
     // Until the kiln leaves its top it has no reason to fall; a hot kiln does when cold moulds go in.
-    private static void LookAtFalls(KilnLog log, LogStages course, KilnLoad load, List<Finding> findings)
+    private static void LookAtFalls(KilnLog log, LogStages course, KilnLoad load, WrittenTemperature unit, List<Finding> findings)
     {
         var top = load.Schedule.Stages.Index().MaxBy(s => s.Item.Target.DegreesCelsius).Index;
         var until = course.Left[top] ?? 0;
@@ -121,7 +123,7 @@ public static class KilnLogCheck
             {
                 var (from, back) = (log.Readings[fell].After, log.Readings[i].After);
                 findings.Add(Catalogue.LogKilnFell.At(
-                    Subject.Book, log.When(from), Findings.Say.Celsius(Temperature.FromDegreesCelsius(highest)), Findings.Say.Celsius(Temperature.FromDegreesCelsius(lowest)), Findings.Say.Hours(back - from)));
+                    Subject.Book, log.When(from), unit.Say(highest), unit.Say(lowest), Findings.Say.Hours(back - from)));
                 fell = -1;
             }
 
@@ -129,13 +131,13 @@ public static class KilnLogCheck
         }
     }
 
-    private static void LookAtTop(KilnLog log, KilnLoad load, List<Finding> findings)
+    private static void LookAtTop(KilnLog log, KilnLoad load, WrittenTemperature unit, List<Finding> findings)
     {
         var hottest = log.Readings.MaxBy(r => r.Kiln.DegreesCelsius);
         if (hottest.Kiln.DegreesCelsius > load.Schedule.Top.DegreesCelsius + HotDegrees)
         {
             findings.Add(Catalogue.LogOverTop.At(
-                Subject.Book, Findings.Say.Celsius(hottest.Kiln), log.When(hottest.After), Findings.Say.Celsius(load.Schedule.Top)));
+                Subject.Book, unit.Say(hottest.Kiln), log.When(hottest.After), unit.Say(load.Schedule.Top)));
         }
     }
 

@@ -6,23 +6,21 @@ namespace CastBook.Planning.Clock;
 /// <param name="Steps">Their steps, counted from the part's begin.</param>
 internal sealed record MixingPart(IReadOnlyList<ClockStep> Steps) : NightPart(Steps)
 {
-    // An open mould dries half way after a day.
-    private static readonly Duration DriesAfter = Duration.FromHours(24);
-
     /// <summary>When the last mould is filled, in minutes.</summary>
     public double Filled { get; } = Steps.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? 0;
 
-    /// <summary>The mixes of loads whose moulds would stand for more than a day, by load; a mix that fills moulds of other loads too cannot wait.</summary>
+    /// <summary>The mixes of loads whose moulds would stand for longer than they keep, by load; a mix that fills moulds of other loads too cannot wait.</summary>
     /// <param name="night">The night with all mixes made in one go.</param>
     /// <param name="loads">The loads that may wait.</param>
-    public Dictionary<int, MixingPart> LateOnes(TimedNight night, IEnumerable<KilnLoad> loads)
+    /// <param name="keep">How long moulds keep.</param>
+    public Dictionary<int, MixingPart> LateOnes(TimedNight night, IEnumerable<KilnLoad> loads, Duration keep)
     {
         var late = new Dictionary<int, MixingPart>();
         foreach (var load in loads)
         {
             var own = Steps.Where(s => s.Mix is not null && s.Flasks.Any(load.Flasks.Contains)).ToList();
             if (own.Count > 0 && own.TrueForAll(s => s.Flasks.All(load.Flasks.Contains))
-                && night.Steps.Any(s => s.Kind == ClockStepKind.Set && s.Load == load.Number && s.Takes > DriesAfter))
+                && night.Steps.Any(s => s.Kind == ClockStepKind.Set && s.Load == load.Number && s.Takes > keep))
             {
                 late[load.Number] = Chained(own);
             }

@@ -4,8 +4,8 @@ namespace CastBook.Planning.Clock;
 
 /// <summary>Puts the parts of a night on the clock, and lengthens the set or the timer's wait where that keeps hands within their hours.</summary>
 /// <remarks>
-/// Nothing is ever shortened. Waits are tried in steps of a quarter of an hour: the set may last a day, for an open mould dries
-/// after that, and a loaded cold kiln may wait half a day for its timer. Minutes count from the hour that was asked for.
+/// Nothing is ever shortened. Waits are tried in steps of a quarter of an hour: the set may last a day, after
+/// which the hours of people are the same again, and a loaded cold kiln may wait half a day for its timer. Minutes count from the hour that was asked for.
 /// </remarks>
 internal sealed class NightTiming
 {
@@ -17,6 +17,7 @@ internal sealed class NightTiming
     private readonly ClockQuestion? question;
     private readonly WorkingHours? hours;
     private readonly double setMinutes;
+    private readonly Duration keep;
     private readonly MixingPart mixing;
     private readonly List<LoadParts> loads;
 
@@ -24,12 +25,14 @@ internal sealed class NightTiming
     /// <param name="parts">Makes the parts.</param>
     /// <param name="loads">The kiln loads.</param>
     /// <param name="set">The least set.</param>
+    /// <param name="keep">How long moulds keep before the kiln.</param>
     /// <param name="question">The hour that was asked for.</param>
     /// <param name="hours">The hours in which somebody is there; missing where it is always so.</param>
-    public NightTiming(NightParts parts, IReadOnlyList<KilnLoad> loads, Duration set, ClockQuestion? question, WorkingHours? hours)
+    public NightTiming(NightParts parts, IReadOnlyList<KilnLoad> loads, Duration set, Duration keep, ClockQuestion? question, WorkingHours? hours)
     {
         this.question = question;
         this.hours = hours;
+        this.keep = keep;
         mixing = new MixingPart(parts.Mixing().Steps);
         setMinutes = mixing.Steps.Count == 0 ? 0 : set.Minutes;
         this.loads = [.. loads.Select(l => new LoadParts(l, parts.BeforeKiln(l), parts.Burnout(l), parts.Pours(l)))];
@@ -40,7 +43,7 @@ internal sealed class NightTiming
     public TimedNight Plan(double later)
     {
         var night = Plan(later, mixing, [])!;
-        return mixing.LateOnes(night, loads.Skip(1).Select(l => l.Load)) is { Count: > 0 } late && mixing.Without(late.Values) is { Steps.Count: > 0 } tonight
+        return mixing.LateOnes(night, loads.Skip(1).Select(l => l.Load), keep) is { Count: > 0 } late && mixing.Without(late.Values) is { Steps.Count: > 0 } tonight
             ? Plan(later, tonight, late) ?? night
             : night;
     }

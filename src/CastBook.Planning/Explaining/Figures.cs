@@ -8,6 +8,10 @@ internal static class Figures
 {
     private const string Digits = "#,0.###";
 
+    /// <summary>A factor near one.</summary>
+    /// <param name="factor">Any ratio.</param>
+    public static string Factor(Ratio factor) => factor.DecimalFractions.ToString("0.####", CultureInfo.InvariantCulture);
+
     /// <summary>A mass in grams.</summary>
     /// <param name="mass">Any mass.</param>
     public static string Grams(Mass mass) => Plain(mass.Grams) + " g";

@@ -119,6 +119,7 @@ internal sealed class FlaskAccounts
             AccountInput.Reckoned("burnt out as", work.StonesIn ? "stones in" : work.Kind == Casting.Patterns.PatternKind.Wax ? "wax" : "resin", "the materials of its pieces"),
         ];
         const string Range = "kilns that follow the schedule; set, hold and soak are never shortened";
+        var unit = shop.Settings.Units.Temperature;
         return loads.FirstOrDefault(l => l.Flasks.Contains(letter)) is not { } load
             ? new("Burnout", $"the stages of \"{schedule.Name}\", ways and holds", string.Join(" + ", StageHours.Of(schedule)), total.Hours, "h") { Inputs = inputs, ValidFor = Range }
             : new(
@@ -129,7 +130,7 @@ internal sealed class FlaskAccounts
                 [
                     .. inputs,
                     AccountInput.Reckoned("kiln load", string.Join(' ', load.Flasks), "the flasks that stand in the kiln together; they run the longest of their schedules"),
-                    AccountInput.Reckoned("kiln cools", $"{Figures.Plain(load.CoolsDegreesPerHour)} °C/h", "the Kilns sheet, or 100 where it does not say"),
+                    AccountInput.Reckoned("kiln cools", $"{unit.SayDegrees(load.CoolsDegreesPerHour)}/h", $"the Kilns sheet, or {unit.Degrees(ClockRules.UsualCooling)} where it does not say"),
                     AccountInput.Reckoned("slowest mould poured first", $"flask {load.SlowestOf(load.Pours[0])}", "the last hold is as long as its core needs, if that is longer than the schedule's"),
                 ],
                 ValidFor = Range,

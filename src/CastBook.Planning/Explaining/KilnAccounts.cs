@@ -1,11 +1,13 @@
 using CastBook.Planning.Clock;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
 
 /// <summary>How the numbers of a kiln load's programme came to be.</summary>
 /// <param name="clock">The clock.</param>
-internal sealed class KilnAccounts(NightClock clock)
+/// <param name="unit">The scale of temperatures.</param>
+internal sealed class KilnAccounts(NightClock clock, WrittenTemperature unit)
 {
     private const string Range = "kilns that follow the programme; the maker's data sheet and the shop's own kiln have the last word";
     private const string CoreRange = "a dry mould of gypsum investment, between a slow and a fast case; drying is left out";
@@ -71,7 +73,7 @@ internal sealed class KilnAccounts(NightClock clock)
             Inputs =
             [
                 AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's slowest, by its width and height"),
-                AccountInput.Reckoned("core tolerance", $"{Figures.Plain(load.Heat.ToleranceDegrees)} °C", "\"Core tolerance\" on the Shop sheet, or 20 where it does not say"),
+                AccountInput.Reckoned("core tolerance", unit.SayDegrees(load.Heat.ToleranceDegrees), $"\"Core tolerance\" on the Shop sheet, or {unit.Degrees(CoreLag.UsualDegrees)} where it does not say"),
                 Schedule(load),
             ],
             ValidFor = CoreRange,

@@ -27,7 +27,7 @@ public sealed class NightAccounts
         metal = new MetalAccounts(night, Plan);
         mixes = new MixAccounts(night.Shop.Settings, Plan.Mixes, flasks);
         clock = Plan.Clock is { } hours ? new ClockAccounts(night.Shop.Settings, hours) : null;
-        kiln = Plan.Clock is { } loads ? new KilnAccounts(loads) : null;
+        kiln = Plan.Clock is { } loads ? new KilnAccounts(loads, units.Temperature) : null;
     }
 
     /// <summary>The plan.</summary>
@@ -79,8 +79,8 @@ public sealed class NightAccounts
         AnswerField.Powder => flasks.Powder(letter),
         AnswerField.Water => flasks.Water(letter),
         AnswerField.Burnout => flasks.Burnout(letter),
-        AnswerField.MetalTemperature => PourAccounts.Metal(flasks.Flask(letter)!, flasks.Work(letter)),
-        AnswerField.FlaskTemperature => PourAccounts.Flask(flasks.Flask(letter)!, flasks.Work(letter)),
+        AnswerField.MetalTemperature => PourAccounts.Metal(flasks.Flask(letter)!, flasks.Work(letter), units.Temperature),
+        AnswerField.FlaskTemperature => PourAccounts.Flask(flasks.Flask(letter)!, flasks.Work(letter), units.Temperature),
         AnswerField.QuenchAfter => PourAccounts.Quench(flasks.Flask(letter)!, flasks.Work(letter)),
         AnswerField.Fresh => metal.Fresh(letter),
         AnswerField.Remelt => metal.Remelt(letter),

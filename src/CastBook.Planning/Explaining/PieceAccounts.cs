@@ -41,9 +41,13 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
     }
 
     private static Account OfVolume(PieceMetal metal, Volume volume, Mass each) => new(
-        "Metal each", "pattern volume × alloy density", $"{Figures.Millilitres(volume)} × {Alloy(metal)}", each.Grams, "g")
+        "Metal each", "pattern volume × alloy density" + LearntWords(metal), $"{Figures.Millilitres(volume)} × {Alloy(metal)}{LearntNumber(metal)}", each.Grams, "g")
     {
-        Inputs = [AccountInput.By("pattern volume", Figures.Millilitres(volume), Subject.Piece(metal.Piece.Id, PieceField.PatternVolume)), AlloyDensity(metal)],
+        Inputs =
+        [
+            AccountInput.By("pattern volume", Figures.Millilitres(volume), Subject.Piece(metal.Piece.Id, PieceField.PatternVolume)), AlloyDensity(metal),
+            .. Learnt(metal),
+        ],
         ValidFor = EqualVolumes,
     };
 
@@ -52,8 +56,8 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
         var supports = night.Shop.Settings.SupportsShare is { DecimalFractions: > 0 } share ? share : (Ratio?)null;
         var (words, numbers) = supports is { } cut ? (" × (1 − supports share)", $" × (1 − {Figures.Plain(cut.DecimalFractions)})") : ("", "");
         return new(
-            "Metal each", $"pattern weight{words} ÷ pattern density × alloy density",
-            $"{Figures.Grams(weight)}{numbers} ÷ {Figures.Dense(metal.Material.Density!.Value)} × {Alloy(metal)}", each.Grams, "g")
+            "Metal each", $"pattern weight{words} ÷ pattern density × alloy density{LearntWords(metal)}",
+            $"{Figures.Grams(weight)}{numbers} ÷ {Figures.Dense(metal.Material.Density!.Value)} × {Alloy(metal)}{LearntNumber(metal)}", each.Grams, "g")
         {
             Inputs =
             [
@@ -62,6 +66,7 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
                 .. supports is { } said ? [AccountInput.By("supports share", Say.Percent(said), Subject.Setting(SettingName.SupportsShare))] : Array.Empty<AccountInput>(),
                 PatternDensity(metal),
                 AlloyDensity(metal),
+                .. Learnt(metal),
             ],
             ValidFor = EqualVolumes,
         };
@@ -99,9 +104,10 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
 
         if (piece.Box is { } box)
         {
-            var thickness = box.Thickness is { } third ? $" × {Say.Millimetres(third)}" : "";
+            var size = night.Shop.Settings.Units.Length;
+            var thickness = box.Thickness is { } third ? $" × {size.Say(third)}" : "";
             inputs.Add(AccountInput.By(
-                "size", $"{Say.Millimetres(box.Length)} × {Say.Millimetres(box.Width)}{thickness}", Subject.Piece(piece.Id, PieceField.Length)));
+                "size", $"{size.Say(box.Length)} × {size.Say(box.Width)}{thickness}", Subject.Piece(piece.Id, PieceField.Length)));
         }
 
         inputs.AddRange(shares.Select(s => flasks.Flask(s.Flask)).OfType<FlaskPlan>()
@@ -168,6 +174,13 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
             _ => AccountInput.By("pattern density", value, Subject.Setting(SettingName.PatternDensity)),
         };
     }
+
+    private static string LearntWords(PieceMetal metal) => metal.Learnt is null ? "" : " × learnt from castings";
+
+    private static string LearntNumber(PieceMetal metal) => metal.Learnt is { } learnt ? $" × {Figures.Factor(learnt.Factor)}" : "";
+
+    private static IEnumerable<AccountInput> Learnt(PieceMetal metal) => metal.Learnt is not { } learnt ? []
+        : [AccountInput.Reckoned("learnt from castings", Figures.Factor(learnt.Factor), $"{Say.Count(learnt.Castings, "line", "lines")} in which Metal each was typed")];
 
     private static string Alloy(PieceMetal metal) => Figures.Dense(metal.Alloy.Known!.Density!.Value);
 

@@ -3,6 +3,7 @@ using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Pouring;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -13,16 +14,18 @@ internal static class PourAccounts
     /// <summary>The metal temperature; nothing where it is not known.</summary>
     /// <param name="plan">The flask as answered.</param>
     /// <param name="work">The flask as settled.</param>
-    public static Account? Metal(FlaskPlan plan, FlaskWork work) => plan.MetalTemperature is { } metal
+    /// <param name="unit">The scale of temperatures.</param>
+    public static Account? Metal(FlaskPlan plan, FlaskWork work, WrittenTemperature unit) => plan.MetalTemperature is { } metal
         ? OfAlloy(
-            "Metal temperature", "the alloy's own", metal.DegreesCelsius, "°C", "metal temperature", Say.Celsius(metal), work, ShopField.MetalTemperature,
+            "Metal temperature", "the alloy's own", unit.Exactly(metal), unit.Name, "metal temperature", unit.Say(metal), work, ShopField.MetalTemperature,
             work.Alloy.Row?.Alloy.MetalTemperature is not null, work.Alloy.Alloy.Sources.MetalTemperature, "this alloy as its maker made it; a data sheet that says otherwise comes first")
         : null;
 
     /// <summary>The flask temperature; nothing where it is not known.</summary>
     /// <param name="plan">The flask as answered.</param>
     /// <param name="work">The flask as settled.</param>
-    public static Account? Flask(FlaskPlan plan, FlaskWork work)
+    /// <param name="unit">The scale of temperatures.</param>
+    public static Account? Flask(FlaskPlan plan, FlaskWork work, WrittenTemperature unit)
     {
         if (plan.FlaskTemperature is not { } flask)
         {
@@ -37,7 +40,7 @@ internal static class PourAccounts
             _ => (own?.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureOrdinary, "ordinary"),
         };
         return OfAlloy(
-            "Flask temperature", $"the alloy's own for {word} sections", flask.DegreesCelsius, "°C", "flask temp " + word, Say.Celsius(flask), work, field,
+            "Flask temperature", $"the alloy's own for {word} sections", unit.Exactly(flask), unit.Name, "flask temp " + word, unit.Say(flask), work, field,
             typed is not null, work.Alloy.Alloy.Sources.FlaskTemperature, $"{word} sections, as the finest and heaviest sections of its pieces say");
     }
 

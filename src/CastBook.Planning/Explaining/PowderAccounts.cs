@@ -83,10 +83,10 @@ internal sealed class PowderAccounts(PowderInputs inputs)
         };
     }
 
-    private static AccountInput Inside(FlaskWork work) => work.Size.Size is { Holds: { } holds }
+    private AccountInput Inside(FlaskWork work) => work.Size.Size is { Holds: { } holds }
         ? AccountInput.By("flask inside", Figures.Millilitres(holds), SizeField(work, ShopField.Holds))
         : AccountInput.By(
-            "flask inside", $"{Say.Millimetres(work.Size.Size.InsideDiameter!.Value)} × {Say.Millimetres(work.Size.Size.Height!.Value)}", SizeField(work, ShopField.InsideDiameter));
+            "flask inside", $"{inputs.Length.Say(work.Size.Size.InsideDiameter!.Value)} × {inputs.Length.Say(work.Size.Size.Height!.Value)}", SizeField(work, ShopField.InsideDiameter));
 
     private static Subject SizeField(FlaskWork work, string field) => new(SubjectKind.FlaskSize, work.Size.Size.Name, field);
 }

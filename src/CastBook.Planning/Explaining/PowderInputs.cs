@@ -25,6 +25,9 @@ internal sealed class PowderInputs(Settings settings, PowderChoice powder)
     /// <summary>The unit in which powder is written.</summary>
     public WrittenMass Unit => settings.Units.Powder;
 
+    /// <summary>The unit of lengths.</summary>
+    public WrittenLength Length => settings.Units.Length;
+
     /// <summary>The density with its source.</summary>
     public AccountInput OfDensity() =>
         Of("powder density", Figures.Dense(Density), ShopField.PowderDensity, powder.Row?.PowderDensity is not null, "between those of its published components");

@@ -43,7 +43,14 @@ public static partial class Catalogue
         "moulds-stand-long", Severity.Check,
         "The moulds {0} stand for {1} h before they go into the kiln.",
         "An open mould dries half way after a day and cracks.",
-        "Bag them damp, or mix their load later{2}.");
+        "Bag them damp and type yes as \"Kept damp\" on the Shop sheet, or mix their load later{2}.");
+
+    /// <summary>Moulds that are kept damp and stand for more than a week.</summary>
+    public static FindingKind DampMouldsStandLong { get; } = new(
+        "damp-moulds-stand-long", Severity.Check,
+        "The moulds {0} stand for {1} h before they go into the kiln.",
+        "Kept damp, moulds keep about a week.",
+        "Mix their load later{2}.");
 
     /// <summary>Beside a step stands something that is no hour.</summary>
     public static FindingKind DoneHourUnreadable { get; } = new(
@@ -131,7 +138,7 @@ public static partial class Catalogue
     /// <summary>A stage that the kiln did not reach.</summary>
     public static FindingKind LogStageNotReached { get; } = new(
         "log-stage-not-reached", Severity.Check,
-        "By its log the kiln did not reach stage {0}, {1}: it came to {2}, {3} °C away; the core of flask {4} had then by estimate between {5}.",
+        "By its log the kiln did not reach stage {0}, {1}: it came to {2}, {3} away; the core of flask {4} had then by estimate between {5}.",
         "What that stage is for did not happen: water, wax or carbon is still in the mould, or it is not at its casting temperature.",
         "While the moulds are in the kiln, bring it to {1} and hold it there {6}; if it cannot, look at its elements and sensor.");
 

@@ -15,7 +15,7 @@ public static partial class Catalogue
         "weight-missing", Severity.Stop,
         "There is neither a weight nor a volume.",
         "The metal follows from one of them.",
-        "Type the weight in grams, or the pattern's volume in ml.");
+        "Type the weight, or the pattern's volume, in the unit of its heading.");
 
     /// <summary>A row names no alloy.</summary>
     public static FindingKind AlloyMissing { get; } = new(
@@ -106,60 +106,6 @@ public static partial class Catalogue
         "The two differ 9 to 20 times, so no metal is worked out from a weight until this is answered.",
         "Type \"pattern\" or \"finished metal\" as \"Weights are of\" on the Shop sheet.");
 
-    /// <summary>A pattern material has no density.</summary>
-    public static FindingKind PatternDensityMissing { get; } = new(
-        "pattern-density-missing", Severity.Stop,
-        "No density is known for {0}.",
-        "{1}",
-        "Weigh a solid cube of it, divide by its measured volume, and type the result as {2}.");
-
-    /// <summary>A density learnt from a test cube.</summary>
-    public static FindingKind DensityFromCube { get; } = new(
-        "density-from-cube", Severity.Note,
-        "The density of {0}, {1}, is learnt from its test cube.",
-        "", "To change it, type the density on the Materials sheet.");
-
-    /// <summary>A density that no pattern material has.</summary>
-    public static FindingKind PatternDensityImpossible { get; } = new(
-        "pattern-density-impossible", Severity.Stop,
-        "A density of {1} is given for {0}, which no wax or resin has.",
-        "The metal follows from it.",
-        "Correct {2}, in g/cm³: about 1. Until then it counts as not given.");
-
-    /// <summary>The test cube tells another density than the sheet gives.</summary>
-    public static FindingKind CubeDiffers { get; } = new(
-        "cube-differs", Severity.Check,
-        "The Materials sheet gives {1} for {0}; its test cube tells {2}.",
-        "More than 3 % apart, and the metal follows from it. The density given was used.",
-        "Weigh and measure the cube again, or clear the density to use the cube's.");
-
-    /// <summary>A test cube that no pattern material can be.</summary>
-    public static FindingKind CubeUnlikely { get; } = new(
-        "cube-unlikely", Severity.Check,
-        "The test cube of {0} tells {1}; such material runs from {2} to {3}.",
-        "The metal follows from it.",
-        "Weigh and measure the cube again: it must be solid, and its edge is what a caliper reads.");
-
-    /// <summary>A material's name fits several materials of the shop.</summary>
-    public static FindingKind MaterialAmbiguous { get; } = new(
-        "material-ambiguous", Severity.Stop,
-        "{0} can mean {1}.",
-        "They differ in density, and the metal follows from it.",
-        "Type one of these names in the list.");
-
-    /// <summary>A material's name fits only one material of the shop.</summary>
-    public static FindingKind MaterialTakenAs { get; } = new(
-        "material-taken-as", Severity.Note,
-        "\"{0}\" is taken as \"{1}\", the only such material on the Materials sheet.",
-        "", "To change it, type another name in the list.");
-
-    /// <summary>A material's name is not known.</summary>
-    public static FindingKind MaterialUnknown { get; } = new(
-        "material-unknown", Severity.Stop,
-        "No pattern material is called {0}.",
-        "The metal follows from its density.",
-        "Type the name you mean (the nearest are {1}), or add the material with its density to the Materials sheet.");
-
     /// <summary>An alloy's name means several alloys.</summary>
     public static FindingKind AlloyAmbiguous { get; } = new(
         "alloy-ambiguous", Severity.Stop,
@@ -185,7 +131,7 @@ public static partial class Catalogue
         "sizes-or-per-tree-missing", Severity.Stop,
         "There is neither length and width nor how many fit a tree.",
         "Without one of them nobody can say what fits a flask.",
-        "Type length (from the gate outwards) and width in mm, or how many fit a tree in \"Per tree\"; a usual number for all such pieces goes under \"Per tree\" on the Flasks sheet.");
+        "Type length (from the gate outwards) and width, or how many fit a tree in \"Per tree\"; a usual number for all such pieces goes under \"Per tree\" on the Flasks sheet.");
 
     /// <summary>A number per tree of the flask size stood in for sizes.</summary>
     public static FindingKind PerTreeOfFlask { get; } = new(
@@ -228,27 +174,6 @@ public static partial class Catalogue
         "{0} of {1} hang in trees that are built, but the quantity is {2}.",
         "Only the quantity was counted.",
         "Correct the quantity, or the Flask column if the tree was built otherwise.");
-
-    /// <summary>Printed colder than the material allows.</summary>
-    public static FindingKind PrintedTooCold { get; } = new(
-        "printed-too-cold", Severity.Check,
-        "Printed at {0}, but {1} wants at least {2}.",
-        "Parts printed too cold may be soft or cured unevenly.",
-        "Look at the parts before they go on a tree, or correct the cell.");
-
-    /// <summary>Washed longer than the material allows.</summary>
-    public static FindingKind WashedTooLong { get; } = new(
-        "washed-too-long", Severity.Check,
-        "Washed {0}, but {1} allows {2} at most.",
-        "A long wash draws wax out of the surface and swells fine sections.",
-        "Look at the parts before they go on a tree, or correct the cell.");
-
-    /// <summary>Cured for less than the material wants.</summary>
-    public static FindingKind CuredTooShort { get; } = new(
-        "cured-too-short", Severity.Check,
-        "Cured {0} a side, but {1} wants {2}.",
-        "Half-cured resin reacts with the investment and leaves a rough skin.",
-        "Cure the parts again, or correct the cell.");
 
     /// <summary>A piece is too thin here and too thick there for one flask temperature.</summary>
     public static FindingKind SectionsFarApart { get; } = new(

@@ -48,6 +48,7 @@ public static class ShopField
     public const string MadeOf = "madeOf";
     public const string PrintAtLeast = "printAtLeast";
     public const string WashAtMost = "washAtMost";
+    public const string BathAtMost = "bathAtMost";
     public const string CureEachSide = "cureEachSide";
     public const string WaterPer100 = "waterPer100";
     public const string PowderDensity = "powderDensity";

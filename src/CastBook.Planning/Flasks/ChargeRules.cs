@@ -69,7 +69,7 @@ internal sealed class ChargeRules(Settings settings)
     public void Note(KnownAlloy alloy, Assumptions assumed)
     {
         Unless(settings.ButtonShare is not null, SettingName.ButtonShare, Findings.Say.Percent(Button.UsualShare));
-        Unless(settings.ButtonAtLeast is not null, SettingName.ButtonAtLeast, Findings.Say.Millilitres(Button.UsualLeast));
+        Unless(settings.ButtonAtLeast is not null, SettingName.ButtonAtLeast, settings.Units.Water.SayFinely(Button.UsualLeast));
         Unless(settings.MeltLoss is not null || alloy.Row?.Loss is not null, SettingName.MeltLoss, Findings.Say.Percent(Charge.UsualLoss));
         Unless(settings.ChargeStep is not null, SettingName.ChargeStep, settings.Units.Metal.SayExactly(step));
 

@@ -58,7 +58,7 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
 
         if (chosen.Change is { IsKept: true } change)
         {
-            findings.Add(Catalogue.PiecesKeptInFlasks.At(Subject.Setting(SettingName.WhenLittleChanged), change.Words));
+            findings.Add(Catalogue.PiecesKeptInFlasks.At(Subject.Setting(SettingName.WhenLittleChanged), change.Words(findings.Units.Water)));
         }
 
         return new(chosen.Flasks, shared.LeastFlasks, allPlaced)

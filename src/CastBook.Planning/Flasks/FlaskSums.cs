@@ -155,14 +155,14 @@ internal sealed class FlaskSums(
         if (crucibles.Largest(work.Alloy) is { } usable && melt > usable * (1 + PieceShape.Dust))
         {
             findings.Add(Catalogue.ChargeOverCrucible.At(
-                Subject.Flask(work.Letter), work.Letter, findings.Units.Metal.Say(charge), Say.Millilitres(melt), work.Alloy.Name, Say.Millilitres(usable)));
+                Subject.Flask(work.Letter), work.Letter, findings.Units.Metal.Say(charge), findings.Units.Water.SayFinely(melt), work.Alloy.Name, findings.Units.Water.SayFinely(usable)));
         }
 
         var button = charges.ButtonOf(weighed ?? work.Tree);
         if (work.Size.Size.Cup is { } cup && !ChargeRules.Fits(button, cup))
         {
             findings.Add(Catalogue.ButtonOverCup.At(
-                Subject.Flask(work.Letter), work.Letter, Say.Millilitres(button), Say.Millilitres(cup)));
+                Subject.Flask(work.Letter), work.Letter, findings.Units.Water.SayFinely(button), findings.Units.Water.SayFinely(cup)));
         }
     }
 

@@ -69,14 +69,15 @@ internal sealed class HangingRules
     /// <param name="assumed">Takes the notes.</param>
     public void Note(Piece piece, Assumptions assumed)
     {
+        var unit = assumed.Units.Length;
         if (!AreGatesIn(piece) && piece.Gate?.Diameter is null && settings.GateDiameter is null)
         {
-            assumed.Use(SettingName.GateDiameter, "3 mm");
+            assumed.Use(SettingName.GateDiameter, unit.Say(Length.FromMillimeters(UsualGateDiameterMm)));
         }
 
         if (piece.Gate?.Length is null && settings.GateLength is null)
         {
-            assumed.Use(SettingName.GateLength, "4 to 7 mm, whichever hangs more");
+            assumed.Use(SettingName.GateLength, $"{unit.OnTheTree(Length.FromMillimeters(ShortGateMm))} to {unit.OnTheTree(Length.FromMillimeters(LongGateMm))} {unit.Name}, whichever hangs more");
         }
 
         if (piece.Box is null)
@@ -86,7 +87,7 @@ internal sealed class HangingRules
 
         if (settings.GapBetweenPieces is null)
         {
-            assumed.Use(SettingName.GapBetweenPieces, "3 mm");
+            assumed.Use(SettingName.GapBetweenPieces, unit.Say(Length.FromMillimeters(UsualGapMm)));
         }
 
         if (settings.GateAngle is null)

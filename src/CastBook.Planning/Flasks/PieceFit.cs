@@ -108,14 +108,14 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
         var charge = room.Charge(size, piece.Alloy, piece.MetalMl);
         return Catalogue.PieceOverCrucible.At(
             Subject.Piece(piece.Id), Say.Name(piece.Metal.Piece), findings.Units.Metal.Say(charge),
-            Say.Millilitres(charge / piece.Alloy.Density!.Value), piece.Alloy.Name, Say.Millilitres(usable));
+            findings.Units.Water.SayFinely(charge / piece.Alloy.Density!.Value), piece.Alloy.Name, findings.Units.Water.SayFinely(usable));
     }
 
     private Finding CupTooSmall(TreePiece piece, UsableSize size) =>
         Catalogue.CupTooSmall.At(
             [new Subject(SubjectKind.FlaskSize, size.Size.Name, ShopField.Cup), Subject.Piece(piece.Id)], size.Size.Name,
-            Say.Millilitres(size.Size.Cup!.Value),
-            Say.Millilitres(room.Button(size, piece.MetalMl)));
+            findings.Units.Water.SayFinely(size.Size.Cup!.Value),
+            findings.Units.Water.SayFinely(room.Button(size, piece.MetalMl)));
 
     private string Millimetres(double mm) => findings.Units.Length.Say(Length.FromMillimeters(mm));
 }

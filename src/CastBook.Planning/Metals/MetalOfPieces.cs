@@ -7,7 +7,12 @@ using UnitsNet;
 namespace CastBook.Planning.Metals;
 
 /// <summary>Works out the metal of each row that is asked for.</summary>
-internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook materials, FindingList findings)
+/// <param name="night">The night.</param>
+/// <param name="alloys">Its alloys.</param>
+/// <param name="materials">Its pattern materials.</param>
+/// <param name="findings">Takes what is found.</param>
+/// <param name="lessons">What weighed castings taught.</param>
+internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook materials, FindingList findings, CastingLessons lessons)
 {
     private readonly WeightMeaning meaning =
         night.WeightsAreOf != WeightMeaning.Unknown ? night.WeightsAreOf : night.Shop.Settings.WeightsAreOf;
@@ -32,6 +37,12 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
     /// <param name="all">The metal of every row; nothing for the others.</param>
     public static IEnumerable<PieceMetal> Asked(IReadOnlyList<PieceMetal?> all) => all.OfType<PieceMetal>();
 
+    /// <summary>Whether a row's metal follows from a pattern, and not from an earlier casting.</summary>
+    /// <param name="piece">The row.</param>
+    public bool IsOfPattern(Piece piece) => piece.PatternVolume is not null || (piece.Weight is not null && MeaningOf(piece) == WeightMeaning.Pattern);
+
+    private WeightMeaning MeaningOf(Piece piece) => piece.WeightIsOf != WeightMeaning.Unknown ? piece.WeightIsOf : meaning;
+
     private PieceMetal Of(Piece piece)
     {
         Missing(piece);
@@ -41,7 +52,7 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         var metal = new PieceMetal(piece, alloy, material);
         var worked = piece.PatternVolume is { } volume ? FromVolume(metal, volume)
             : piece.Weight is not { } weight ? metal
-            : (piece.WeightIsOf != WeightMeaning.Unknown ? piece.WeightIsOf : meaning) switch
+            : MeaningOf(piece) switch
             {
                 WeightMeaning.Pattern => FromPattern(metal, weight),
                 WeightMeaning.FinishedMetal => FromFinished(metal, weight),
@@ -73,7 +84,9 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         metal.PatternMass = metal.Piece.Weight is { } weight && metal.Material.Density is null ? OnTheTree(weight) : volume * metal.Material.Density;
         if (metal.Alloy.Known?.Density is { } density)
         {
-            return Exactly(metal, volume * density);
+            metal.Learnt = lessons.For(metal);
+            metal.VolumeEach = volume * (metal.Learnt?.Factor.DecimalFractions ?? 1);
+            return Exactly(metal, metal.VolumeEach.Value * density);
         }
 
         (metal.Least, metal.Most) = (volume * metal.Alloy.Least, volume * metal.Alloy.Most);

@@ -1,3 +1,4 @@
+using CastBook.Casting.Patterns;
 using CastBook.Planning.Patterns;
 using UnitsNet;
 
@@ -47,6 +48,9 @@ internal sealed class PieceMetal(Piece piece, AlloyAnswer alloy, KnownMaterial m
 
     /// <summary>Mass of one pattern; missing where it cannot be known.</summary>
     public Mass? PatternMass { get => PlainNumber.Mass(patternGrams); set => patternGrams = PlainNumber.Of(value); }
+
+    /// <summary>What weighed castings taught, where the metal follows from it.</summary>
+    public CastingFactor? Learnt { get; set; }
 
     /// <summary>True when only the material's density is missing.</summary>
     public bool WantsDensity { get; set; }

@@ -28,6 +28,12 @@ internal static class PrintLimits
                 Subject.Piece(piece.Id, PieceField.Washed), Say.Minutes(washed), material.Said, Say.Minutes(most)));
         }
 
+        if ((print.LongestBath ?? print.Washed) is { } bath && row.BathAtMost is { } each && bath > each)
+        {
+            findings.Add(Catalogue.BathTooLong.At(
+                Subject.Piece(piece.Id, PieceField.Washed), Say.Minutes(bath), material.Said, Say.Minutes(each)));
+        }
+
         if (print.Cured is { } cured && row.CureEachSide is { } wanted && cured < wanted)
         {
             findings.Add(Catalogue.CuredTooShort.At(

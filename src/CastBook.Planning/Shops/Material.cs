@@ -34,8 +34,11 @@ public sealed record Material
     /// <summary>The least resin temperature to print at.</summary>
     public Temperature? PrintAtLeast { get; init; }
 
-    /// <summary>The longest wash.</summary>
+    /// <summary>The longest wash, all baths together.</summary>
     public Duration? WashAtMost { get; init; }
+
+    /// <summary>The longest time in one bath of the wash.</summary>
+    public Duration? BathAtMost { get; init; }
 
     /// <summary>The least cure of each side.</summary>
     public Duration? CureEachSide { get; init; }

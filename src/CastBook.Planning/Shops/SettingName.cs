@@ -12,6 +12,9 @@ public static class SettingName
     /// <summary>Share of a pattern's weight that is supports, cut off before the tree (%).</summary>
     public const string SupportsShare = "Supports share";
 
+    /// <summary>Whether metal is corrected by castings that were weighed: <c>yes</c> or <c>no</c>.</summary>
+    public const string LearnFromCastings = "Learn from castings";
+
     /// <summary>How many to cast of each row of a list without a column for the quantity.</summary>
     public const string QuantityWhereNone = "Quantity where the list gives none";
 
@@ -107,6 +110,9 @@ public static class SettingName
 
     /// <summary>Steam before the kiln, for moulds of wax (min).</summary>
     public const string SteamDewax = "Steam dewax";
+
+    /// <summary>Whether moulds that wait for the kiln are kept damp: <c>yes</c> or <c>no</c>.</summary>
+    public const string KeptDamp = "Kept damp";
 
     /// <summary>Weighing out powder and water of a mix (min).</summary>
     public const string WeighingTakes = "Weighing a mix takes";

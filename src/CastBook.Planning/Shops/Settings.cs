@@ -16,6 +16,9 @@ public sealed record Settings
     /// <summary>Share of a pattern's weight that is supports, cut off before the tree.</summary>
     public Ratio? SupportsShare { get; init; }
 
+    /// <summary>Whether metal is corrected by castings that were weighed; missing counts as no.</summary>
+    public bool? LearnFromCastings { get; init; }
+
     /// <summary>How many to cast of each row of a list without a column for the quantity.</summary>
     public int? QuantityWhereNone { get; init; }
 
@@ -102,6 +105,9 @@ public sealed record Settings
 
     /// <summary>Steam before the kiln.</summary>
     public Duration? SteamDewax { get; init; }
+
+    /// <summary>Whether moulds that wait for the kiln are bagged damp; missing counts as no.</summary>
+    public bool? KeptDamp { get; init; }
 
     /// <summary>Weighing out powder and water of a mix.</summary>
     public Duration? WeighingTakes { get; init; }

@@ -15,6 +15,7 @@ internal static class MaterialsSheet
         new("Cube edge (mm)", 11, CellKind.Number, "The edge of that cube as a caliper reads it; 20 mm or more.") { Format = Formats.Tenths },
         new("Print at least (°C)", 11, CellKind.Number, "The coldest resin that prints well, from the maker's data sheet.") { Format = Formats.Whole },
         new("Wash at most (min)", 11, CellKind.Number, "The longest wash, all baths together."),
+        new("Each bath at most (min)", 11, CellKind.Number, "The longest time in one bath of the wash."),
         new("Cure each side (min)", 11, CellKind.Number, "The shortest cure of each side."),
     ]);
 }

@@ -42,7 +42,7 @@ internal static class PiecesSheet
     private static ShopColumn[] Handling() =>
     [
         new("Printed at (°C)", 9, CellKind.Number, "Temperature of the resin while printing.") { Format = Formats.Whole },
-        new("Washed (min)", 8.5, CellKind.Number, "Time in the wash, all baths together."),
+        new("Washed (min)", 8.5, CellKind.Either, "Time in the wash; of several baths each, such as 1.5 + 1.5."),
         new("Cured (min)", 7.5, CellKind.Number, "Cure of each side."),
         new("Due", 12.5, CellKind.Day, "The day it must be ready, such as 4 Dec 2026.") { Format = Formats.Day },
         new("Night", 10, CellKind.Words,

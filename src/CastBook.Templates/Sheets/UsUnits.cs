@@ -18,6 +18,8 @@ internal static class UsUnits
         new("(mm)", "(in)", Formats.Hundredths, mm => Rounded(mm / MillimetresPerInch, 0.25)),
     ];
 
+    private static readonly UnitChange OfCaliper = new("(mm)", "(in)", Formats.Thousandths, mm => Rounded(mm / MillimetresPerInch, 0.001));
+
     /// <summary>Headings that change otherwise than their unit does elsewhere.</summary>
     private static readonly Dictionary<string, UnitChange> Special = new(StringComparer.Ordinal)
     {
@@ -41,7 +43,7 @@ internal static class UsUnits
         ("near 573 °C (quartz) or from 200 to 270 °C", "near 1063 °F (quartz) or from 390 to 520 °F"),
     ];
 
-    private static readonly (string Metric, string Us)[] Names = [("75 × 100", "3 × 4"), ("90 × 125", "3.5 × 5")];
+    private static readonly (string Metric, string Us)[] Names = [("75 × 100", "3 × 4"), ("90 × 125", "3.5 × 5"), ("band, 5 mm", "band, 0.2 in")];
 
     // A step is typed in the unit of the scale, which is that of the answers.
     private static readonly Dictionary<string, string> StepUnits = new(StringComparer.Ordinal) { [SettingName.ChargeStep] = "dwt", [SettingName.PowderStep] = "lb" };
@@ -53,6 +55,7 @@ internal static class UsUnits
         [SettingName.MetalIn] = WrittenMass.Pennyweight.Name,
         [SettingName.PowderIn] = WrittenMass.Pound.Name,
         [SettingName.TemperaturesIn] = WrittenTemperature.Fahrenheit.Name,
+        [SettingName.LengthsIn] = WrittenLength.Inch.Name,
     };
 
     private static UnitChange TroyOunces => new("(g)", "(ozt)", Formats.Tenths, g => Rounded(g / GramsPerTroyOunce, 0.1));
@@ -73,11 +76,11 @@ internal static class UsUnits
     private static string? Unit(SheetSpec spec, IReadOnlyList<object?> row, int column) =>
         spec.Name == SettingsSheet.Name && spec.Columns[column].Heading == SettingsSheet.UnitHeading ? StepUnits.GetValueOrDefault((string)row[0]!) : null;
 
-    // A caliper reads pieces and test cubes in millimetres here too.
+    // A test cube of 20 mm is read in millimetres here too: a tenth of one is a percent and a half of its density.
     private static UnitChange? ChangeOf(SheetSpec spec, ShopColumn column) =>
         Special.GetValueOrDefault(column.Heading)
-        ?? Changes.FirstOrDefault(c => column.Heading.EndsWith(c.Metric, StringComparison.Ordinal)
-            && (c.Metric != "(mm)" || spec.Name is FlasksSheet.Name or KilnsSheet.Name or SchedulesSheet.Name));
+        ?? (spec.Name == PiecesSheet.Name && column.Heading.EndsWith(OfCaliper.Metric, StringComparison.Ordinal) ? OfCaliper
+            : Changes.FirstOrDefault(c => column.Heading.EndsWith(c.Metric, StringComparison.Ordinal) && (c.Metric != "(mm)" || spec.Name != MaterialsSheet.Name)));
 
     private static ShopColumn Column(ShopColumn column, UnitChange? change)
     {

@@ -58,7 +58,8 @@ public static partial class BookFile
     /// <param name="path">The workbook.</param>
     /// <param name="settings">What <c>castbook.json</c> and the environment say.</param>
     /// <exception cref="BookRefusedException">The workbook cannot be read.</exception>
-    public static Planning.NightPlan PlanBurnout(string path, BookSettings settings)
+    /// <returns>The plan, and the units in which the shop wants its answers.</returns>
+    public static (Planning.NightPlan Plan, Planning.Shops.ShopUnits Units) PlanBurnout(string path, BookSettings settings)
     {
         using var book = OpenSource(Resolve(path));
         return BookFiller.PlanBurnout(book, Path.GetFileName(path), settings);

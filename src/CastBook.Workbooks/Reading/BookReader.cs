@@ -55,8 +55,9 @@ public static class BookReader
         var tonight = settings.Night is { } night
             ? shop.Shop with { Settings = shop.Shop.Settings with { Night = NightName.Of(night) } }
             : shop.Shop;
-        var aboutClock = new List<Finding>();
-        var clock = ClockReader.Read(settings, tonight.Settings, aboutClock);
+        var more = new List<Finding>();
+        tonight = tonight with { Settings = UnitsOfBook.Fill(tonight.Settings, lists.Lists, shop.Columns, more) };
+        var clock = ClockReader.Read(settings, tonight.Settings, more);
         return new BookReading
         {
             Package = package,
@@ -80,7 +81,7 @@ public static class BookReader
             Origins = settings.Night is { } asked
                 ? new Dictionary<string, SettingOrigin>(shop.Origins, StringComparer.OrdinalIgnoreCase) { [SettingName.Night] = new(asked, "the command line") }
                 : shop.Origins,
-            Findings = [.. lists.Findings, .. shop.Findings, .. aboutClock, .. UnknownColumns(settings)],
+            Findings = [.. lists.Findings, .. shop.Findings, .. more, .. UnknownColumns(settings)],
         };
     }
 

@@ -25,7 +25,7 @@ public static class Summary
         if (plan.Flasks.Count > 0)
         {
             lines.Add(Flasks(plan));
-            lines.AddRange(Change(plan));
+            lines.AddRange(Change(plan, units.Water));
         }
 
         if (plan.Metal.Any(m => m.PiecesIfFinished is not null))
@@ -64,13 +64,13 @@ public static class Summary
         return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {plan.Flasks.Count} {(plan.Flasks.Count == 1 ? "flask" : "flasks")} ({worth})");
     }
 
-    private static IEnumerable<string> Change(NightPlan plan)
+    private static IEnumerable<string> Change(NightPlan plan, WrittenVolume unit)
     {
         if (plan.Change is { } change)
         {
             var isForced = !change.IsKept && change.FlasksSaved == 0 && change.InvestmentSaved <= Volume.Zero;
-            yield return change.IsKept ? $"nothing moves; planned afresh, {change.Words} (\"When little changed\": best)"
-                : isForced ? change.Words : $"{change.Words} (\"When little changed\": keep leaves them)";
+            yield return change.IsKept ? $"nothing moves; planned afresh, {change.Words(unit)} (\"When little changed\": best)"
+                : isForced ? change.Words(unit) : $"{change.Words(unit)} (\"When little changed\": keep leaves them)";
         }
     }
 

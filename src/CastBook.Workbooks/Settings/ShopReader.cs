@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Reading.Values;
 
@@ -16,6 +17,7 @@ internal sealed class ShopReader(
 
     private readonly Dictionary<string, SheetPart> sheets = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, SettingOrigin> origins = new(StringComparer.OrdinalIgnoreCase);
+    private readonly List<FieldColumn> columns = [];
     private readonly List<Finding> findings = [];
 
     /// <summary>Reads all there is.</summary>
@@ -39,7 +41,10 @@ internal sealed class ShopReader(
             Schedules = OfBoth(ShopSheet.Schedules, below, (book, under) => ScheduleRows.Read(book, cells, below, under)),
             Settings = Settings(below),
         };
-        return new ShopReading(shop, Trees(), sheets, origins, findings);
+        return new ShopReading(shop, Trees(), sheets, origins, findings)
+        {
+            Columns = [.. columns, .. below?.Tables.Values.SelectMany(t => t.Fields.Values) ?? []],
+        };
     }
 
     /// <summary>Reads it as a shop file of that name, whose lines are read with those of a book.</summary>
@@ -117,6 +122,7 @@ internal sealed class ShopReader(
         if (table is not null)
         {
             sheets[sheet.Name] = part;
+            columns.AddRange(table.Fields.Values);
         }
 
         return table;

@@ -2,6 +2,7 @@ using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Headings;
 
 namespace CastBook.Workbooks.Settings;
 
@@ -13,4 +14,8 @@ namespace CastBook.Workbooks.Settings;
 /// <param name="Findings">What was found.</param>
 internal sealed record ShopReading(
     Shop Shop, IReadOnlyList<TreeInHand> Trees, IReadOnlyDictionary<string, SheetPart> Sheets,
-    IReadOnlyDictionary<string, SettingOrigin> Origins, IReadOnlyList<Finding> Findings);
+    IReadOnlyDictionary<string, SettingOrigin> Origins, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>The columns of the shop's sheets, in the book and in the shop file.</summary>
+    public required IReadOnlyList<FieldColumn> Columns { get; init; }
+}

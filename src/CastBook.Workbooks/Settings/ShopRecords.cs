@@ -83,6 +83,7 @@ internal static class ShopRecords
         CubeVolume = row.Volume(ShopField.CubeVolume),
         PrintAtLeast = row.Temperature(ShopField.PrintAtLeast),
         WashAtMost = row.Minutes(ShopField.WashAtMost),
+        BathAtMost = row.Minutes(ShopField.BathAtMost),
         CureEachSide = row.Minutes(ShopField.CureEachSide),
     };
 

@@ -106,6 +106,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.CubeVolume, Dimension.Volume, "cube volume", "test cube volume"),
         new(ShopField.PrintAtLeast, Dimension.Temperature, "print at least", "print at"),
         new(ShopField.WashAtMost, Dimension.Time, "wash at most", "wash"),
+        new(ShopField.BathAtMost, Dimension.Time, "each bath at most", "bath at most", "bath"),
         new(ShopField.CureEachSide, Dimension.Time, "cure each side", "cure"),
     ])
     {
@@ -115,7 +116,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
                 [ShopField.Kind],
                 [
                     ShopField.Density, ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume, ShopField.PrintAtLeast, ShopField.WashAtMost,
-                    ShopField.CureEachSide,
+                    ShopField.BathAtMost, ShopField.CureEachSide,
                 ]),
             new(
                 [ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume],

@@ -5,6 +5,7 @@ using CastBook.Casting.Pouring;
 using CastBook.Planning;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Settings;
 
@@ -17,6 +18,7 @@ internal static class ShopWords
     public const string Meanings = "pattern or finished metal";
     public const string Inclusions = "piece alone or gates too";
     public const string Stabilities = "keep or best";
+    public const string YesNo = "yes or no";
     public const string StepsOfHands = "some of mix, base off, load, pour and quench, with commas";
     public const string StepsAlone = "steam or burnout";
     public const string Silicas = "quartz, cristobalite or both";
@@ -80,6 +82,8 @@ internal static class ShopWords
         "BEST" or "AFRESH" or "SEARCHAFRESH" => Planning.Shops.Stability.Best,
         _ => null,
     };
+
+    public static bool? YesOrNo(string text) => CellWords.Yes.Contains(text.Trim()) ? true : CellWords.No.Contains(text.Trim()) ? false : null;
 
     private static readonly string[] UnitWords =
         ["grams", "kilograms", "troy oz", "troy ounces", "pennyweights", "pounds", "ounces", "millilitres", "US fl oz", "celsius", "fahrenheit", "millimetres", "inches"];

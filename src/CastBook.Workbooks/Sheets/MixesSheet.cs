@@ -88,7 +88,9 @@ internal static class MixesSheet
             yield return $"Steam: {CellNumbers.Minutes(steam):0} min, moulds of wax only; then straight into a kiln at {units.Say(150)}, ten minutes in the open at most.";
         }
 
-        yield return "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.";
+        yield return context.Reading.Night.Shop.Settings.KeptDamp == true
+            ? "Bag the moulds damp as soon as they have set: so they keep a week. One that stands open for more than a day dries half way and cracks."
+            : "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.";
     }
 
     private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, SheetContext context, KeptCells kept)

@@ -1,16 +1,34 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Settings;
 
 namespace CastBook.Workbooks.Sheets;
 
 /// <summary>A column of a sheet with questions.</summary>
-/// <param name="Heading">Its heading.</param>
+/// <param name="Heading">Its heading, in grams, millilitres, millimetres and degrees Celsius.</param>
 /// <param name="Field">The field it asks.</param>
 /// <param name="Width">Its width in characters.</param>
 internal sealed record QuestionColumn(string Heading, string Field, double Width)
 {
     /// <summary>The words it may be answered with; none where any may.</summary>
     public IReadOnlyList<string> Choices { get; init; } = [];
+
+    /// <summary>The heading with its unit as the shop wants it.</summary>
+    /// <param name="units">The shop's units.</param>
+    public string HeadingIn(ShopUnits units)
+    {
+        var open = Heading.LastIndexOf('(');
+        var wanted = open < 0 ? null : Heading[open..] switch
+        {
+            "(mm)" => units.Length.Name,
+            "(°C)" => units.Temperature.Name,
+            "(°C/h)" => units.Temperature.Name + "/h",
+            "(ml)" => units.Water.Name,
+            "(g)" => Field == ShopField.InStock ? units.Powder.Name : units.Metal.Name,
+            _ => null,
+        };
+        return wanted is null ? Heading : $"{Heading[..open]}({wanted})";
+    }
 }
 
 /// <summary>A sheet of the shop's as it is added to a book that lacks it: the columns that matter most, and lines to fill in.</summary>

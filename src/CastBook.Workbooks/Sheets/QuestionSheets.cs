@@ -51,7 +51,7 @@ internal static class QuestionSheets
         {
             if (Asked(form.Sheet.Kind, form.IsAskedBy) is { Count: > 0 } names)
             {
-                sheets.Add((Form(reading.Cells, form, names, freeName(form.Sheet.Name)), form.OwnName));
+                sheets.Add((Form(reading, form, names, freeName(form.Sheet.Name)), form.OwnName));
             }
         }
 
@@ -89,9 +89,10 @@ internal static class QuestionSheets
         ? [.. BuiltInAlloys.Named(name).Select(a => a.Name)]
         : [];
 
-    private static OwnedSheet Form(CellMap cells, QuestionForm form, List<string> names, string name)
+    private static OwnedSheet Form(BookReading reading, QuestionForm form, List<string> names, string name)
     {
-        var (sheet, kind) = (Begin(name, form.How, form.Columns), form.Sheet.Kind);
+        var units = reading.Night.Shop.Settings.Units;
+        var (sheet, kind, cells) = (Begin(name, form.How, [.. form.Columns.Select(c => c with { Heading = c.HeadingIn(units) })]), form.Sheet.Kind, reading.Cells);
         cells.Add(new Subject(kind, ""), new CellRef(name, HeadingRow, 1));
         var rows = form.EmptyRows > 0 ? form.EmptyRows : names.Count;
         for (var row = HeadingRow + 1; row <= HeadingRow + rows; row++)
@@ -125,12 +126,12 @@ internal static class QuestionSheets
         return sheet;
     }
 
-    private static OwnedSheet Begin(string name, string how, IReadOnlyList<QuestionColumn> columns)
+    private static OwnedSheet Begin(string name, string how, QuestionColumn[] columns)
     {
         var sheet = new OwnedSheet(name) { HeadingRow = HeadingRow, Landscape = true, Widths = [.. columns.Select(c => c.Width)] };
         sheet.Set(1, 1, name, Look.Title);
         sheet.Set(2, 1, how, Look.Small);
-        for (var column = 1; column <= columns.Count; column++)
+        for (var column = 1; column <= columns.Length; column++)
         {
             sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 ? Look.FirstHeading : columns[column - 1].Field.Length == 0 ? Look.Heading : Look.NumberHeading);
         }

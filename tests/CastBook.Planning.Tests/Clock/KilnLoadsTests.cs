@@ -90,6 +90,33 @@ public sealed class KilnLoadsTests
 
         plan.The("moulds-stand-long").Text().ShouldBe(
             "The moulds E, F and G stand for 39 h before they go into the kiln. An open mould dries half way after a day and cracks. "
-            + "Bag them damp, or mix their load later; part mix 1 and 2 for that, which fill moulds of two loads.");
+            + "Bag them damp and type yes as \"Kept damp\" on the Shop sheet, or mix their load later; part mix 1 and 2 for that, which fill moulds of two loads.");
+    }
+
+    // A bagged mould keeps a week: the same 39 h are nothing to speak of, and mixes of a late load are made with the others.
+    [Fact]
+    public void Plan_MouldsKeptDamp_MayStandForAWeek()
+    {
+        var damp = Wrenmoor.Answered with { KeptDamp = true, MixingBowl = Volume.FromLiters(1.2) };
+        var shop = Kilned(side: 200, settings: damp) with { FlaskSizes = [Wrenmoor.Small with { Owned = 7 }] };
+
+        var plan = Plan(shop, Start(20), OneAFlask(7));
+
+        plan.Ids().ShouldNotContain("moulds-stand-long");
+        plan.Ids().ShouldNotContain("damp-moulds-stand-long");
+        plan.Clock!.Steps.Where(s => s.Kind == ClockStepKind.Mix).ShouldAllBe(s => s.Begins.Hours < 5);
+        plan.Clock.Steps.Where(s => s.Kind == ClockStepKind.Set).Max(s => s.Takes.Hours).ShouldBeInRange(24.1, 7 * 24);
+    }
+
+    // A kiln for one flask at a time takes two days over each pair.
+    [Fact]
+    public void Plan_MouldsKeptDampForMoreThanAWeek_SaysSo()
+    {
+        var damp = Wrenmoor.Answered with { KeptDamp = true };
+        var shop = Kilned(side: 130, settings: damp) with { FlaskSizes = [Wrenmoor.Small with { Owned = 20 }] };
+
+        var plan = Plan(shop, Start(20), OneAFlask(20));
+
+        plan.Findings.First(f => f.Id == "damp-moulds-stand-long").Why.ShouldBe("Kept damp, moulds keep about a week.");
     }
 }

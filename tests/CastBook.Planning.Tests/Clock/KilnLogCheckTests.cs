@@ -122,6 +122,18 @@ public sealed class KilnLogCheckTests
         burnout.Findings[0].Seen.ShouldStartWith("By its log the kiln did not reach stage 3, 732 °C: it came to 690 °C, 42 °C away; the core of flask A had then by estimate between ");
     }
 
+    // 42 °C are 76 °F, 732 °C 1,350 °F.
+    [Fact]
+    public void Compare_InFahrenheit_SaysTheSameInIt()
+    {
+        var burnout = KilnLogCheck.Compare(
+            Load, Log((0, 20), (30, 149), (120, 149), (165, 371), (240, 371), (315, 690), (420, 690), (510, 540), (575, 540)), WrittenTemperature.Fahrenheit);
+
+        burnout.Findings[0].Seen.ShouldStartWith("By its log the kiln did not reach stage 3, 1,350 °F: it came to 1,274 °F, 76 °F away; the core of flask A had then by estimate between ");
+        burnout.Findings[0].Seen.ShouldNotContain("°C");
+        burnout.Findings[0].Remedy.ShouldStartWith("While the moulds are in the kiln, bring it to 1,350 °F and hold it there");
+    }
+
     // Off from 340 min on: down to 500, back at 732 from 450 on. That is no fall to the flask's temperature.
     [Fact]
     public void Compare_KilnWasOff_IsInterrupted()

@@ -38,7 +38,7 @@ public sealed class ReplanningTests
         var plan = NightPlanner.Plan(TwoFlasks(Stability.Best));
 
         plan.Flasks.Select(f => (f.Letter, f.Size.Name, f.Pieces.Sum(p => p.Quantity))).ShouldBe([("A", "large", 36)]);
-        plan.Change!.Words.ShouldBe("6 pieces move and a flask is saved");
+        plan.Change!.Words(WrittenVolume.Millilitre).ShouldBe("6 pieces move and a flask is saved");
         plan.Findings.ShouldNotContain(f => f.Id == "pieces-kept-in-flasks");
         plan.Bound.ProvedFewest.ShouldBeTrue();
     }

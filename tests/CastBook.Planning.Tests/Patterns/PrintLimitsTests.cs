@@ -26,6 +26,33 @@ public sealed class PrintLimitsTests
         ids.ShouldNotContain("cured-too-short");
     }
 
+    // One number is one bath; of several baths the longest counts, and all of them for the wash.
+    [Theory]
+    [InlineData(3, null, "Washed 3 min in one bath, but \"Castable resin\" allows 1.5 min in a bath.")]
+    [InlineData(3, 1.5, null)]
+    [InlineData(3, 2.0, "Washed 2 min in one bath, but \"Castable resin\" allows 1.5 min in a bath.")]
+    public void Compare_LimitOfABath_LooksAtTheLongestBath(double washed, double? longest, string? seen)
+    {
+        var night = Printed(28, washed, 5);
+        var resin = night.Shop.Materials[1] with { WashAtMost = Duration.FromMinutes(3), BathAtMost = Duration.FromMinutes(1.5) };
+        var print = night.Pieces[0].Print! with { LongestBath = longest is { } bath ? Duration.FromMinutes(bath) : null };
+
+        var plan = NightPlanner.Plan(night with
+        {
+            Shop = night.Shop with { Materials = [Wrenmoor.Wax, resin] },
+            Pieces = [night.Pieces[0] with { Print = print }],
+        });
+
+        plan.Ids().ShouldNotContain("washed-too-long");
+        plan.Findings.Where(f => f.Id == "bath-too-long").Select(f => f.Seen).ShouldBe(seen is null ? [] : [seen]);
+    }
+
+    [Fact]
+    public void Compare_LongBath_SaysHowBathsAreTyped() =>
+        Catalogue.BathTooLong.At(Subject.Book, "3 min", "\"Castable resin\"", "1.5 min").Text().ShouldBe(
+            "Washed 3 min in one bath, but \"Castable resin\" allows 1.5 min in a bath. A long bath draws wax out of the surface and swells fine sections; "
+            + "one number counts as one bath. Look at the parts before they go on a tree, or type the baths one by one, such as 1.5 + 1.5.");
+
     private static Night Printed(double at, double washed, double cured)
     {
         var resin = Wrenmoor.Resin with

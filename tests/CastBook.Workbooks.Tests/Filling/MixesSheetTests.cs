@@ -70,6 +70,22 @@ public sealed class MixesSheetTests
         ]);
     }
 
+    [Theory]
+    [InlineData("yes", "Bag the moulds damp as soon as they have set: so they keep a week. One that stands open for more than a day dries half way and cracks.")]
+    [InlineData("nein", "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.")]
+    public void Fill_KeptDampOnTheShopSheet_IsSaidWhereTheMouldsAre(string answer, string line)
+    {
+        var filled = Filled.From(Typed.Into(Nights.Whole().ToArray(), ("Shop", "A21", "Kept damp"), ("Shop", "B21", answer)));
+
+        filled["Mixes", "A10"].ShouldBe(line);
+        filled.Ids.ShouldNotContain("setting-unreadable");
+    }
+
+    [Fact]
+    public void Fill_KeptDampThatIsNoAnswer_IsAsked() =>
+        Filled.From(Typed.Into(Nights.Whole().ToArray(), ("Shop", "A21", "Kept damp"), ("Shop", "B21", "in the shed")))
+            .Result.Findings.Single(f => f.Id == "setting-unreadable").Seen.ShouldContain("yes or no");
+
     [Fact]
     public void Fill_SteamOnTheShopSheet_IsReadAndSaidWhereTheMouldsAre()
     {

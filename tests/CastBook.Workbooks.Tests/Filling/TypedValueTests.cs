@@ -45,6 +45,24 @@ public sealed class TypedValueTests
         filled.AfterTyping((List, "K5", null))[List, "L5"].ShouldBe(124.32);
     }
 
+    // Three lines of signets weighed at 20.1 g each where 20.72 g was reckoned: 97.0 % of it, in every other line of that resin and sterling.
+    [Fact]
+    public void Fill_LearnFromCastings_TypedMetalTeachesTheOtherLines()
+    {
+        var book = Typed.Into(
+            Nights.WholeBuilder(s => s
+                .Row("Tarn", "Heron signet", 1, 2.3, "harbour resin", "house sterling", 24, 12, 6, null)
+                .Row("Tarn", "Rook signet", 1, 2.3, "harbour resin", "house sterling", 24, 12, 6, null)).Build().ToArray(),
+            ("Shop", "A21", "Learn from castings"), ("Shop", "B21", "yes"));
+
+        var filled = Filled.From(book).AfterTyping((List, "K5", 20.1), (List, "K8", 20.1), (List, "K9", 20.1));
+
+        // 0.46 ÷ 1.15 × 10.36 × 20.1 ÷ 20.72 = 4.02.
+        filled[List, "K6"].ShouldBe(4.02);
+        filled.Ids.ShouldContain("castings-taught");
+        filled.Again().Result.Changed.ShouldBeFalse();
+    }
+
     [Fact]
     public void Fill_TypedMetalWithoutAWeight_TheWeightIsNotAskedFor()
     {

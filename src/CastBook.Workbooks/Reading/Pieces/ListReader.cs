@@ -21,7 +21,14 @@ internal readonly record struct ListPlace(int Number, int FirstId);
 /// <param name="Unread">Columns of fields that stand in the list but could not be read.</param>
 /// <param name="Findings">What was found.</param>
 internal sealed record ListReading(
-    PieceSheet Sheet, IReadOnlyList<Piece> Pieces, WeightMeaning WeightsAreOf, IReadOnlyDictionary<string, int> Unread, IReadOnlyList<Finding> Findings);
+    PieceSheet Sheet, IReadOnlyList<Piece> Pieces, WeightMeaning WeightsAreOf, IReadOnlyDictionary<string, int> Unread, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>The columns of its fields.</summary>
+    public required IReadOnlyCollection<FieldColumn> Fields { get; init; }
+
+    /// <summary>What one of the unit in which all weights stand is in grams; missing where they stand in several, or none does.</summary>
+    public double? GramsOfWeightUnit { get; init; }
+}
 
 /// <summary>Reads lists that were found.</summary>
 /// <param name="package">The book.</param>
@@ -77,7 +84,11 @@ internal sealed class ListReader(
         grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
         findings.AddRange([.. cells.Findings, .. sections.Findings(), .. RowFindings(rows, sections, grid)]);
         var weightsAreOf = fields.GetValueOrDefault(PieceField.PatternMass)?.Word.Meaning ?? WeightMeaning.Unknown;
-        return new ListReading(sheet, pieces, weightsAreOf, unread, findings.ConvertAll(f => OnItsSheet(f, sheet)));
+        return new ListReading(sheet, pieces, weightsAreOf, unread, findings.ConvertAll(f => OnItsSheet(f, sheet)))
+        {
+            Fields = [.. fields.Values],
+            GramsOfWeightUnit = cells.GramsOfWeightUnit,
+        };
     }
 
     private static string? MaterialOfWeights(IReadOnlyDictionary<string, FieldColumn> fields) =>

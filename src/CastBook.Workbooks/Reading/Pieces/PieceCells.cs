@@ -7,7 +7,7 @@ using CastBook.Workbooks.Reading.Values;
 namespace CastBook.Workbooks.Reading.Pieces;
 
 /// <summary>The cells of one row at a time, read by field; what cannot be read becomes a finding and a name in <see cref="Unreadable"/>.</summary>
-internal sealed class PieceCells
+internal sealed partial class PieceCells
 {
     private readonly SheetGrid grid;
     private readonly CellValues values;
@@ -17,7 +17,7 @@ internal sealed class PieceCells
     private readonly ReadingNotes notes = new();
     private readonly MergedDown merged;
     private List<string> unreadable = [];
-    private bool sizesWithoutUnit;
+    private SeenUnit weights;
     private int row;
     private int id;
 
@@ -40,6 +40,9 @@ internal sealed class PieceCells
 
     /// <summary>The fields of the row begun last that could not be read.</summary>
     public IReadOnlyList<string> Unreadable => unreadable.Count == 0 ? unreadColumns : [.. unreadColumns, .. unreadable];
+
+    /// <summary>What one of the unit in which all weights stand is in grams; missing where they stand in several, or none does.</summary>
+    public double? GramsOfWeightUnit => weights.Factor;
 
     /// <summary>Whether the row begun last is done or to be left out; what is taken for granted in it is nobody's concern.</summary>
     public bool IsLeftAlone { private get; set; }
@@ -83,6 +86,11 @@ internal sealed class PieceCells
             return null;
         }
 
+        if (look.Field == PieceField.PatternMass)
+        {
+            weights.See(reading);
+        }
+
         if (reading.Assumed != NumberAssumptions.None && !IsLeftAlone)
         {
             notes.Take(
@@ -103,24 +111,6 @@ internal sealed class PieceCells
         }
 
         return (int?)number;
-    }
-
-    /// <summary>The sizes that stand in one cell, in millimetres, two or three; none where it says none.</summary>
-    public IReadOnlyList<double> Sizes()
-    {
-        if (!fields.TryGetValue(PieceField.Sizes, out var field) || values.Text(Cell(field.Column)) is not { } text || !SizesText.IsSeveral(text))
-        {
-            return [];
-        }
-
-        if (SizesText.Parse(text, field.Column.Unit, field.Habits.Signs) is { } sizes)
-        {
-            sizesWithoutUnit |= !sizes.HasUnit && !IsLeftAlone;
-            return sizes.Millimetres;
-        }
-
-        Fail(Catalogue.SizesUnreadable, PieceField.Sizes, text);
-        return [];
     }
 
     /// <summary>The text of a field; missing where the cell says nothing.</summary>
@@ -234,10 +224,6 @@ internal sealed class PieceCells
         found.Add(kind.At(Subject.Piece(id, field), words));
         unreadable.Add(field);
     }
-
-    private IEnumerable<Finding> SizesAssumed() => sizesWithoutUnit && fields[PieceField.Sizes].Column.Heading.Text is var heading
-        ? [Catalogue.UnitAssumed.At(Subject.Column(PieceField.Sizes), $"\"{heading}\"", "millimetres", $"{heading} (mm)")]
-        : [];
 
     private GridCell Cell(FieldColumn column) => grid.Cell(merged.RowOf(row, column.Column), column.Column);
 

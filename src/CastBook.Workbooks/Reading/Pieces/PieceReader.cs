@@ -88,13 +88,17 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
 
     private PiecePrint? Print()
     {
-        var (printedAt, washed, cured) = (cells.Number(FieldLook.PrintedAt), cells.Number(FieldLook.Washed), cells.Number(FieldLook.Cured));
+        var baths = cells.Baths();
+        var (printedAt, washed, cured) = (cells.Number(FieldLook.PrintedAt), baths.Count > 0 ? baths.Sum() : cells.Number(FieldLook.Washed), cells.Number(FieldLook.Cured));
         return printedAt is null && washed is null && cured is null
             ? null
             : new PiecePrint(
                 printedAt is { } degrees ? Temperature.FromDegreesCelsius(degrees) : null,
                 washed is { } wash ? Duration.FromMinutes(wash) : null,
-                cured is { } cure ? Duration.FromMinutes(cure) : null);
+                cured is { } cure ? Duration.FromMinutes(cure) : null)
+            {
+                LongestBath = baths.Count > 0 ? Duration.FromMinutes(baths.Max()) : null,
+            };
     }
 
     private IReadOnlyDictionary<string, int>? PerTree()

@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
+using UnitsNet;
 
 namespace CastBook.Workbooks.Tests.Reading.Pieces;
 
@@ -39,6 +40,33 @@ public sealed class PieceReadingTests
         piece.Unreadable.ShouldBeEmpty();
     }
 
+    // All baths together are the wash; the longest of them counts for itself.
+    [Theory]
+    [InlineData("Washed (min)", "1.5 + 1.25", 2.75, 1.5)]
+    [InlineData("Washed (min)", "2 × 1.5", 3.0, 1.5)]
+    [InlineData("Washed", "2x90 s", 3.0, 1.5)]
+    [InlineData("Washed (s)", "90+60", 2.5, 1.5)]
+    [InlineData("Washed (min)", "3 min", 3.0, null)]
+    public void Read_BathsOfTheWash_AreAddedUp(string heading, string cell, double washed, double? longest)
+    {
+        var piece = One([.. Usual, heading], ["Band", 1, 2, "Bronze", cell]).Piece;
+
+        piece.Print!.Washed!.Value.Minutes.ShouldBe(washed, 1e-9);
+        piece.Print.LongestBath.ShouldBe(longest is { } bath ? Duration.FromMinutes(bath) : null);
+    }
+
+    [Theory]
+    [InlineData("1.5 + a while")]
+    [InlineData("1.5 + 2 mm")]
+    [InlineData("a + b")]
+    public void Read_BathsThatAreNone_AreNotRead(string cell)
+    {
+        var piece = One([.. Usual, "Washed (min)"], ["Band", 1, 2, "Bronze", cell]).Piece;
+
+        piece.Print.ShouldBeNull();
+        piece.Unreadable.ShouldBe([PieceField.Washed]);
+    }
+
     [Fact]
     public void Read_UnitsOfTheHeading_AreConverted()
     {
@@ -58,7 +86,7 @@ public sealed class PieceReadingTests
         var piece = reading.Night.Pieces.ShouldHaveSingleItem();
         piece.Weight!.Value.Grams.ShouldBe(15.5517384, 1e-9);
         piece.Box!.Value.Length.Millimeters.ShouldBe(50.8, 1e-9);
-        reading.Findings.ShouldBeEmpty();
+        reading.Findings.ShouldAllBe(f => f.Id == "assumed-default");
     }
 
     [Theory]

@@ -1,0 +1,38 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading.Values;
+
+namespace CastBook.Workbooks.Reading.Pieces;
+
+/// <content>Cells in which several numbers stand together.</content>
+internal sealed partial class PieceCells
+{
+    private bool sizesWithoutUnit;
+
+    /// <summary>The sizes that stand in one cell, in millimetres, two or three; none where it says none.</summary>
+    public IReadOnlyList<double> Sizes()
+    {
+        if (!fields.TryGetValue(PieceField.Sizes, out var field) || values.Text(Cell(field.Column)) is not { } text || !SizesText.IsSeveral(text))
+        {
+            return [];
+        }
+
+        if (SizesText.Parse(text, field.Column.Unit, field.Habits.Signs) is { } sizes)
+        {
+            sizesWithoutUnit |= !sizes.HasUnit && !IsLeftAlone;
+            return sizes.Millimetres;
+        }
+
+        Fail(Catalogue.SizesUnreadable, PieceField.Sizes, text);
+        return [];
+    }
+
+    /// <summary>The baths of the wash, where their minutes stand one by one in the cell; none where it gives one number.</summary>
+    public IReadOnlyList<double> Baths() =>
+        fields.TryGetValue(PieceField.Washed, out var field) && values.Text(Cell(field.Column)) is { } text
+            ? BathsText.Parse(text, field.Column.Unit, field.Habits.Signs) ?? []
+            : [];
+
+    private IEnumerable<Finding> SizesAssumed() => sizesWithoutUnit && fields[PieceField.Sizes].Column.Heading.Text is var heading
+        ? [Catalogue.UnitAssumed.At(Subject.Column(PieceField.Sizes), $"\"{heading}\"", "millimetres", $"{heading} (mm)")]
+        : [];
+}
