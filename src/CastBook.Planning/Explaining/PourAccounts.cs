@@ -18,7 +18,7 @@ internal static class PourAccounts
     public static Account? Metal(FlaskPlan plan, FlaskWork work, WrittenTemperature unit) => plan.MetalTemperature is { } metal
         ? OfAlloy(
             "Metal temperature", "the alloy's own", unit.Exactly(metal), unit.Name, "metal temperature", unit.Say(metal), work, ShopField.MetalTemperature,
-            work.Alloy.Row?.Alloy.MetalTemperature is not null, work.Alloy.Alloy.Sources.MetalTemperature, "this alloy as its maker made it; a data sheet that says otherwise comes first")
+            work.Alloy.Row?.Alloy.MetalTemperature is not null, work.Alloy.Alloy.Sources.MetalTemperature, "this alloy as its maker made it; a data sheet that says otherwise comes first") with { Rounded = WholeDegree(unit) }
         : null;
 
     /// <summary>The flask temperature; nothing where it is not known.</summary>
@@ -41,7 +41,7 @@ internal static class PourAccounts
         };
         return OfAlloy(
             "Flask temperature", $"the alloy's own for {word} sections", unit.Exactly(flask), unit.Name, "flask temp " + word, unit.Say(flask), work, field,
-            typed is not null, work.Alloy.Alloy.Sources.FlaskTemperature, $"{word} sections, as the finest and heaviest sections of its pieces say");
+            typed is not null, work.Alloy.Alloy.Sources.FlaskTemperature, $"{word} sections, as the finest and heaviest sections of its pieces say") with { Rounded = WholeDegree(unit) };
     }
 
     /// <summary>The wait before the quench; nothing where it is not known.</summary>
@@ -70,6 +70,9 @@ internal static class PourAccounts
             "Quench after", $"the alloy's own in {word} flasks", wait.Minutes, "min", "quench after", Say.Minutes(wait), work, ShopField.QuenchAfter,
             typed is not null, source, $"{word} flasks, and only once the button shows no red in shade, whatever the clock says");
     }
+
+    // What is typed or printed in one scale has digits in the other.
+    private static string WholeDegree(WrittenTemperature unit) => unit == WrittenTemperature.Celsius ? "" : "to a whole degree";
 
     private static Account OfAlloy(
         string name, string words, double result, string unit, string input, string value, FlaskWork work, string field, bool typed, NumberSource? source, string validFor) =>

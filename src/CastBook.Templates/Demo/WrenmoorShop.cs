@@ -53,7 +53,7 @@ internal static class WrenmoorShop
     [
         [Resin, "resin", 1.15, 9.2, 20.0, 25, 3, null, 5],
         [Wax, "wax", 0.95, null, null, null, null, null, null],
-        [Carving, "wax", null, null, null, null, null, null],
+        [Carving, "wax", null, null, null, null, null, null, null],
     ];
 
     private static readonly object?[][] Investments =
@@ -74,6 +74,7 @@ internal static class WrenmoorShop
         [SettingName.WeightsAreOf] = "pattern",
         [SettingName.WeightsInclude] = "piece alone",
         [SettingName.SupportsShare] = 0,
+        [SettingName.LearnFromCastings] = "no",
         [SettingName.PatternMaterial] = Resin,
         [SettingName.PatternDensity] = 1.15,
         [SettingName.SprueWaxDensity] = 0.95,
@@ -101,6 +102,7 @@ internal static class WrenmoorShop
         [SettingName.FlaskVacuum] = 1.5,
         [SettingName.GlossOffMargin] = 1.5,
         [SettingName.SteamDewax] = 0,
+        [SettingName.KeptDamp] = "no",
         [SettingName.StartAt] = "2037-12-03 18:00",
         [SettingName.WeighingTakes] = 5,
         [SettingName.CleanUpTakes] = 5,

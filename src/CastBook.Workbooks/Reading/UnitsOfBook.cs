@@ -48,7 +48,7 @@ internal static class UnitsOfBook
         var temperatures = Named(own.Concat(ofShop).Where(c => c.Unit?.Dimension == Dimension.Temperature));
         if (settings.TemperaturesIn is null && (temperatures ?? (inInches ? WrittenTemperature.Fahrenheit.Name : null)) == WrittenTemperature.Fahrenheit.Name)
         {
-            Say(SettingName.TemperaturesIn, WrittenTemperature.Fahrenheit.Name, temperatures is null ? "as the sizes of the list stand in inches" : "in which the temperatures of the book stand");
+            Say(SettingName.TemperaturesIn, WrittenTemperature.Fahrenheit.Name, inInches ? "as the sizes of the list stand in inches" : "in which the temperatures of the book stand");
             settings = settings with { TemperaturesIn = WrittenTemperature.Fahrenheit };
         }
 

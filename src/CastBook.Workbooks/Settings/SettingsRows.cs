@@ -45,6 +45,11 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
             valueColumn = nameColumn + 1;
         }
 
+        if (heading > 0)
+        {
+            Map("", new CellRef(sheet.Name, heading, nameColumn));
+        }
+
         foreach (var row in grid.Rows.Where(r => r > heading))
         {
             if (values.Text(grid.Cell(row, nameColumn)) is { } name)
