@@ -10,8 +10,8 @@ namespace CastBook.Casting.Investing;
 /// m(water) = w × m(powder).</para>
 /// <para><b>Symbols.</b> V: slurry to make; w: water to powder by mass; ρ(powder): the grains, not the heap;
 /// ρ(water): 1 g/ml.</para>
-/// <para><b>Valid for</b> w from 0.3 to 0.5 or so; the maker's data sheet wins. The water is taken from the
-/// rounded powder, so that rounding never makes a mix thinner or thicker.</para>
+/// <para><b>Valid for</b> the ratios of <see cref="WaterRange"/> and the densities of <see cref="PowderDensityRange"/>; within them
+/// the maker's data sheet wins. The water is taken from the rounded powder, so that rounding never makes a mix thinner or thicker.</para>
 /// <para><b>Source.</b> Volumes add up. Water: common practice, and a published table of 38, 39 and 40 for
 /// large, medium and fine castings. Powder density: between those of the published components.</para>
 /// </remarks>
@@ -23,6 +23,17 @@ public readonly record struct PowderAndWater(Mass Powder, Volume Water)
 
     /// <summary>Density of the grains of a gypsum and silica powder: 2.6 g/cm³; mixes lie between 2.33 and 2.76.</summary>
     public static Density UsualPowderDensity { get; } = Density.FromGramsPerCubicCentimeter(2.6);
+
+    /// <summary>Between these lie the grains of any casting powder: 2.0 to 3.2 g/cm³. What is lighter is the heap, with its air.</summary>
+    /// <remarks>Silica and gypsum and its fired forms are printed from 2.3 to 3.0 g/cm³; a little room on either side.</remarks>
+    public static (Density Least, Density Most) PowderDensityRange { get; } =
+        (Density.FromGramsPerCubicCentimeter(2.0), Density.FromGramsPerCubicCentimeter(3.2));
+
+    /// <summary>Parts of water to 100 parts of powder, by mass, that a powder can take.</summary>
+    /// <remarks>Gypsum-bonded: 37 to 42 is printed, 30 to 50 believed. High temperature: memory of data sheets, whose liquid is not all water.</remarks>
+    /// <param name="kind">The binder.</param>
+    /// <returns>The least and the most.</returns>
+    public static (double Least, double Most) WaterRange(InvestmentKind kind) => kind == InvestmentKind.Gypsum ? (30, 50) : (15, 50);
 
     /// <summary>Usual parts of water to 100 parts of powder: 40 for wax, 38 for resin. Common practice.</summary>
     /// <param name="kind">Wax or resin.</param>

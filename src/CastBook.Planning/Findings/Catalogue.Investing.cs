@@ -17,6 +17,27 @@ public static partial class Catalogue
         "Powder and water are worked out once the two agree.",
         "Type one of those names as \"Investment\" on the Shop sheet.");
 
+    /// <summary>More or less water to the powder than any such powder takes.</summary>
+    public static FindingKind WaterRatioImpossible { get; } = new(
+        "water-ratio-impossible", Severity.Stop,
+        "{0} has {1} parts of water to 100 of powder; such powders take {2} to {3}, by mass.",
+        "Too thin a mould breaks and too thick a mix does not run, so powder and water are not worked out.",
+        "Type the parts of water to 100 of powder from the maker's data sheet under \"Water per 100\" on the Investments sheet: 40 where it says 0.40.");
+
+    /// <summary>A chart with more or less water to the powder than any such powder takes.</summary>
+    public static FindingKind WaterChartUnlikely { get; } = new(
+        "water-chart-unlikely", Severity.Check,
+        "The chart for flask size \"{0}\" gives {1}: {2} parts of water to 100 of powder; such powders take {3} to {4}, by mass.",
+        "Too thin a mould breaks and too thick a mix does not run. The chart was used.",
+        "Check \"Powder\" and \"Water\" on the Flasks sheet, and the units in their headings.");
+
+    /// <summary>A density that no powder's grains have.</summary>
+    public static FindingKind PowderDensityImpossible { get; } = new(
+        "powder-density-impossible", Severity.Check,
+        "{0} has a powder density of {1}; the grains of casting powders lie between {2} and {3}.",
+        "A heap is lighter than its grains, for there is air in it; with its density too little powder is weighed out. {4} was used.",
+        "Clear \"Powder density\" on the Investments sheet, or type that of the grains.");
+
     /// <summary>Chart and computed powder far apart.</summary>
     public static FindingKind PowderChartDiffers { get; } = new(
         "powder-chart-differs", Severity.Check,

@@ -32,13 +32,14 @@ internal sealed class PowderChoice
             : wanted.Length > 0
                 ? Catalogue.InvestmentUnknown.At(Subject.Setting(SettingName.Investment), wanted, names)
                 : Catalogue.InvestmentNotChosen.At(Subject.Setting(SettingName.Investment), names);
+        LookAtRanges();
     }
 
     /// <summary>The shop's row, if one is in use.</summary>
-    public Investment? Row { get; }
+    public Investment? Row { get; private set; }
 
     /// <summary>The question that must be answered first, if any.</summary>
-    public Finding? Question { get; }
+    public Finding? Question { get; private set; }
 
     /// <summary>Whether the mould is gypsum-bonded; so counted where nobody says otherwise.</summary>
     public bool IsGypsum => Row?.Kind is null or InvestmentKind.Gypsum;
@@ -87,6 +88,7 @@ internal sealed class PowderChoice
 
         if (size.Size.Water is { } water)
         {
+            LookAtChart(size.Size, chart, water);
             return (chart, water, new FlaskFill(Volume.Zero, chart, water.Milliliters / chart.Grams * 100));
         }
 
@@ -118,6 +120,36 @@ internal sealed class PowderChoice
             findings.Add(Catalogue.PowderShort.At(
                 new Subject(SubjectKind.Investment, Row.Name, ShopField.InStock),
                 Row.Name, findings.Units.Powder.Say(needed), findings.Units.Powder.Say(stock), findings.Units.Powder.Say(needed - stock)));
+        }
+    }
+
+    // A ratio of 0.40 for 40, or 400, would empty the store or leave the tree bare; a heap's density makes half a mould.
+    private void LookAtRanges()
+    {
+        var (least, most) = PowderAndWater.WaterRange(Row?.Kind ?? InvestmentKind.Gypsum);
+        if (Row?.WaterPer100 is { } water && (water < least || water > most))
+        {
+            Question = Catalogue.WaterRatioImpossible.At(
+                new Subject(SubjectKind.Investment, Row.Name, ShopField.WaterPer100), Row.Name, Say.Plain(water), Say.Plain(least), Say.Plain(most));
+        }
+
+        var (light, heavy) = PowderAndWater.PowderDensityRange;
+        if (Row?.PowderDensity is { } density && (density < light || density > heavy))
+        {
+            assumed.Once("powder density impossible", () => Catalogue.PowderDensityImpossible.At(
+                new Subject(SubjectKind.Investment, Row.Name, ShopField.PowderDensity), Row.Name, Say.Dense(density), Say.Dense(light), Say.Dense(heavy), Say.Dense(PowderAndWater.UsualPowderDensity)));
+            Row = Row with { PowderDensity = null };
+        }
+    }
+
+    private void LookAtChart(FlaskSize size, Mass chart, Volume water)
+    {
+        var (least, most) = PowderAndWater.WaterRange(Row?.Kind ?? InvestmentKind.Gypsum);
+        var ratio = water.Milliliters / chart.Grams * 100;
+        if (ratio < least || ratio > most)
+        {
+            assumed.Once("water-chart " + size.Name, () => Catalogue.WaterChartUnlikely.At(
+                new Subject(SubjectKind.FlaskSize, size.Name, ShopField.Water), size.Name, findings.Units.Say(chart, water), Say.Plain(Math.Round(ratio, 1)), Say.Plain(least), Say.Plain(most)));
         }
     }
 

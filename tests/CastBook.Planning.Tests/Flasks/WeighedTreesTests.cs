@@ -41,6 +41,20 @@ public sealed class WeighedTreesTests
         plan.The("weighed-tree-differs").Seen.ShouldBe("Flask A takes 638 g by its weighing, 513 g by the estimate.");
     }
 
+    // The low side: 40 g of resin and 1 g of wax are 35.835 ml, × 1.2 × 10.504 = 451.7, up to 452 g, and no less than the pieces; thick gates alone
+    // would be 40 × 9 π × 7 mm³ = 7.917 ml, so 34.783 + 7.917 + trunk 5.378 = 48.078 ml, 606.0 g, was the estimate.
+    [Fact]
+    public void VolumeOf_FarBelowTheEstimate_IsUsedAndChecked()
+    {
+        var piece = Piece with { Gate = new PieceGate(4, Wrenmoor.Mm(6), Wrenmoor.Mm(7)) };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(piece) with { Trees = [Line(41, 1)] });
+
+        plan.Flasks[0].Charge.Grams.ShouldBe(452, 1e-9);
+        plan.Ids().ShouldNotContain("weighed-below-pieces");
+        plan.The("weighed-tree-differs").Text().ShouldStartWith("Flask A takes 452 g by its weighing, 607 g by the estimate. ");
+    }
+
     [Fact]
     public void VolumeOf_TreeNoHeavierThanBase_StopsAndEstimates()
     {

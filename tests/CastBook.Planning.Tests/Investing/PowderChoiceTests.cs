@@ -1,3 +1,4 @@
+using CastBook.Casting.Investing;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using UnitsNet;
@@ -77,6 +78,63 @@ public sealed class PowderChoiceTests
             .ShouldBe("The Shop sheet names the investment \"Pink\", but the Investments sheet has \"White powder\".");
     }
 
+    // 40 parts typed as 0.40, or the two the wrong way round as in print: nothing is worked out by it.
+    [Theory]
+    [InlineData(0.4)]
+    [InlineData(29.9)]
+    [InlineData(50.1)]
+    [InlineData(400)]
+    public void For_WaterRatioOutOfRange_StopsAndSaysNoPowder(double per100)
+    {
+        var plan = With(Wrenmoor.Shop.Investments[0] with { WaterPer100 = per100 });
+
+        plan.The("water-ratio-impossible").Text().ShouldBe(
+            $"White powder has {per100} parts of water to 100 of powder; such powders take 30 to 50, by mass. "
+            + "Too thin a mould breaks and too thick a mix does not run, so powder and water are not worked out. "
+            + "Type the parts of water to 100 of powder from the maker's data sheet under \"Water per 100\" on the Investments sheet: 40 where it says 0.40.");
+        plan.The("water-ratio-impossible").Subjects.ShouldBe([new Subject(SubjectKind.Investment, "White powder", ShopField.WaterPer100)]);
+        plan.Flasks[0].Powder.ShouldBeNull();
+        plan.Mixes.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData(30, null)]
+    [InlineData(50, null)]
+    [InlineData(20, InvestmentKind.HighTemperature)]
+    public void For_WaterRatioWithinRange_IsUsed(double per100, InvestmentKind? kind)
+    {
+        var flask = With(Wrenmoor.Shop.Investments[0] with { WaterPer100 = per100, Kind = kind ?? InvestmentKind.Gypsum }).Flasks[0];
+
+        (flask.Water!.Value.Milliliters / flask.Powder!.Value.Grams * 100).ShouldBe(per100, 1e-9);
+    }
+
+    // A heap of powder weighs about 0.9 g/cm³: by it 290 g would fill the flask instead of 565 g.
+    [Theory]
+    [InlineData(0.9, "0.90")]
+    [InlineData(3.3, "3.30")]
+    public void For_DensityOfAHeap_IsNotUsedAndChecked(double density, string said)
+    {
+        var plan = With(Wrenmoor.Shop.Investments[0] with { PowderDensity = Density.FromGramsPerCubicCentimeter(density) });
+
+        plan.The("powder-density-impossible").Text().ShouldBe(
+            $"White powder has a powder density of {said} g/cm³; the grains of casting powders lie between 2.00 g/cm³ and 3.20 g/cm³. "
+            + "A heap is lighter than its grains, for there is air in it; with its density too little powder is weighed out. 2.60 g/cm³ was used. "
+            + "Clear \"Powder density\" on the Investments sheet, or type that of the grains.");
+        plan.Flasks[0].Powder!.Value.Grams.ShouldBe(565, 1e-9);
+    }
+
+    [Fact]
+    public void For_ChartWithTooMuchWater_IsUsedAndChecked()
+    {
+        var plan = Plan(Wrenmoor.Small with { Powder = Mass.FromGrams(600), Water = Wrenmoor.Ml(340) });
+
+        plan.Flasks[0].Water!.Value.Milliliters.ShouldBe(340, 1e-9);
+        plan.The("water-chart-unlikely").Text().ShouldBe(
+            "The chart for flask size \"75 × 100\" gives 600 g + 340 ml: 56.7 parts of water to 100 of powder; such powders take 30 to 50, by mass. "
+            + "Too thin a mould breaks and too thick a mix does not run. The chart was used. "
+            + "Check \"Powder\" and \"Water\" on the Flasks sheet, and the units in their headings.");
+    }
+
     [Fact]
     public void CompareStock_TooLittle_Stops()
     {
@@ -88,6 +146,9 @@ public sealed class PowderChoiceTests
             "White powder: 565 g of powder needed, 500 g in stock. A mix cannot wait for powder. Buy 65 g, or correct \"In stock\" on the Investments sheet.");
         finding.Subjects.ShouldBe([new Subject(SubjectKind.Investment, "White powder", ShopField.InStock)]);
     }
+
+    private static NightPlan With(Investment powder) =>
+        NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Investments = [powder] }, Wrenmoor.Ring()));
 
     private static NightPlan Plan(FlaskSize size) =>
         NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { FlaskSizes = [size] }, Wrenmoor.Ring()));

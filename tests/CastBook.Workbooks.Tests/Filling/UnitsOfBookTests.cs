@@ -88,7 +88,7 @@ public sealed class UnitsOfBookTests
     [Fact]
     public void Fill_SheetsThatAsk_AskInTheSameUnits()
     {
-        var filled = Filled.From(Book([UsHeadings, ["Cuff", 1, 1.2, "house sterling", null, 1, 0.5], ["Bell", 1, 1.2, "bell metal of ours", null, 1, 0.5]]));
+        var filled = Filled.From(Book([UsHeadings, ["Cuff", 1, 1.2, "house sterling", null, 1, 0.5], ["Bell", 1, 1.2, "germanium silver 935", null, 1, 0.5]]));
 
         filled.Row("Flasks", 4).ShouldBe(["Size", "Inside diameter (in)", "Height (in)", "Owned", "Sprue diameter (in)", "Base height (in)", "Cup (ml)", "Per tree"]);
         filled.Row("Alloys", 4).ShouldBe(
@@ -96,9 +96,9 @@ public sealed class UnitsOfBookTests
             "Alloy", "Density (g/cm³)", "Metal temp (°F)", "Flask temp fine (°F)", "Flask temp ordinary (°F)", "Flask temp heavy (°F)", "Quench after (min)",
             "Fresh (dwt)", "Re-melt (dwt)",
         ]);
-        filled["Alloys", "A5"].ShouldBe("bell metal of ours");
+        filled["Alloys", "A5"].ShouldBe("germanium silver 935");
         var answered = filled.AfterTyping(
-            ("Flasks", "A5", "3 × 4"), ("Flasks", "B5", 3), ("Flasks", "C5", 4), ("Flasks", "D5", 2), ("Alloys", "B5", 8.8), ("Alloys", "C5", 1778), ("Alloys", "H5", 100));
+            ("Flasks", "A5", "3 × 4"), ("Flasks", "B5", 3), ("Flasks", "C5", 4), ("Flasks", "D5", 2), ("Alloys", "B5", 10.3), ("Alloys", "C5", 1778), ("Alloys", "H5", 100));
         var shop = answered.Result.Night.Shop;
         shop.FlaskSizes.ShouldHaveSingleItem().InsideDiameter!.Value.Millimeters.ShouldBe(76.2, 1e-9);
         shop.Alloys.ShouldHaveSingleItem().Alloy.MetalTemperature!.Value.DegreesCelsius.ShouldBe(970, 1e-9);
