@@ -31,7 +31,7 @@ public static class ClockWords
             ClockStepKind.FlaskVacuum => $"{flasks} under vacuum",
             ClockStepKind.CleanUp => $"Clean bowl and tools after {mix}",
             ClockStepKind.Set => $"{flasks} set and are not moved",
-            ClockStepKind.KilnOn => $"Kiln on, to {Degrees(step, unit)}",
+            ClockStepKind.KilnOn => Inv($"Kiln of load {step.Load} on, to {Degrees(step, unit)}"),
             ClockStepKind.BaseOff => $"Base off, rim cleaned, letter scratched in: {flasks}",
             ClockStepKind.Steam => $"Steam {flasks}",
             ClockStepKind.LoadKiln => $"Load the kiln, sprue down: {flasks}",

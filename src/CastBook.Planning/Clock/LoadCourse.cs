@@ -4,7 +4,7 @@ namespace CastBook.Planning.Clock;
 internal sealed class LoadCourse
 {
     private readonly double setEnds;
-    private readonly double setUntil;
+    private readonly double loadsAfter;
     private readonly double beforeLoading;
     private readonly Dictionary<string, double> poured = new(StringComparer.Ordinal);
     private double work;
@@ -14,12 +14,12 @@ internal sealed class LoadCourse
 
     /// <summary>Begins with moulds that have set.</summary>
     /// <param name="setEnds">When they have set, or were taken up.</param>
-    /// <param name="setUntil">Until when they must set, taken up or not: that is never shortened.</param>
+    /// <param name="loadsAfter">When they have set, taken up or not, and the kiln is free: they are never loaded before.</param>
     /// <param name="planned">The steps as planned.</param>
-    public LoadCourse(double setEnds, double setUntil, IReadOnlyList<ClockStep> planned)
+    public LoadCourse(double setEnds, double loadsAfter, IReadOnlyList<ClockStep> planned)
     {
         this.setEnds = setEnds;
-        this.setUntil = setUntil;
+        this.loadsAfter = loadsAfter;
         work = setEnds;
         beforeLoading = planned.Where(s => s.Kind is ClockStepKind.BaseOff or ClockStepKind.Steam).Sum(s => s.Takes.Minutes);
     }
@@ -35,7 +35,8 @@ internal sealed class LoadCourse
     public double Ready(ClockStep step) => step.Kind switch
     {
         ClockStepKind.KilnOn => Math.Max(step.Begins.Minutes, setEnds + Math.Max(0, beforeLoading - ClockRules.Preheating.Minutes)),
-        ClockStepKind.LoadKiln => Math.Max(Math.Max(work, hot), setUntil),
+        ClockStepKind.BaseOff => Math.Max(work, hot - beforeLoading),
+        ClockStepKind.LoadKiln => Math.Max(Math.Max(work, hot), loadsAfter),
         ClockStepKind.Timer => work,
         ClockStepKind.Stage => kiln,
         ClockStepKind.Fall => Math.Max(kiln, lastPour),

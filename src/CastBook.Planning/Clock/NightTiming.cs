@@ -14,6 +14,9 @@ internal sealed class NightTiming
     private const int MostTimerWaits = 48;
     private const int MostMixMoves = 80;
 
+    // A typed hour may be a minute off.
+    private const double Rounding = 1;
+
     private readonly ClockQuestion? question;
     private readonly WorkingHours? hours;
     private readonly double setMinutes;
@@ -88,35 +91,43 @@ internal sealed class NightTiming
     /// <param name="done">What was done.</param>
     public TimedNight Continue(TimedNight planned, DoneTimes done)
     {
-        var night = new TimedNight(setMinutes);
+        var (night, kilnsPlanned) = (new TimedNight(setMinutes), new TimedNight(setMinutes));
         var running = new RunningSteps(done, night, setMinutes);
         var mixed = running.Mixing([.. planned.Steps.OrderBy(s => s.Load ?? 0)]);
         var begun = planned.Steps.Count == 0 ? 0 : planned.Steps[0].Begins.Minutes;
         var late = MixingPart.LateIn(planned);
         night.Add(mixed, Outside(mixed));
-        var isFirst = true;
         foreach (var load in loads)
         {
             var steps = planned.Steps.Where(s => s.Load == load.Load.Number).ToList();
-            var moulds = mixed.FindAll(s => s.Mix is not { } mix || !late.Contains(mix) || s.Flasks.Any(load.Load.Flasks.Contains));
+            var moulds = mixed.FindAll(IsFor);
             var filled = moulds.LastOrDefault(s => s.Kind == ClockStepKind.FlaskVacuum)?.Begins.Minutes ?? begun;
-            var earliest = Math.Max(Math.Max(filled + setMinutes, moulds.Count == 0 ? filled : moulds.Max(s => s.Ends.Minutes)), done.Now);
             if (steps.Any(s => done.Of(s) is not null))
             {
-                var followed = running.Load(steps, filled);
+                var followed = running.Load(steps, filled, night.KilnFree(load.Load));
                 night.Add(followed, Outside(followed));
-                night.Empty(load, followed.Where(s => s.Kind == ClockStepKind.Pour).Max(s => s.Ends.Minutes));
+                night.Empty(load, LastPour(followed));
             }
             else
             {
-                AddUnbegun(load, steps, filled, Math.Max(earliest, night.KilnFree(load.Load)), isFirst && question is { IsPour: true }, night);
+                var (ready, was) = (Ready(moulds, filled, night), Ready([.. planned.Steps.Where(IsFor)], begun, kilnsPlanned));
+                var keeps = ready >= was - Rounding || (ReferenceEquals(load, loads[0]) && question is { IsPour: true });
+                AddUnbegun(load, steps, filled, Math.Max(ready, done.Now), keeps, night);
             }
 
-            isFirst = false;
+            kilnsPlanned.Empty(load, LastPour(steps));
+
+            bool IsFor(ClockStep s) => s.Load is null && (s.Mix is not { } mix || !late.Contains(mix) || s.Flasks.Any(load.Load.Flasks.Contains));
+
+            double Ready(List<ClockStep> mixes, double otherwise, TimedNight kilns) =>
+                mixes.Select(s => s.Kind == ClockStepKind.FlaskVacuum ? Math.Max(s.Begins.Minutes + setMinutes, s.Ends.Minutes) : s.Ends.Minutes)
+                    .DefaultIfEmpty(otherwise + setMinutes).Append(kilns.KilnFree(load.Load)).Max();
         }
 
         return night;
     }
+
+    private static double LastPour(List<ClockStep> steps) => steps.Where(s => s.Kind == ClockStepKind.Pour).Max(s => s.Ends.Minutes);
 
     // The latest moment from which moulds just set before they are taken up, with hands free and there.
     private double? MixLate(MixingPart own, double notBefore, double takenUp, TimedNight night)
@@ -133,13 +144,19 @@ internal sealed class NightTiming
         return null;
     }
 
-    // A pour that was asked for stays where it is as long as it can.
+    // What is not earlier than planned, and a pour that was asked for, stays where it is as long as it can; hours are typed to the minute.
     private void AddUnbegun(LoadParts load, List<ClockStep> planned, double filled, double earliest, bool keep, TimedNight night)
     {
         var before = planned.First(s => s.Kind is ClockStepKind.BaseOff or ClockStepKind.KilnOn).Begins.Minutes;
         var timer = planned.FirstOrDefault(s => s.Kind == ClockStepKind.Timer)?.Takes.Minutes ?? 0;
-        var at = keep && before >= earliest ? (before, timer) : Place(load, earliest, night);
-        night.Add(load, filled, at.Item1, at.Item2, Outside(load.Before, at.Item1), OutsideHot(load, load.PourAt(at.Item1, at.Item2)));
+        var late = Math.Max(0, earliest - before);
+        var (at, waits) = (before + late, Math.Max(0, timer - late));
+        if (!keep || late >= Quarter || night.IsBusy(load.Before, at) || night.IsBusy(load.Pours, load.PourAt(at, waits)))
+        {
+            (at, waits) = Place(load, earliest, night);
+        }
+
+        night.Add(load, filled, at, waits, Outside(load.Before, at), OutsideHot(load, load.PourAt(at, waits)));
     }
 
     private double Outside(IReadOnlyList<ClockStep> timed) =>

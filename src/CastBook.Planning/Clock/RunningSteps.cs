@@ -4,8 +4,8 @@ namespace CastBook.Planning.Clock;
 
 /// <summary>Follows steps from what was done: those are fixed, the rest comes after them and keeps its length.</summary>
 /// <remarks>
-/// A step without an hour that stands before one with an hour was done too, at the latest when that one began. What is not
-/// done waits for hands, and for the hour it is.
+/// A step without an hour that stands before one with an hour was done too, at the latest when that one began; but a mix only
+/// where a mix after it was done, or something with one of its moulds. What is not done waits for hands, and for the hour it is.
 /// </remarks>
 /// <param name="done">What was done.</param>
 /// <param name="night">The night so far.</param>
@@ -30,10 +30,11 @@ internal sealed class RunningSteps(DoneTimes done, TimedNight night, double set)
     /// <summary>A load of which something was done.</summary>
     /// <param name="planned">Its steps as planned, in their order.</param>
     /// <param name="filled">When the last mould was filled.</param>
-    public List<ClockStep> Load(IReadOnlyList<ClockStep> planned, double filled)
+    /// <param name="kilnFree">When the kiln is free of the load before.</param>
+    public List<ClockStep> Load(IReadOnlyList<ClockStep> planned, double filled, double kilnFree)
     {
         var setEnds = planned.FirstOrDefault(s => s.Kind == ClockStepKind.Set) is { } moulds && done.Of(moulds) is { } taken ? taken : filled + set;
-        var course = new LoadCourse(setEnds, filled + set, planned);
+        var course = new LoadCourse(setEnds, Math.Max(filled + set, kilnFree), planned);
         for (var i = 0; i < planned.Count; i++)
         {
             if (planned[i].Kind != ClockStepKind.Set)
@@ -84,7 +85,7 @@ internal sealed class RunningSteps(DoneTimes done, TimedNight night, double set)
         double? latest = null;
         foreach (var later in planned.Skip(place + 1))
         {
-            if (done.Of(later) is { } ended && (planned[place].Hands || later.Kind is not (ClockStepKind.Quench or ClockStepKind.CoolAlone)))
+            if (done.Of(later) is { } ended && Proves(planned, later, planned[place]) && (planned[place].Hands || later.Kind is not (ClockStepKind.Quench or ClockStepKind.CoolAlone)))
             {
                 var begun = later.Hands ? ended - later.Takes.Minutes : ended;
                 latest = latest is { } known && known < begun ? known : begun;
@@ -93,6 +94,10 @@ internal sealed class RunningSteps(DoneTimes done, TimedNight night, double set)
 
         return latest;
     }
+
+    // A mix of a late load may be made when another load is poured.
+    private static bool Proves(IReadOnlyList<ClockStep> planned, ClockStep later, ClockStep step) => step.Load is not null || later.Load is null
+        || planned.Any(s => s.Kind == ClockStepKind.LoadKiln && s.Load == later.Load && s.Flasks.Any(step.Flasks.Contains));
 
     private static ClockStep Timed(ClockStep step, double begins, double ends, bool isDone) => step with
     {

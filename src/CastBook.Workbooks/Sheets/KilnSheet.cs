@@ -114,7 +114,7 @@ internal static class KilnSheet
 
         foreach (var mould in load.Heat.Moulds.Skip(1))
         {
-            sheet.Set(++row, 1, $"Flasks {string.Join(' ', mould.Flasks)} ({mould.Size}) follow sooner, core there after {Arrivals(mould)}.", Look.Text with { Wrap = false, Border = Line.None });
+            sheet.Set(++row, 1, $"{(mould.Flasks.Count == 1 ? "Flask" : "Flasks")} {string.Join(' ', mould.Flasks)} ({mould.Size}) {(mould.Flasks.Count == 1 ? "follows" : "follow")} sooner. Core there after, slow and fast: {Arrivals(mould)}.", Look.Text with { Wrap = false, Border = Line.None });
         }
 
         if (load.Pours.FirstOrDefault(p => p.Temperature is null) is { } unknown)
@@ -154,7 +154,7 @@ internal static class KilnSheet
 
     private static string Arrivals(MouldHeat mould)
     {
-        var stages = mould.Arrivals.Select((a, i) => string.Create(CultureInfo.InvariantCulture, $"stage {i + 1} ") + (a.Slow is null && a.Fast is null ? "not yet" : $"{Arrives(a.Slow)} slow, {Arrives(a.Fast)} fast"));
+        var stages = mould.Arrivals.Select((a, i) => string.Create(CultureInfo.InvariantCulture, $"stage {i + 1} ") + (a.Slow is null && a.Fast is null ? "not yet" : $"{Arrives(a.Slow)} and {Arrives(a.Fast)}"));
         return string.Join("; ", stages);
     }
 

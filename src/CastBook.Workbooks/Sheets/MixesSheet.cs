@@ -45,7 +45,7 @@ internal static class MixesSheet
         {
             Landscape = true,
             HeadingRow = HeadingRow,
-            Widths = [16, 8, 13, 12, 12, 12, 10, 12, 11, 9, 30],
+            Widths = [16, 8, 13, 12, 12, 13, 13, 12, 11, 9, 30],
         };
         sheet.Set(1, 1, $"Mixes: {context.BookName}", Look.Title);
         sheet.Set(2, 1, "Minutes count from the first powder in the water. Wear a mask: the powder holds silica.", Look.Small);
@@ -106,7 +106,7 @@ internal static class MixesSheet
         sheet.Set(row, 6, CellValue.Of(units.Water.In(mix.Slurry)), Look.Number(units.Water.Format));
         sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), Look.Number("0.0"));
         sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), Look.Big("0.0"));
-        sheet.Set(row, 9, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0"));
+        sheet.Set(row, 9, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0") with { Padded = true });
         foreach (var (column, answer) in Answers)
         {
             sheet.Answer(row, column, Subject.Flask(mix.Flasks[0]), answer);

@@ -104,7 +104,7 @@ internal static class NightPlanSheet
         sheet.Set(row, 11, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 12, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 13, ClockSheet.DayAndTime(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
-        sheet.Set(row, 15, ClockSheet.DayAndTime(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime);
+        sheet.Set(row, 15, ClockSheet.DayAndTime(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime with { Padded = true });
         sheet.Set(row, 14, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
         foreach (var (column, answer) in Answers)
         {
@@ -131,7 +131,7 @@ internal static class NightPlanSheet
 
     private static int WriteTotals(OwnedSheet sheet, int row, NightPlan plan, WrittenMass unit)
     {
-        string[] headings = ["Alloy", "", "", "", $"Charges ({unit.Name})", "", $"In stock ({unit.Name})", "", $"To buy ({unit.Name})"];
+        string[] headings = ["Alloy", "", "", "", $"Charges ({unit.Name})", "", $"In stock ({unit.Name})", $"To buy ({unit.Name})", ""];
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(row, column, headings[column - 1], HeadingLook(column));
@@ -148,12 +148,12 @@ internal static class NightPlanSheet
             sheet.Set(row, 5, CellValue.Of(unit.In(metal.Charges)), Look.Number(unit.Format));
             sheet.Set(row, 6, CellValue.Empty, Look.Text);
             sheet.Set(row, 7, CellValue.Of(unit.In(MetalWords.Stock(metal))), Look.Number(unit.Format));
-            sheet.Set(row, 8, CellValue.Empty, Look.Text);
-            sheet.Set(row, 9, CellValue.Of(unit.In(metal.Buy is { Grams: > 0 } buy ? buy : null)), Look.Number(unit.Format));
+            sheet.Set(row, 8, CellValue.Of(unit.In(metal.Buy is { Grams: > 0 } buy ? buy : null)), Look.Number(unit.Format));
+            sheet.Set(row, 9, CellValue.Empty, Look.Text);
             var alloy = new Subject(SubjectKind.Alloy, metal.Alloy);
             sheet.Answer(row, 5, alloy, AnswerField.Charges);
             sheet.Answer(row, 7, alloy, AnswerField.InStock);
-            sheet.Answer(row, 9, alloy, AnswerField.ToBuy);
+            sheet.Answer(row, 8, alloy, AnswerField.ToBuy);
         }
 
         return row + 1;

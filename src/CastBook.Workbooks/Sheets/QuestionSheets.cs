@@ -21,6 +21,9 @@ internal static class QuestionSheets
     private const string ShopName = "Shop";
     private const string HowShop = "Answer in the framed cells, save, and fill the book again.";
 
+    // Nobody has to say them, but only who does has a night with hours; without a line for them nobody would know.
+    private static readonly string[] HoursOfTheNight = [SettingName.StartAt, SettingName.PourAt, SettingName.AtWorkFrom, SettingName.AtWorkUntil, SettingName.ClosedOn];
+
     private static readonly QuestionColumn[] ShopColumns = [new("Setting", "", 30), new("Value", "", 22), new("Unit", "", 10), new("What it is for", "", CharactersOfWhatFor)];
 
     /// <summary>What these sheets say of themselves.</summary>
@@ -44,7 +47,8 @@ internal static class QuestionSheets
         var sheets = new List<(OwnedSheet, string)>();
         if (Missing(ShopName) && Asked(SubjectKind.Setting, f => f.Severity > Severity.Note) is { Count: > 0 } settings)
         {
-            sheets.Add((Shop(reading.Cells, settings, freeName(ShopName)), OwnName.ShopQuestions));
+            var hours = HoursOfTheNight.Where(h => !reading.Origins.ContainsKey(h));
+            sheets.Add((Shop(reading.Cells, [.. settings.Union(hours)], freeName(ShopName)), OwnName.ShopQuestions));
         }
 
         foreach (var form in QuestionForm.All.Where(f => Missing(f.Sheet.Name)))

@@ -31,6 +31,8 @@ public sealed class ClockPropertyTests
         LoadsAskNoLessThanTheirFlasks(plan);
         EveryFlaskIsPouredOnceOrSaid(plan);
         PoursComeWhenTheirKilnIsReady(plan);
+        KilnsHoldOneLoad(clock);
+        clock.Steps.Select(s => ClockWords.Of(s)).ShouldBeUnique("a line of the clock is known again by its words");
         CoresHaveFollowed(plan, night.Shop.Settings.CoreTolerance?.DegreesCelsius ?? 20);
         StepsOutsideAreSaid(plan, night);
     }
@@ -53,7 +55,7 @@ public sealed class ClockPropertyTests
         var backward = NightPlanner.Plan(night with { Clock = night.Clock with { At = pour, IsPour = true } }).Clock!;
 
         Math.Abs((FirstPour(backward) - pour).TotalMinutes).ShouldBeLessThan(Dust);
-        if (night.Shop.Settings.AtWorkFrom is null && night.Shop.Settings.TwoPeopleFor.Count == 0)
+        if (WorkingHours.Around(night.Shop.Settings, night.Clock) is null)
         {
             Math.Abs((backward.Start!.Value - forward.Start!.Value).TotalMinutes).ShouldBeLessThan(Dust);
             backward.Steps.Select(s => ClockWords.Of(s)).ShouldBe(forward.Steps.Select(s => ClockWords.Of(s)), ignoreOrder: true);
@@ -161,6 +163,22 @@ public sealed class ClockPropertyTests
         }
     }
 
+    // A kiln is empty, and down to what its next load begins with, before that is loaded.
+    internal static void KilnsHoldOneLoad(NightClock clock)
+    {
+        foreach (var loads in clock.Loads.GroupBy(l => l.Kiln))
+        {
+            foreach (var (load, next) in loads.Zip(loads.Skip(1)))
+            {
+                var emptied = clock.Steps.Where(s => s.Kind == ClockStepKind.Pour && s.Load == load.Number).Max(s => s.Ends.Minutes);
+                var last = load.Pours.LastOrDefault(p => p.Temperature is not null)?.Temperature ?? load.Schedule.Stages[^1].Target;
+                var fall = Math.Max(0, last.DegreesCelsius - (next.Schedule.LoadAt ?? next.Schedule.Stages[0].Target).DegreesCelsius);
+                var loaded = clock.Steps.Single(s => s.Kind == ClockStepKind.LoadKiln && s.Load == next.Number);
+                (loaded.IsDone ? double.PositiveInfinity : loaded.Begins.Minutes).ShouldBeGreaterThanOrEqualTo(emptied + (60 * fall / load.CoolsDegreesPerHour) - Dust);
+            }
+        }
+    }
+
     // Each mould's core, driven along the kiln's steps to the moment of its pour.
     private static void CoresHaveFollowed(NightPlan plan, double toleranceDegrees)
     {
@@ -195,8 +213,7 @@ public sealed class ClockPropertyTests
         var (clock, settings) = (plan.Clock!, night.Shop.Settings);
         foreach (var step in clock.Steps)
         {
-            var begins = clock.Shown(step.Begins)!.Value;
-            var minutes = Enumerable.Range(0, (int)Math.Max(1, Math.Floor(step.Takes.Minutes))).Select(i => TimeOnly.FromDateTime(begins.AddMinutes(i + 0.5)));
+            var minutes = Enumerable.Range(0, (int)Math.Max(1, Math.Floor(step.Takes.Minutes))).Select(i => clock.Shown(step.Begins + Duration.FromMinutes(i + 0.5))!.Value);
             var isMissing = (step.Hands || settings.StayWith.Contains(step.Kind)) && minutes.Any(m =>
                 IsAway(m, settings.AtWorkFrom, settings.AtWorkUntil) || (settings.TwoPeopleFor.Contains(step.Kind) && IsAway(m, settings.SecondFrom, settings.SecondUntil)));
             (step.IsOutside || !isMissing).ShouldBeTrue(ClockWords.Of(step));
@@ -204,7 +221,13 @@ public sealed class ClockPropertyTests
 
         plan.Ids().Contains("steps-outside-hours").ShouldBe(clock.Steps.Any(s => s.IsOutside));
 
-        static bool IsAway(TimeOnly at, TimeOnly? from, TimeOnly? until) => from is { } begin && until is { } end && begin != end && !at.IsBetween(begin, end);
+        // Hours that run past midnight belong to the day on which they begin.
+        bool IsAway(DateTime at, TimeOnly? from, TimeOnly? until)
+        {
+            var (begin, end) = from is { } f && until is { } u && f != u ? (f, u) : (TimeOnly.MinValue, TimeOnly.MinValue);
+            var hour = TimeOnly.FromDateTime(at);
+            return (begin != end && !hour.IsBetween(begin, end)) || settings.ClosedOn.Contains((begin > end && hour < end ? at.AddDays(-1) : at).DayOfWeek);
+        }
     }
 
     internal static Night Invent(int seed)
@@ -227,6 +250,7 @@ public sealed class ClockPropertyTests
                 SecondFrom = new TimeOnly(8, 0),
                 SecondUntil = new TimeOnly(18, 0),
                 StayWith = random.Next(4) == 0 ? [ClockStepKind.Steam] : [],
+                ClosedOn = random.Next(3) == 0 ? [DayOfWeek.Thursday] : [],
                 CoreTolerance = random.Next(2) == 0 ? TemperatureDelta.FromDegreesCelsius(random.Next(5, 40)) : null,
                 KilnLoads = random.Next(4) == 0 ? [["B"], ["A", "C"]] : [],
             },
@@ -240,8 +264,17 @@ public sealed class ClockPropertyTests
         var stud = Wrenmoor.Stud(random.Next(1, 60)) with { Alloy = "Bell bronze", StonesIn = random.Next(4) == 0 };
         return Wrenmoor.Night(shop, Wrenmoor.Ring(random.Next(1, 60)), stud) with
         {
-            Clock = new ClockQuestion(new DateTimeOffset(2026, 11, 25, random.Next(24), random.Next(60), 0, TimeSpan.Zero), random.Next(3) == 0, TimeZoneInfo.Utc),
+            Clock = Hour(seed, new TimeSpan(random.Next(24), random.Next(60), 0), random.Next(3) == 0),
         };
+    }
+
+    // Every fourth night is one of a clock change, in spring or in autumn.
+    private static ClockQuestion Hour(int seed, TimeSpan hour, bool isPour)
+    {
+        var zone = TimeZoneInfo.FindSystemTimeZoneById("Europe/Berlin");
+        return seed % 4 == 0
+            ? new ClockQuestion(ClockQuestion.Nearest((seed % 8 == 0 ? new DateTime(2026, 3, 28) : new DateTime(2026, 10, 24)) + hour, zone), isPour, zone)
+            : new ClockQuestion(new DateTimeOffset(new DateTime(2026, 11, 25) + hour, TimeSpan.Zero), isPour, TimeZoneInfo.Utc);
     }
 
     private static Kiln Kiln(int number, Random random) => new()

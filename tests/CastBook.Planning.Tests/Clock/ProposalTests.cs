@@ -58,7 +58,7 @@ public sealed partial class ProposalTests
         }
 
         return Hour().Match(remedy) is { Success: true } hour
-            ? night with { Clock = night.Clock! with { At = new DateTimeOffset(DateTime.ParseExact(hour.Groups[1].Value, "yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), TimeSpan.Zero) } }
+            ? night with { Clock = night.Clock! with { At = ClockQuestion.Shown(DateTime.ParseExact(hour.Groups[1].Value, "yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), night.Clock.Zone)!.Value } }
             : night;
     }
 

@@ -198,12 +198,60 @@ public sealed class RunningNightTests
         open.Where(s => s.Hands).ShouldAllBe(s => s.Begins.Minutes >= now - 1e-6);
         ClockPropertyTests.HandsAreSingle(clock with { Steps = open });
         open.Where(s => s.Kind is ClockStepKind.Stage or ClockStepKind.Fall).ShouldAllBe(s => s.Takes.Minutes >= s.Hold!.Value.Minutes - 1e-6);
-        var filled = clock.Steps.Where(s => s.Kind == ClockStepKind.FlaskVacuum).Max(s => s.Begins.Minutes);
-        open.Where(s => s.Kind == ClockStepKind.LoadKiln).ShouldAllBe(s => s.Begins.Minutes >= filled + invented.Shop.Investments[0].SetAtLeast!.Value.Minutes - 1e-6);
+        ClockPropertyTests.KilnsHoldOneLoad(clock);
+        foreach (var loading in open.Where(s => s.Kind == ClockStepKind.LoadKiln))
+        {
+            var filled = clock.Steps.Where(s => s.Kind == ClockStepKind.FlaskVacuum && s.Flasks.Any(loading.Flasks.Contains)).Max(s => s.Begins.Minutes);
+            loading.Begins.Minutes.ShouldBeGreaterThanOrEqualTo(filled + invented.Shop.Investments[0].SetAtLeast!.Value.Minutes - 1e-6);
+        }
+
         foreach (var pour in open.Where(s => s.Kind == ClockStepKind.Pour))
         {
             clock.Steps.Where(s => s.Load == pour.Load && s.Kind is ClockStepKind.Stage or ClockStepKind.Fall && s.Begins.Minutes < pour.Begins.Minutes)
                 .ShouldAllBe(s => s.Ends.Minutes <= pour.Begins.Minutes + 1e-6);
+        }
+    }
+
+    // The kilns of two loads are switched on at different hours; the line of one is not that of the other.
+    [Fact]
+    public void Plan_OneOfTwoKilnsIsOn_TheOtherIsNot()
+    {
+        var shop = Kilned with
+        {
+            Kilns = [new Kiln { Name = "one", InsideDiameter = Wrenmoor.Mm(130), CoolsDegreesPerHour = 100 }, new Kiln { Name = "two", InsideDiameter = Wrenmoor.Mm(130), CoolsDegreesPerHour = 100 }],
+            Schedules = [new ShopSchedule
+            {
+                Name = "own",
+                LoadAt = Wrenmoor.Celsius(150),
+                Stages = [new CastBook.Casting.Burnout.BurnoutStage(Wrenmoor.Celsius(732), 200, Duration.FromHours(3)), new CastBook.Casting.Burnout.BurnoutStage(Wrenmoor.Celsius(540), null, Duration.FromHours(1))],
+            }],
+        };
+        var night = Wrenmoor.Night(shop, Wrenmoor.Ring(2) with { Box = null, PerTree = new Dictionary<string, int> { [""] = 1 } }) with { Clock = Evening };
+        var on = NightPlanner.Plan(night).Clock!.Steps.Where(s => s.Kind == ClockStepKind.KilnOn).ToList();
+        on.Select(s => ClockWords.Of(s)).ShouldBe(["Kiln of load 1 on, to 150 °C", "Kiln of load 2 on, to 150 °C"], ignoreOrder: true);
+
+        var clock = NightPlanner.Plan(night with { Done = new DoneHours([new DoneStep("Kiln of load 1 on, to 150 °C", Typed("21:30"))], null) }).Clock!;
+
+        clock.Steps.Where(s => s.Kind == ClockStepKind.KilnOn && s.IsDone).Select(s => s.Load).ShouldBe([1]);
+    }
+
+    // Any night, forwards or back from its pour, with every step typed as done when it was planned to be: nothing moves.
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Plan_DoneAsPlanned_IsTheSameNight(int seed)
+    {
+        var invented = ClockPropertyTests.Invent(seed);
+        var planned = NightPlanner.Plan(invented).Clock!;
+        var typed = planned.Steps.Where(s => s.Hands).OrderBy(s => s.Ends.Minutes).ToList();
+        var done = typed.Take(new Random(seed).Next(1, typed.Count)).Select(s => new DoneStep(ClockWords.Of(s), Typed($"{planned.Shown(s.Ends)!.Value:yyyy-MM-dd HH:mm}"))).ToList();
+
+        var clock = NightPlanner.Plan(invented with { Done = new DoneHours(done, null) }).Clock!;
+
+        clock.Steps.Count.ShouldBe(planned.Steps.Count);
+        foreach (var step in planned.Steps)
+        {
+            var again = clock.Steps.First(s => ClockWords.Of(s) == ClockWords.Of(step) && s.Load == step.Load && s.Mix == step.Mix);
+            Math.Abs((clock.Start!.Value.AddMinutes(again.Begins.Minutes) - planned.Start!.Value.AddMinutes(step.Begins.Minutes)).TotalMinutes).ShouldBeLessThan(1, ClockWords.Of(step));
         }
     }
 

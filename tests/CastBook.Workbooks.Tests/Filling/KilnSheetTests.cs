@@ -31,6 +31,18 @@ public sealed class KilnSheetTests
         sheet.ShouldNotContain("<row r=\"9\" hidden");
     }
 
+    // One small flask and one larger: the chart is of the slower, and a line says when the other's core is there.
+    [Fact]
+    public void Fill_TwoSizesInOneLoad_SaysWhenEachCoreIsThere()
+    {
+        var filled = Filled.From(Nights.Whole()).AfterTyping(("Flasks", "D2", 1), ("Flasks", "D3", 1), ("Harbour list", "C6", 45));
+
+        var heat = filled.Result.Plan.Clock!.Loads.ShouldHaveSingleItem().Heat;
+        heat.Moulds.Select(m => m.Size).ShouldBe(["90 × 125", "75 × 100"]);
+        var line = filled["Kiln", "A10"].ShouldBeOfType<string>();
+        line.ShouldMatch($"^Flask {heat.Moulds[1].Flasks[0]} \\(75 × 100\\) follows sooner\\. Core there after, slow and fast: stage 1 (not yet|\\d:\\d\\d) and \\d:\\d\\d; stage 2 \\d:\\d\\d and \\d:\\d\\d; stage 3 \\d:\\d\\d and \\d:\\d\\d; stage 4 \\d:\\d\\d and \\d:\\d\\d\\.$");
+    }
+
     // The programme says what must be inside; by a display that stands above it, 732 °C would be 717 °C and carbon would stay.
     [Theory]
     [InlineData(15, "the kiln reads 15 °C high: set its controller 15 °C higher than each target here, 747 °C for 732 °C.")]
