@@ -82,6 +82,12 @@ public static partial class Catalogue
         "The metal follows from its density.",
         "Type the name you mean (the nearest are {1}), or add the material with its density to the Materials sheet.");
 
+    /// <summary>What a material wants before its pieces go on a tree.</summary>
+    public static FindingKind MaterialBeforeTree { get; } = new(
+        "material-before-tree", Severity.Note,
+        "{0} wants {1}, by its line on the Materials sheet.",
+        "", "See to it before its pieces go on a tree.");
+
     /// <summary>Printed colder than the material allows.</summary>
     public static FindingKind PrintedTooCold { get; } = new(
         "printed-too-cold", Severity.Check,

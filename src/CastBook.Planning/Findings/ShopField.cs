@@ -49,6 +49,8 @@ public static class ShopField
     public const string PrintAtLeast = "printAtLeast";
     public const string WashAtMost = "washAtMost";
     public const string BathAtMost = "bathAtMost";
+    public const string WaterRinse = "waterRinse";
+    public const string Roughen = "roughen";
     public const string CureEachSide = "cureEachSide";
     public const string WaterPer100 = "waterPer100";
     public const string PowderDensity = "powderDensity";

@@ -24,6 +24,13 @@ internal static class MaterialQuestions
                 findings.Add(Catalogue.MaterialTakenAs.At(Subject.Column(PieceField.Material), written, material.Name));
             }
 
+            if (BeforeTheTree(material) is { Count: > 0 } wants)
+            {
+                findings.Add(Catalogue.MaterialBeforeTree.At(
+                    new Subject(SubjectKind.Material, material.Row!.Name, material.Row.WaterRinse == false ? ShopField.WaterRinse : ShopField.Roughen),
+                    material.Said, Say.Together(wants)));
+            }
+
             if (material.Impossible is null || material.Row?.Density is null)
             {
                 CompareCube(material, findings);
@@ -34,6 +41,22 @@ internal static class MaterialQuestions
         {
             findings.Add(Question([.. rows], findings.Units));
         }
+    }
+
+    private static List<string> BeforeTheTree(KnownMaterial material)
+    {
+        var wants = new List<string>();
+        if (material.Row?.WaterRinse == false)
+        {
+            wants.Add("no rinse in water");
+        }
+
+        if (material.Row?.Roughen == true)
+        {
+            wants.Add("a roughened surface where sprue wax is to hold");
+        }
+
+        return wants;
     }
 
     // A cube tells the density where the shop gives none; where it gives one, the two must agree.

@@ -42,4 +42,10 @@ public sealed record Material
 
     /// <summary>The least cure of each side.</summary>
     public Duration? CureEachSide { get; init; }
+
+    /// <summary>Whether parts of it may be rinsed in water; missing where the shop has not said.</summary>
+    public bool? WaterRinse { get; init; }
+
+    /// <summary>Whether its surface is roughened so that sprue wax holds on it; missing where the shop has not said.</summary>
+    public bool? Roughen { get; init; }
 }

@@ -51,9 +51,9 @@ internal static class WrenmoorShop
 
     private static readonly object?[][] Materials =
     [
-        [Resin, "resin", 1.15, 9.2, 20.0, 25, 3, null, 5],
-        [Wax, "wax", 0.95, null, null, null, null, null, null],
-        [Carving, "wax", null, null, null, null, null, null, null],
+        [Resin, "resin", 1.15, 9.2, 20.0, 25, 3, null, 5, null, null],
+        [Wax, "wax", 0.95, null, null, null, null, null, null, null, null],
+        [Carving, "wax", null, null, null, null, null, null, null, null, null],
     ];
 
     private static readonly object?[][] Investments =

@@ -17,5 +17,7 @@ internal static class MaterialsSheet
         new("Wash at most (min)", 11, CellKind.Number, "The longest wash, all baths together."),
         new("Each bath at most (min)", 11, CellKind.Number, "The longest time in one bath of the wash."),
         new("Cure each side (min)", 11, CellKind.Number, "The shortest cure of each side."),
+        new("Water rinse", 8, CellKind.Words, "no where its maker allows none.") { Choices = Choices.Of("yes", "no") },
+        new("Roughen", 9, CellKind.Words, "yes where the surface is roughened so that sprue wax holds.") { Choices = Choices.Of("yes", "no") },
     ]);
 }

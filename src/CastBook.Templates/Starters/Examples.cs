@@ -60,8 +60,8 @@ internal static class Examples
 
     private static readonly object?[][] Materials =
     [
-        [Resin, "resin", 1.15, 9.2, 20.0, 25, 3, 1.5, 5],
-        [Wax, "wax", 0.95, null, null, null, null, null, null],
+        [Resin, "resin", 1.15, 9.2, 20.0, 25, 3, 1.5, 5, "no", "yes"],
+        [Wax, "wax", 0.95, null, null, null, null, null, null, null, null],
     ];
 
     private static readonly object?[][] Investments = [[Powder, "gypsum", 39.0, 2.60, 9.5, 2.0, 732, "both", 200, null, 22_000]];

@@ -85,6 +85,8 @@ internal static class ShopRecords
         WashAtMost = row.Minutes(ShopField.WashAtMost),
         BathAtMost = row.Minutes(ShopField.BathAtMost),
         CureEachSide = row.Minutes(ShopField.CureEachSide),
+        WaterRinse = row.Choice(ShopField.WaterRinse, ShopWords.YesOrNo, ShopWords.YesNo),
+        Roughen = row.Choice(ShopField.Roughen, ShopWords.YesOrNo, ShopWords.YesNo),
     };
 
     public static Investment Investment(ShopRow row) => new()

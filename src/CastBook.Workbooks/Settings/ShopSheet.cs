@@ -108,6 +108,8 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.WashAtMost, Dimension.Time, "wash at most", "wash"),
         new(ShopField.BathAtMost, Dimension.Time, "each bath at most", "bath at most", "bath"),
         new(ShopField.CureEachSide, Dimension.Time, "cure each side", "cure"),
+        new(ShopField.WaterRinse, Dimension.None, "water rinse", "rinse in water"),
+        new(ShopField.Roughen, Dimension.None, "roughen", "roughened"),
     ])
     {
         Bonds =
@@ -116,7 +118,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
                 [ShopField.Kind],
                 [
                     ShopField.Density, ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume, ShopField.PrintAtLeast, ShopField.WashAtMost,
-                    ShopField.BathAtMost, ShopField.CureEachSide,
+                    ShopField.BathAtMost, ShopField.CureEachSide, ShopField.WaterRinse, ShopField.Roughen,
                 ]),
             new(
                 [ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume],

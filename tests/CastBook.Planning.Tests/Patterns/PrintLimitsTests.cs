@@ -47,6 +47,22 @@ public sealed class PrintLimitsTests
         plan.Findings.Where(f => f.Id == "bath-too-long").Select(f => f.Seen).ShouldBe(seen is null ? [] : [seen]);
     }
 
+    [Theory]
+    [InlineData(false, true, "\"Castable resin\" wants no rinse in water and a roughened surface where sprue wax is to hold, by its line on the Materials sheet.")]
+    [InlineData(false, null, "\"Castable resin\" wants no rinse in water, by its line on the Materials sheet.")]
+    [InlineData(true, true, "\"Castable resin\" wants a roughened surface where sprue wax is to hold, by its line on the Materials sheet.")]
+    [InlineData(true, false, null)]
+    [InlineData(null, null, null)]
+    public void Plan_WhatAMaterialWantsBeforeTheTree_IsSaidOnce(bool? rinse, bool? roughen, string? seen)
+    {
+        var resin = Wrenmoor.Resin with { WaterRinse = rinse, Roughen = roughen };
+        var piece = Wrenmoor.Ring() with { Material = "castable resin" };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Materials = [Wrenmoor.Wax, resin] }, piece, piece));
+
+        plan.Findings.Where(f => f.Id == "material-before-tree").Select(f => f.Seen).ShouldBe(seen is null ? [] : [seen]);
+    }
+
     [Fact]
     public void Compare_LongBath_SaysHowBathsAreTyped() =>
         Catalogue.BathTooLong.At(Subject.Book, "3 min", "\"Castable resin\"", "1.5 min").Text().ShouldBe(

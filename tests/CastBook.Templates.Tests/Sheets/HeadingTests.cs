@@ -16,7 +16,7 @@ public sealed class HeadingTests
         ["Kilns"] = "Kiln|Shape|Inside width (mm)|Inside depth (mm)|Inside diameter (mm)|Power (kW)|Cools (°C/h)|Reads high by (°C)",
         ["Alloys"] = "Alloy|Composition|Density (g/cm³)|Solidus (°C)|Liquidus (°C)|Metal temp (°C)|Flask temp fine (°C)|Flask temp ordinary (°C)|Flask temp heavy (°C)"
             + "|Quench after (min)|Loss (%)|Fresh (g)|Re-melt (g)|Price (per g)",
-        ["Materials"] = "Material|Kind|Density (g/cm³)|Cube weighs (g)|Cube edge (mm)|Print at least (°C)|Wash at most (min)|Each bath at most (min)|Cure each side (min)",
+        ["Materials"] = "Material|Kind|Density (g/cm³)|Cube weighs (g)|Cube edge (mm)|Print at least (°C)|Wash at most (min)|Each bath at most (min)|Cure each side (min)|Water rinse|Roughen",
         ["Investments"] = "Investment|Kind|Water per 100|Powder density (g/cm³)|Working time (min)|Set at least (h)|Never above (°C)|Silica|Inversion at most (°C/h)|Kept hot at most (h)|In stock (g)",
         ["Schedules"] = "Schedule|For|Up to diameter (mm)|Up to height (mm)|Load at (°C)|Stage|Target (°C)|Rate (°C/h)|Hold (h)",
         ["Shop"] = "Setting|Value|Unit|What it is for",

@@ -144,7 +144,7 @@ public sealed class ShopReaderTests
         using var book = WithPieces(new BookBuilder()
             .Sheet("crucibles", s => s.Row("Crucible", "Holds (ml)", "Rated (g)", "Rated for", "Alloys", "Owned").Row("Small", 60, 500, "gold", "14k yellow, 18k white", 2))
             .Sheet("Kilns", s => s.Row("Kiln", "Shape", "Inside width (mm)", "Inside depth (mm)", "Power (kW)", "Cools (°C/h)", "Reads high by (°F)").Row("Big", "square", 300, 320, 3.5, 180, 18))
-            .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)", "Print at least (°C)", "Wash at most (min)", "Each bath at most (s)", "Cure each side (min)").Row("Blue resin", "resin", 1.15, 28, 5, 90, 20))
+            .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)", "Print at least (°C)", "Wash at most (min)", "Each bath at most (s)", "Cure each side (min)", "Water rinse", "Roughen").Row("Blue resin", "resin", 1.15, 28, 5, 90, 20, "no", "x"))
             .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)", "Never above (°C)", "Silica", "Inversion at most (°F/h)", "Kept hot at most", "In stock (kg)")
                 .Row("White", "gypsum", 40, 2.6, 9, 2, 732, "cristobalite", 270, 6, 22.5)));
         var shop = TestBooks.Read(book).Night.Shop;
@@ -158,6 +158,7 @@ public sealed class ShopReaderTests
         var material = shop.Materials.ShouldHaveSingleItem();
         (material.Kind, material.PrintAtLeast!.Value.DegreesCelsius, material.WashAtMost!.Value.Minutes, material.CureEachSide!.Value.Minutes).ShouldBe((PatternKind.Resin, 28, 5, 20));
         material.BathAtMost!.Value.Minutes.ShouldBe(1.5, 1e-9);
+        (material.WaterRinse, material.Roughen).ShouldBe((false, true));
         var powder = shop.Investments.ShouldHaveSingleItem();
         (powder.Kind, powder.WaterPer100, powder.WorkingTime!.Value.Minutes, powder.SetAtLeast!.Value.Hours, powder.InStock!.Value.Grams)
             .ShouldBe((InvestmentKind.Gypsum, 40, 9, 2, 22500));
