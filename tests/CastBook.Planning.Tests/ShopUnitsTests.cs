@@ -122,6 +122,20 @@ public sealed class ShopUnitsTests
         ShopUnits.Of(new Settings { MetalIn = WrittenMass.Pennyweight, MetalBoughtIn = WrittenMass.OfBuying[1] }).Buying.Name.ShouldBe("kg");
     }
 
+    // Exact: 29.5735295625 ml. The switch to whole millilitres looks at what is shown.
+    [Theory]
+    [InlineData(52, "52.0 ml", "1.76 US fl oz")]
+    [InlineData(99.94, "99.9 ml", "3.38 US fl oz")]
+    [InlineData(99.96, "100 ml", "3.38 US fl oz")]
+    [InlineData(2957.35295625, "2,957 ml", "100.00 US fl oz")]
+    public void SayFinely_Volume_HasTheDigitsOfAVessel(double millilitres, string metric, string us)
+    {
+        var volume = Wrenmoor.Ml(millilitres);
+
+        WrittenVolume.Millilitre.SayFinely(volume).ShouldBe(metric);
+        WrittenVolume.UsFluidOunce.SayFinely(volume).ShouldBe(us);
+    }
+
     [Fact]
     public void Choices_OfTheGuide_AreTheUnitsThereAre()
     {

@@ -43,6 +43,10 @@ public class CastingFactorTests
     public void IsSound_OneApart_OrNot(double other, bool sound) =>
         CastingFactor.Compute([Casting(1, 1), Casting(1, 1), Casting(1, other)]).IsSound.ShouldBe(sound);
 
+    // Five percent below and five above one: just as far as they may be.
+    [Fact]
+    public void IsSound_JustAsFarApartAsMayBe_IsSound() => CastingFactor.Compute([Casting(1, 0.95), Casting(1, 1.05)]).IsSound.ShouldBeTrue();
+
     [Fact]
     public void Compute_NoCasting_Refuses() =>
         Should.Throw<ArgumentException>(() => CastingFactor.Compute([])).Message.ShouldStartWith("Nothing can be learnt from no casting.");

@@ -34,6 +34,11 @@ public class PublishedInvestmentTests
         (10_000 / per100).ShouldBeLessThan(least);
     }
 
+    // High-temperature powders take a liquid that is not all water.
+    [Fact]
+    public void WaterRange_OfHighTemperaturePowder_BeginsLower() =>
+        PowderAndWater.WaterRange(InvestmentKind.HighTemperature).ShouldBe((15, 50));
+
     // Gypsum-bonded powder is hemihydrate and silica: its grains lie among what is printed for hemihydrate.
     [Fact]
     public void UsualPowderDensity_LiesWithinItsComponent()

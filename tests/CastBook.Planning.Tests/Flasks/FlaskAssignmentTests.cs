@@ -87,6 +87,18 @@ public sealed class FlaskAssignmentTests
         plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.NotPlanned, PieceStatus.Planned]);
     }
 
+    // The same in fluid ounces of 29.57 ml: 6.83 and 5.6 ml.
+    [Fact]
+    public void Of_PieceOverTheCrucible_SaysVolumesInTheShopsUnit()
+    {
+        var shop = WithCrucible(7);
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(shop with { Settings = shop.Settings with { WaterIn = WrittenVolume.UsFluidOunce } }, Wrenmoor.Ring(2)));
+
+        plan.The("piece-over-crucible").Text().ShouldStartWith(
+            "One piece of \"Signet\" alone needs a charge of 71.0 g, which is 0.23 US fl oz. The largest crucible for Bench silver takes 0.19 US fl oz of melt, ");
+    }
+
     [Fact]
     public void Of_StonesIn_ShareOnlyWithStonesIn()
     {

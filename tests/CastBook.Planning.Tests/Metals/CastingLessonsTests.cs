@@ -1,3 +1,4 @@
+using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using UnitsNet;
@@ -44,6 +45,17 @@ public sealed class CastingLessonsTests
 
         flask.Weighed.ShouldBeTrue();
         flask.Tree.Milliliters.ShouldBe((8 / 0.95) + (8 * 1.05), 1e-9);
+    }
+
+    [Fact]
+    public void Of_CastingsWeighed_AreInTheAccount()
+    {
+        var account = NightAccounts.Of(Night(true, 20.2, 20.0, 20.4)).Of(Subject.Piece(3), AnswerField.MetalEach)!;
+
+        account.Words.ShouldBe("pattern weight ÷ pattern density × alloy density × learnt from castings");
+        account.Numbers.ShouldBe("1.9 g ÷ 0.95 g/cm³ × 10.4 g/cm³ × 0.9712");
+        account.Result!.Value.ShouldBe(20.2, 1e-9);
+        account.Inputs[^1].ShouldBe(new AccountInput("learnt from castings", "0.9712", null, "3 lines in which Metal each was typed"));
     }
 
     [Fact]
