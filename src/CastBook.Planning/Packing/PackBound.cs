@@ -3,12 +3,15 @@ namespace CastBook.Planning.Packing;
 /// <summary>What any plan that places everything must cost at least: proved by column generation.</summary>
 /// <remarks>
 /// Trees are chosen in parts (<see cref="CoverMaster"/>), which is never dearer than choosing whole ones. Whatever each piece is said
-/// to be worth, pieces together cost at least their worth, less what the worth of some tree exceeds its cost by; worths that come
-/// from the master make that sharp. The last step is done in whole numbers. Wishes for a flask are not looked at; they only cost.
+/// to be worth, flasks must be worth together what all pieces are (<see cref="PackCut"/>); worths that come from the master make that
+/// sharp. The last step is done in whole numbers. Wishes for a flask are not looked at; they only cost.
 /// </remarks>
 internal sealed class PackBound
 {
     private const int RoundsOfPrices = 200;
+    private const double ShareOfBest = 0.6;
+    private const long LeastWorkOfTree = 1_000_000;
+    private const long MostWorkOfTree = 8_000_000;
 
     private readonly PackProblem problem;
     private readonly TreeFilling filling;
@@ -17,13 +20,16 @@ internal sealed class PackBound
     private readonly List<PackedFlask> flasks = [];
     private readonly List<PackCut> cuts = [];
     private readonly long[] values;
-    private readonly long[] extra;
+    private readonly long[] asked;
+    private readonly long[] center;
     private CoverMaster master;
     private long workOfMasters;
     private long[] costs;
     private int[] free;
     private int mostFlasks;
     private double unit;
+    private long workOfTree;
+    private bool isCutShort;
 
     /// <summary>Prepares the proof.</summary>
     /// <param name="problem">The problem, without wishes for a flask.</param>
@@ -33,7 +39,8 @@ internal sealed class PackBound
         (free, costs) = ([.. problem.Sizes.Select(s => s.Free)], [.. problem.Sizes.Select(s => s.Cost)]);
         filling = new TreeFilling(problem);
         master = Master();
-        (values, extra) = (new long[problem.Items.Length], new long[problem.Sizes.Length + 1]);
+        values = new long[problem.Items.Length + problem.Sizes.Length + 1];
+        (asked, center) = (new long[values.Length], new long[values.Length]);
         for (var size = 0; size < problem.Sizes.Length; size++)
         {
             Prepare(size);
@@ -67,9 +74,14 @@ internal sealed class PackBound
     /// <param name="stop">Ends the proof early.</param>
     public long Find(long[] costOf, int[] counts, int most, long enough, long work, CancellationToken stop)
     {
+        enough = Math.Min(enough, long.MaxValue - 1);
         Restart(costOf, counts, most);
-        var (least, end) = (0L, Work + work);
-        while (Work < end && !stop.IsCancellationRequested)
+        AskByWeight();
+        workOfTree = LeastWorkOfTree;
+        var (least, end) = (Math.Min(Known(), enough + 1), Work + work);
+        least = least > enough ? least : Math.Max(least, Math.Min(Prove().Bound, enough + 1));
+        asked.CopyTo(center, 0);
+        while (least <= enough && Work < end && !stop.IsCancellationRequested)
         {
             master.Solve();
             Value();
@@ -78,15 +90,63 @@ internal sealed class PackBound
                 continue;
             }
 
-            var (bound, more) = Prove();
-            least = Math.Max(least, bound);
-            if (!more || least > enough)
+            var more = false;
+            for (var share = ShareOfBest; !more && share >= 0 && least <= enough; share -= ShareOfBest)
+            {
+                Ask(share);
+                (var bound, more) = Prove();
+                if (bound > least)
+                {
+                    least = Math.Min(bound, enough + 1);
+                    asked.CopyTo(center, 0);
+                }
+            }
+
+            if (more)
+            {
+                continue;
+            }
+
+            if (!isCutShort || workOfTree >= MostWorkOfTree)
             {
                 break;
             }
+
+            workOfTree *= 4;
         }
 
         return least;
+    }
+
+    // What was learnt before, of other costs and fewer flasks.
+    private long Known()
+    {
+        var least = 0L;
+        foreach (var cut in cuts)
+        {
+            least = Math.Max(least, cut.Least(costs, free, mostFlasks));
+        }
+
+        return least;
+    }
+
+    // What pieces are worth by the room they take: a start that is seldom far off.
+    private void AskByWeight()
+    {
+        Array.Clear(asked);
+        for (var i = 0; i < problem.Items.Length; i++)
+        {
+            asked[i] = (long)(problem.Weights[i] * unit / 1e6);
+        }
+    }
+
+    // What the master says swings widely at first; between that and what gave the best bound so far it settles sooner.
+    private void Ask(double share)
+    {
+        for (var i = 0; i < asked.Length; i++)
+        {
+            asked[i] = (long)((share * center[i]) + ((1 - share) * values[i]));
+        }
     }
 
     private CoverMaster Master() => new([.. problem.Items.Select(i => i.Quantity)], free, mostFlasks);
@@ -130,14 +190,9 @@ internal sealed class PackBound
         {
             values[i] = Math.Max(0, (long)(master.Duals[i] * unit));
         }
-
-        for (var size = 0; size < extra.Length; size++)
-        {
-            extra[size] = Math.Max(0, (long)(master.Duals[values.Length + size] * unit));
-        }
     }
 
-    private long Dear(int size) => costs[size] + extra[size] + extra[^1];
+    private long Dear(long[] prices, int size) => costs[size] + prices[problem.Items.Length + size] + prices[^1];
 
     private void Add(PackCount[] content, int size)
     {
@@ -163,22 +218,17 @@ internal sealed class PackBound
         return added;
     }
 
-    private bool IsWorthMore(long worth, int size) => worth > Dear(size) * (1 + 1e-6);
+    private bool IsWorthMore(long worth, int size) => worth > Dear(values, size) * (1 + 1e-6);
 
     private (long Bound, bool More) Prove()
     {
-        var (most, ofCost, more) = (1L, 1L, false);
+        (var more, isCutShort) = (false, false);
         var worths = new long[free.Length];
         foreach (var (limit, _) in kinds.Where(k => free[k.Limit.Size] > 0))
         {
-            var dear = Dear(limit.Size);
-            var worth = limit.Of(values, dear, RoundsOfPrices, out var tree);
+            var worth = limit.Of(asked, Dear(asked, limit.Size), RoundsOfPrices, workOfTree, out var tree);
+            isCutShort |= limit.IsCutShort;
             worths[limit.Size] = Math.Max(worths[limit.Size], worth);
-            if ((Int128)worth * ofCost > (Int128)most * dear)
-            {
-                (most, ofCost) = (worth, dear);
-            }
-
             var real = 0L;
             foreach (var (item, count) in tree)
             {
@@ -189,24 +239,21 @@ internal sealed class PackBound
             {
                 Add(tree, limit.Size);
                 more = true;
+                if (limit.Hung is { } hung)
+                {
+                    flasks.Add(hung);
+                }
             }
         }
 
         Int128 total = 0;
-        for (var i = 0; i < values.Length; i++)
+        for (var i = 0; i < problem.Items.Length; i++)
         {
-            total += (Int128)values[i] * problem.Items[i].Quantity;
+            total += (Int128)asked[i] * problem.Items[i].Quantity;
         }
 
-        cuts.Add(new PackCut(total, [.. worths.Select((w, size) => free[size] > 0 ? w : -1)]));
-        for (var size = 0; size < free.Length; size++)
-        {
-            total -= (Int128)extra[size] * free[size];
-        }
-
-        total -= (Int128)extra[^1] * mostFlasks;
-
-        // Worths are made smaller until no tree is worth more than it costs; what is left of a whole is rounded up.
-        return (total <= 0 ? 0 : (long)(((total * ofCost) + most - 1) / most), more);
+        var cut = new PackCut(total, [.. worths.Select((w, size) => free[size] > 0 ? w : -1)]);
+        cuts.Add(cut);
+        return (cut.Least(costs, free, mostFlasks), more);
     }
 }

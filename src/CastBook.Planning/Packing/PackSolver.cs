@@ -157,13 +157,24 @@ internal sealed class PackSolver
         var (failed, found) = (0, false);
         for (var i = 0; i < choices.Count && failed < MostFailed && search.Work < end && !stop.IsCancellationRequested; i++)
         {
-            var better = search.PackInto(choices[i].Counts, end);
+            var better = Squeezed(choices[i].Counts, work.Search / 4) ?? search.PackInto(choices[i].Counts, end);
             failed = better is null ? failed + 1 : 0;
             found |= better is not null;
             plan = better ?? plan;
         }
 
         return found;
+    }
+
+    private PackPlan? Squeezed(int[] counts, long most)
+    {
+        if (!PackSqueeze.Suits(problem))
+        {
+            return null;
+        }
+
+        int[] sizes = [.. Enumerable.Range(0, counts.Length).SelectMany(s => Enumerable.Repeat(s, counts[s]))];
+        return new PackSqueeze(problem, greedy, 1).Into(sizes, [], most, stop);
     }
 
     // The cheapest choices, as many as are worth a look, and the cost up to which there are no others.

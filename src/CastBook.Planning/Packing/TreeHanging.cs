@@ -35,10 +35,40 @@ internal sealed class TreeHanging(PackProblem problem)
     /// <returns>What all that hangs is worth.</returns>
     public long Hang(int flaskSize, ReadOnlySpan<int> candidates, int[] left, long[] values)
     {
+        Clear(flaskSize);
+        return HangMore(candidates, left, values);
+    }
+
+    /// <summary>Hangs the rest of a tree.</summary>
+    /// <param name="flaskSize">The flask size.</param>
+    /// <param name="sectors">The sectors it has.</param>
+    /// <param name="candidates">Pieces that fit it, in the order in which they hang.</param>
+    /// <param name="left">How many of each piece there are besides; what is hung is taken off.</param>
+    /// <param name="values">What each piece is worth.</param>
+    /// <returns>The sectors that were added.</returns>
+    public IEnumerable<PackCount[]> HangOn(int flaskSize, List<PackCount[]> sectors, ReadOnlySpan<int> candidates, int[] left, long[] values)
+    {
+        Clear(flaskSize);
+        foreach (var sector in sectors)
+        {
+            usedAngle += sector.Max(c => shapes[c.Item].Theta);
+            freeMetal -= sector.Sum(c => c.Count * problem.Metals[c.Item]);
+        }
+
+        HangMore(candidates, left, values);
+        return Sectors();
+    }
+
+    private void Clear(int flaskSize)
+    {
         (size, usedAngle, usedShare, freeMetal) = (flaskSize, 0, 0, problem.Sizes[flaskSize].Metal);
         shapes = problem.Shapes[flaskSize];
         columns.Clear();
         columnEnds.Clear();
+    }
+
+    private long HangMore(ReadOnlySpan<int> candidates, int[] left, long[] values)
+    {
         Reserve(candidates.Length);
         foreach (var item in candidates)
         {
@@ -83,6 +113,11 @@ internal sealed class TreeHanging(PackProblem problem)
         }
 
         Array.Sort(content, static (a, b) => a.Item.CompareTo(b.Item));
+        return new PackedFlask(size, content, Sectors()) { Fill = fill };
+    }
+
+    private PackCount[][] Sectors()
+    {
         var sectors = new PackCount[columnEnds.Count][];
         for (var i = 0; i < sectors.Length; i++)
         {
@@ -91,7 +126,7 @@ internal sealed class TreeHanging(PackProblem problem)
             columns.CopyTo(start, sectors[i], 0, sectors[i].Length);
         }
 
-        return new PackedFlask(size, content, sectors) { Fill = fill };
+        return sectors;
     }
 
     private int FreeAngle => PackShape.Turn - usedAngle - PackShape.Angle(usedShare);

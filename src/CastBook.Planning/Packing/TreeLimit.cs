@@ -21,11 +21,13 @@ internal sealed class TreeLimit
     private readonly long[] angleBest = new long[PackShape.Turn + 1];
     private readonly int[] angleColumn = new int[PackShape.Turn + 1];
     private readonly ColumnKnapsack knapsack = new();
+    private readonly TreeSearch? search;
     private readonly List<(int Width, long Value, int[] Counts)> columns = [];
     private readonly ColumnPiece[] pieces;
     private readonly int[] indices;
     private readonly int[] counts;
     private long metalPrice;
+    private PackedFlask? hung;
 
     /// <summary>Prepares for a size and setting.</summary>
     /// <param name="problem">The problem.</param>
@@ -36,6 +38,7 @@ internal sealed class TreeLimit
         (this.problem, this.size, this.members) = (problem, size, members);
         (copyPrices, net, used) = (new long[members.Length], new long[members.Length], new int[members.Length]);
         (pieces, indices, counts) = (new ColumnPiece[members.Length], new int[members.Length], new int[members.Length]);
+        search = Array.TrueForAll(members, m => problem.Items[m].Shapes[size].HasSector) ? new TreeSearch(problem, size) : null;
     }
 
     /// <summary>The size.</summary>
@@ -48,9 +51,11 @@ internal sealed class TreeLimit
     /// <param name="values">What each piece is worth, not negative.</param>
     /// <param name="enough">A limit as low as this needs no better prices.</param>
     /// <param name="rounds">How often prices are bettered at most.</param>
+    /// <param name="work">How many steps to spend looking for the very best tree.</param>
     /// <param name="tree">Takes a tree that fits and is worth much.</param>
-    public long Of(long[] values, long enough, int rounds, out PackCount[] tree)
+    public long Of(long[] values, long enough, int rounds, long work, out PackCount[] tree)
     {
+        (hung, IsCutShort) = (null, false);
         var (best, bestMetal, pace, fruitless) = (long.MaxValue, metalPrice, 1.0, 0);
         var bestCopies = (long[])copyPrices.Clone();
         (tree, var most) = ([], 0L);
@@ -87,23 +92,60 @@ internal sealed class TreeLimit
 
         bestCopies.CopyTo(copyPrices, 0);
         metalPrice = bestMetal;
-        return best;
+        return best <= enough || most > enough ? best : Searched(values, best, enough, work, ref tree);
+    }
+
+    /// <summary>The tree that was found last, where it can be hung as it is.</summary>
+    public PackedFlask? Hung => hung;
+
+    /// <summary>Whether more work would have found a lower limit.</summary>
+    public bool IsCutShort { get; private set; }
+
+    private long Searched(long[] values, long best, long enough, long work, ref PackCount[] tree)
+    {
+        if (search is null)
+        {
+            return best;
+        }
+
+        Price(values);
+        int[] wanted = [.. Enumerable.Range(0, members.Length).Where(i => values[members[i]] > 0)];
+        var before = search.Work;
+        var searched = search.Most(
+            [.. wanted.Select(i => members[i])], [.. wanted.Select(i => values[members[i]])], [.. wanted.Select(i => net[i])],
+            AtPrices(), enough + (enough >> 20), work, out hung);
+        Work += search.Work - before;
+        tree = hung?.Content ?? tree;
+        IsCutShort = searched is null;
+        return searched is { } most ? Math.Min(best, most) : best;
+    }
+
+    private long AtPrices()
+    {
+        var cost = ((metalPrice * problem.Sizes[size].Metal) >> MetalBits) + (metalPrice > 0 ? 1 : 0);
+        for (var i = 0; i < members.Length; i++)
+        {
+            cost += copyPrices[i] * problem.Items[members[i]].Quantity;
+        }
+
+        return cost;
+    }
+
+    private void Price(long[] values)
+    {
+        for (var i = 0; i < members.Length; i++)
+        {
+            net[i] = values[members[i]] - copyPrices[i] - ((metalPrice * problem.Items[members[i]].Metal) >> MetalBits);
+        }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private long Limit(long[] values)
     {
-        var limit = ((metalPrice * problem.Sizes[size].Metal) >> MetalBits) + (metalPrice > 0 ? 1 : 0);
-        for (var i = 0; i < members.Length; i++)
-        {
-            var item = problem.Items[members[i]];
-            net[i] = values[members[i]] - copyPrices[i] - ((metalPrice * item.Metal) >> MetalBits);
-            limit += copyPrices[i] * item.Quantity;
-        }
-
+        Price(values);
         FillColumns();
         FillTurn();
-        return limit + TakeShares();
+        return AtPrices() + TakeShares();
     }
 
     private void FillColumns()

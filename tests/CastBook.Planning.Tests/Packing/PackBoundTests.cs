@@ -1,0 +1,40 @@
+using CastBook.Planning.Packing;
+
+namespace CastBook.Planning.Tests.Packing;
+
+public sealed class PackBoundTests
+{
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 40)];
+
+    // What a plan does is possible: with just its flasks, and however little was looked, no bound may be over what they cost.
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Find_FlasksOfAPlan_IsNeverOverTheirCost(int seed)
+    {
+        var problem = Problems.Invent(seed + 500, 12, 4);
+        var plan = new PackGreedy(problem, new TreeFilling(problem)).Best();
+        if (plan.Lost > 0)
+        {
+            return;
+        }
+
+        int[] counts = [.. problem.Sizes.Select((_, size) => plan.Flasks.Count(f => f.Size == size))];
+        foreach (var work in new long[] { 1, 300_000, 3_000_000, 30_000_000 })
+        {
+            var bound = new PackBound(problem);
+
+            bound.Find([.. problem.Sizes.Select(s => s.Cost)], counts, plan.Flasks.Count, plan.Cost, work, CancellationToken.None).ShouldBeLessThanOrEqualTo(plan.Cost);
+            bound.IsRefuted(counts).ShouldBeFalse();
+        }
+    }
+
+    // Trees worth 6 and 4 that cost 3 and 1, at most so many of each and of both: 10 is a large and a small one, or two and a half small ones.
+    [Theory]
+    [InlineData(10, 1, 1, 2, 4)]
+    [InlineData(10, 9, 9, 9, 3)]
+    [InlineData(9, 9, 2, 9, 3)]
+    [InlineData(12, 1, 1, 2, long.MaxValue)]
+    [InlineData(14, 9, 9, 3, 5)]
+    public void Least_OfACut_IsTheCheapestInParts(int total, int large, int small, int most, long cost) =>
+        new PackCut(total, [6, 4]).Least([3, 1], [large, small], most).ShouldBe(cost);
+}
