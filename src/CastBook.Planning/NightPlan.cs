@@ -229,6 +229,12 @@ public sealed record StockPart(string Metal, Mass Mass);
 /// <param name="ProvedFewest">Whether this plan needs no more than that and places everything that can be placed; within the same bounds.</param>
 public sealed record PlanBound(int LeastFlasks, bool ProvedFewest)
 {
-    /// <summary>Whether, besides, no plan of as few flasks fills less investment; the way each piece hangs in each size taken as given.</summary>
+    /// <summary>
+    /// Whether no plan fills less investment, or none of as few flasks where the shop wishes for fewest flasks first; the way each
+    /// piece hangs in each size taken as given.
+    /// </summary>
     public bool ProvedLeastInvestment { get; init; }
+
+    /// <summary>How much more flask is filled at most than by the best plan of as few; missing where that is proved to be none or is not known.</summary>
+    public Volume? InvestmentOver { get; init; }
 }

@@ -25,6 +25,12 @@ public sealed record KilnLoad
     /// <summary>Where each flask stands, in the same order; empty where the kiln's floor is not known.</summary>
     public IReadOnlyList<FloorSpot> Spots { get; init; } = [];
 
+    /// <summary>The outside diameter of each flask, in the same order.</summary>
+    public IReadOnlyList<Length> Outsides { get; init; } = [];
+
+    /// <summary>The kiln's floor; missing where it is not known.</summary>
+    public KilnFloor? Floor { get; init; }
+
     /// <summary>The most demanding schedule of its flasks, which all of them run; it ends at the first flask temperature to pour at.</summary>
     public required BurnoutSchedule Schedule { get; init; }
 

@@ -178,6 +178,8 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             ReadsHighBy = kiln.ReadsHighBy,
             Flasks = flasks.ConvertAll(f => f.Letter),
             Spots = spots,
+            Outsides = flasks.ConvertAll(Outside),
+            Floor = spots.Count > 0 ? KilnFloor.Of(kiln) : null,
             Schedule = schedule,
             Pours = pours,
             CoolsDegreesPerHour = cools,

@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
 
@@ -9,8 +10,11 @@ namespace CastBook.Planning.Flasks;
 /// <param name="AllPlaced">Whether every piece that fits a flask at all is in one.</param>
 internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask Flask)> Flasks, int LeastFlasks, bool AllPlaced)
 {
-    /// <summary>Whether it is proved that no plan takes fewer flasks, nor less investment in as many.</summary>
-    public bool IsCheapest { get; private init; }
+    /// <summary>Whether it is proved that no plan fills less investment; in as few flasks, where flasks are wished for first.</summary>
+    public bool IsLeastInvestment { get; private init; }
+
+    /// <summary>How much more investment it fills at most than any plan of as few flasks, where that is what is wished for next.</summary>
+    public Volume? InvestmentOver { get; private init; }
 
     /// <summary>How the plan differs from the one that stands, or would if it were searched afresh.</summary>
     public PlanChange? Change { get; private init; }
@@ -40,7 +44,9 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
 
         var dates = pieces.Select(p => p.Metal.Piece.Due).OfType<DateOnly>().Distinct().Order().ToList();
         search.Running?.Report(true);
-        var packings = groups.ConvertAll(g => new GroupPacking(g, sizes.Sizes, room, dates));
+        var wishes = night.Shop.Settings.OrderOfWishes ?? FlaskCost.Usual;
+        var cost = new FlaskCost(wishes);
+        var packings = groups.ConvertAll(g => new GroupPacking(g, sizes.Sizes, room, dates, cost));
         var shared = new FlaskSharing(packings, free, search.Stop).Share();
         var standing = StandingFlask.Of(groups, night, sizes, takenLetters);
         var chosen = Replanning.Choose(packings, shared.Answers, standing, free, takenLetters, night.Shop.Settings.WhenLittleChanged, search.Stop);
@@ -61,9 +67,11 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
             findings.Add(Catalogue.PiecesKeptInFlasks.At(Subject.Setting(SettingName.WhenLittleChanged), change.Words(findings.Units.Water)));
         }
 
+        var result = shared with { Answers = chosen.Answers };
         return new(chosen.Flasks, shared.LeastFlasks, allPlaced)
         {
-            IsCheapest = (shared with { Answers = chosen.Answers }).IsCheapest,
+            IsLeastInvestment = result.IsCheapest && (wishes[0] == Wish.Investment || (wishes[0] == Wish.Flasks && wishes[1] == Wish.Investment)),
+            InvestmentOver = wishes[0] == Wish.Flasks && wishes[1] == Wish.Investment ? Volume.FromMilliliters(cost.Ml(result.Over)) : null,
             Change = chosen.Change,
         };
     }

@@ -65,7 +65,12 @@ internal sealed class FlaskPlanning
         var underWay = built.Count(b => b.Pieces.Count > 0);
         var least = assignment.LeastFlasks + underWay;
         var proved = assignment.AllPlaced && flasks.Count > 0 && assignment.Flasks.Count + underWay == least;
-        return new PlannedFlasks(flasks, new PlanBound(least, proved) { ProvedLeastInvestment = proved && assignment.IsCheapest }, trees.Shares)
+        var bound = new PlanBound(least, proved)
+        {
+            ProvedLeastInvestment = assignment.AllPlaced && flasks.Count > 0 && assignment.IsLeastInvestment,
+            InvestmentOver = proved && !assignment.IsLeastInvestment ? assignment.InvestmentOver : null,
+        };
+        return new PlannedFlasks(flasks, bound, trees.Shares)
         {
             Work = work,
             Change = assignment.Change,

@@ -196,5 +196,8 @@ internal sealed class FlaskSharing
 internal sealed record SharedFlasks(GroupAnswer[] Answers, long LeastCost, int LeastFlasks)
 {
     /// <summary>Whether it is proved that no plan is cheaper.</summary>
-    public bool IsCheapest => Array.TrueForAll(Answers, a => a.Lost == 0) && Answers.Sum(a => a.Cost) <= LeastCost;
+    public bool IsCheapest => Array.TrueForAll(Answers, a => a.Lost == 0) && Over <= 0;
+
+    /// <summary>How much more it costs than is proved that any plan must.</summary>
+    public long Over => Answers.Sum(a => a.Cost) - LeastCost;
 }

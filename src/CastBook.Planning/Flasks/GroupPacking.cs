@@ -8,16 +8,13 @@ internal sealed class GroupPacking
     // Metal is counted in hundredths of a microlitre, far finer than any scale.
     private const double UnitsPerMl = 100_000;
 
-    // A flask counts more than any amount of investment, and investment more than the metal of trunks.
-    private const long CostOfFlask = 10_000_000;
-    private const long CostOfMl = 1000;
-
     // Steps to look for a few moves that are worth as much as a search afresh.
     private const long WorkOfCalm = 800_000_000;
 
     private readonly PieceGroup group;
     private readonly IReadOnlyList<UsableSize> sizes;
     private readonly List<DateOnly> dates;
+    private readonly FlaskCost cost;
     private readonly List<string> letters;
     private readonly long[] roomUnits;
     private readonly bool[] isByCup;
@@ -27,9 +24,10 @@ internal sealed class GroupPacking
     /// <param name="sizes">The sizes.</param>
     /// <param name="room">What a tree may take.</param>
     /// <param name="dates">The days on which anything of the night is due, soonest first.</param>
-    public GroupPacking(PieceGroup group, IReadOnlyList<UsableSize> sizes, FlaskRoom room, List<DateOnly> dates)
+    /// <param name="cost">What a flask costs by the order of wishes.</param>
+    public GroupPacking(PieceGroup group, IReadOnlyList<UsableSize> sizes, FlaskRoom room, List<DateOnly> dates, FlaskCost cost)
     {
-        (this.group, this.sizes, this.dates) = (group, sizes, dates);
+        (this.group, this.sizes, this.dates, this.cost) = (group, sizes, dates, cost);
         letters = [.. group.Wishes.Values.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
         // Looked up once, so that groups can be packed side by side.
@@ -136,7 +134,7 @@ internal sealed class GroupPacking
             Pin = p.Pin,
             Urgency = p.Piece.Metal.Piece.Due is { } due ? Math.Max(1, PackItem.MostUrgent - dates.IndexOf(due)) : 0,
         });
-        var flasks = sizes.Select(s => new PackSize(s.Rod, roomUnits[s.Index], Cost(s), free[s.Index]));
+        var flasks = sizes.Select(s => new PackSize(s.Rod, roomUnits[s.Index], cost.Of(s), free[s.Index]));
         return PackSolver.Solve(new PackProblem([.. items], [.. flasks]), Seed, inBrief, stop);
     }
 
@@ -163,9 +161,6 @@ internal sealed class GroupPacking
         (long)Math.Min(PackProblem.AnyMetal, Math.Ceiling((piece.MetalMl * UnitsPerMl) - PieceShape.Dust));
 
     private static long Units(double ml) => ml <= 0 ? 0 : (long)Math.Min(PackProblem.AnyMetal, Math.Floor((ml * UnitsPerMl * (1 + PieceShape.Dust)) + PieceShape.Dust));
-
-    private static long Cost(UsableSize size) =>
-        ((CostOfFlask + (long)Math.Ceiling(size.Inside.Milliliters)) * CostOfMl) + (long)Math.Min(CostOfMl - 1, size.Trunk.Milliliters * 10);
 
     private GroupAnswer Answer(IReadOnlyList<(TreePiece Piece, int Count, int Pin)> pieces, PackAnswer answer, IReadOnlyDictionary<int, int> unmet)
     {

@@ -38,7 +38,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
 
         var (flasks, saved) = (Count(kept) - Count(afresh), Inside(kept) - Inside(afresh));
         var isForced = Lost(kept) > Lost(afresh);
-        if (!isForced && flasks <= 0 && (flasks < 0 || saved.Milliliters < LeastMl))
+        if (!isForced && (Cost(afresh) >= Cost(kept) || (flasks <= 0 && saved.Milliliters < LeastMl)))
         {
             return new(kept, Lettered(kept), null);
         }
@@ -92,6 +92,8 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
     private static int Standing(IReadOnlyList<StandingFlask> standing, int size) => standing.Count(f => f.Size.Index == size);
 
     private static int Count(GroupAnswer[] answers) => answers.Sum(a => a.Flasks.Count);
+
+    private static long Cost(GroupAnswer[] answers) => answers.Sum(a => a.Cost);
 
     private static decimal Lost(GroupAnswer[] answers) => answers.Sum(a => a.Lost);
 

@@ -77,7 +77,7 @@ internal sealed class PackKeeping
         var (best, fewest) = ((PackPlan?)null, int.MaxValue);
         for (var i = 0; i < CalmTries; i++)
         {
-            var better = keeping.search.Improve(keeping.plan, enough, work / CalmTries, 2 + (i % (PackSearch.MostAtOnce - 1)), calm: true, stop);
+            var better = keeping.search.Improve(keeping.plan, enough, work / CalmTries, PackEffort.Few(2 + (i % (PackEffort.MostAtOnce - 1))), stop);
             var moved = better.Lost == 0 && better.Cost <= enough ? Moved(better, kept) : int.MaxValue;
             if (moved < fewest && keeping.HangAgain(better, kept))
             {

@@ -5,11 +5,8 @@ namespace CastBook.Planning.Packing;
 /// <summary>Makes a plan better: takes a few flasks apart and builds them anew, often aiming at cheaper flasks.</summary>
 internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFilling filling, ulong seed)
 {
-    /// <summary>The most flasks taken apart at once.</summary>
-    public const int MostAtOnce = 4;
-
-    // Tries without anything gained, for each two flasks that might swap pieces.
-    private const int Patience = 60;
+    // Tries to pack into given flasks.
+    private const int MostTries = 60;
 
     private readonly Chance chance = new(seed);
     private readonly long[] lightest = Lightest(problem);
@@ -54,33 +51,24 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
 
     /// <summary>Searches for a better plan.</summary>
     /// <param name="start">The plan to start from; it is not changed.</param>
-    /// <param name="enough">A cost that no plan can go under; the search ends there.</param>
-    /// <param name="work">How many steps to spend.</param>
-    /// <param name="stop">Ends the search early.</param>
-    public PackPlan Improve(PackPlan start, long enough, long work, CancellationToken stop) =>
-        Improve(start, enough, work, MostAtOnce, calm: false, stop);
-
-    /// <summary>Searches for a better plan.</summary>
-    /// <param name="start">The plan to start from; it is not changed.</param>
     /// <param name="enough">A cost that no plan can go under, or that is as good as is asked; the search ends there.</param>
     /// <param name="work">How many steps to spend.</param>
-    /// <param name="atOnce">How many flasks may be taken apart at once.</param>
-    /// <param name="calm">Whether nothing is moved but where that makes the plan better.</param>
+    /// <param name="effort">How to search.</param>
     /// <param name="stop">Ends the search early.</param>
-    public PackPlan Improve(PackPlan start, long enough, long work, int atOnce, bool calm, CancellationToken stop)
+    public PackPlan Improve(PackPlan start, long enough, long work, PackEffort effort, CancellationToken stop)
     {
         var plan = start.Copy();
         var end = Work + work;
-        for (var patience = PatienceFor(plan); patience > 0 && Work < end && (plan.Lost > 0 || plan.Cost > enough); patience--)
+        for (var patience = effort.PatienceFor(plan); patience > 0 && Work < end && (plan.Lost > 0 || plan.Cost > enough); patience--)
         {
             if (stop.IsCancellationRequested)
             {
                 break;
             }
 
-            if (Change(plan, atOnce) is { } changed && (!calm || changed.IsBetterThan(plan)))
+            if (Change(plan, effort.AtOnce) is { } changed && (!effort.Calm || changed.IsBetterThan(plan)))
             {
-                patience = changed.IsBetterThan(plan) ? PatienceFor(changed) : patience;
+                patience = changed.IsBetterThan(plan) ? effort.PatienceFor(changed) : patience;
                 plan = changed;
             }
         }
@@ -125,7 +113,7 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
     public PackPlan? PackInto(int[] counts, long end)
     {
         var sizes = Enumerable.Range(0, counts.Length).SelectMany(s => Enumerable.Repeat(s, counts[s])).ToList();
-        for (var tries = 0; tries < Patience && Work < end; tries++)
+        for (var tries = 0; tries < MostTries && Work < end; tries++)
         {
             Shuffle(sizes);
             var plan = PackPlan.Empty(problem);
@@ -137,8 +125,6 @@ internal sealed class PackSearch(PackProblem problem, PackGreedy greedy, TreeFil
 
         return null;
     }
-
-    private static long PatienceFor(PackPlan plan) => (long)Patience * (plan.Flasks.Count + 1) * (plan.Flasks.Count + 1);
 
     private PackPlan? Change(PackPlan plan, int atOnce)
     {

@@ -11,9 +11,10 @@ internal sealed class PackSolver
 
     private const int MostKinds = 110;
     private const int MostDives = 20;
+    private const int FewDives = 3;
     private const int MostChoices = 300;
     private const int MostFailed = 4;
-    private const int FirstLook = 40;
+    private const int FewFlasks = 8;
 
     private readonly PackProblem problem;
     private readonly TreeFilling filling;
@@ -58,20 +59,27 @@ internal sealed class PackSolver
 
     private void Solve()
     {
-        // A short look first: the proof finds good plans of its own, and says what is worth looking for.
-        plan = search.Improve(plan, least, work.Search / FirstLook, stop);
+        plan = search.Improve(plan, least, work.Search / 4, PackEffort.FirstLook, stop);
         if (plan.Lost == 0 && plan.Cost > least)
         {
             Prove();
+        }
+
+        // Few flasks are tried one choice after the other; of many only the search knows where to begin.
+        var few = IsSmall && PackSqueeze.Suits(problem);
+        if (few && plan.Lost == 0 && plan.Cost > least)
+        {
             Settle();
         }
 
-        plan = search.Improve(plan, least, work.Search, stop);
-        if (plan.Lost == 0 && plan.Cost > least)
+        plan = few && plan.Lost == 0 ? plan : search.Improve(plan, least, work.Search, IsSmall ? PackEffort.Short : PackEffort.Full, stop);
+        if (!few && plan.Lost == 0 && plan.Cost > least)
         {
             Settle();
         }
     }
+
+    private bool IsSmall => plan.Flasks.Count <= FewFlasks;
 
     // A proof over more kinds of pieces than these would not end.
     private PackMerging Merging => field ??= PackMerging.Of(problem, MostKinds);
@@ -108,7 +116,7 @@ internal sealed class PackSolver
         }
 
         var end = filling.Work + (work.Proof / 4);
-        for (var turn = -1; turn < MostDives && plan.Cost > least && filling.Work < end && !stop.IsCancellationRequested; turn++)
+        for (var turn = -1; turn < (IsSmall ? FewDives : MostDives) && plan.Cost > least && filling.Work < end && !stop.IsCancellationRequested; turn++)
         {
             var dived = PackDive.Plan(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0), turn, stop);
             search.Shrink(dived);
@@ -157,7 +165,7 @@ internal sealed class PackSolver
         var (failed, found) = (0, false);
         for (var i = 0; i < choices.Count && failed < MostFailed && search.Work < end && !stop.IsCancellationRequested; i++)
         {
-            var better = Squeezed(choices[i].Counts, work.Search / 4) ?? search.PackInto(choices[i].Counts, end);
+            var better = Squeezed(choices[i].Counts, work.Search / 16) ?? search.PackInto(choices[i].Counts, end);
             failed = better is null ? failed + 1 : 0;
             found |= better is not null;
             plan = better ?? plan;

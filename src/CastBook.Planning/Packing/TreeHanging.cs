@@ -3,7 +3,7 @@ using System.Runtime.CompilerServices;
 namespace CastBook.Planning.Packing;
 
 /// <summary>Hangs one tree, sector by sector: each time the sector that is worth most for the angle it takes.</summary>
-internal sealed class TreeHanging(PackProblem problem)
+internal sealed partial class TreeHanging(PackProblem problem)
 {
     private readonly ColumnKnapsack knapsack = new();
     private readonly SectorWidths widths = new();
@@ -37,26 +37,6 @@ internal sealed class TreeHanging(PackProblem problem)
     {
         Clear(flaskSize);
         return HangMore(candidates, left, values);
-    }
-
-    /// <summary>Hangs the rest of a tree.</summary>
-    /// <param name="flaskSize">The flask size.</param>
-    /// <param name="sectors">The sectors it has.</param>
-    /// <param name="candidates">Pieces that fit it, in the order in which they hang.</param>
-    /// <param name="left">How many of each piece there are besides; what is hung is taken off.</param>
-    /// <param name="values">What each piece is worth.</param>
-    /// <returns>The sectors that were added.</returns>
-    public IEnumerable<PackCount[]> HangOn(int flaskSize, List<PackCount[]> sectors, ReadOnlySpan<int> candidates, int[] left, long[] values)
-    {
-        Clear(flaskSize);
-        foreach (var sector in sectors)
-        {
-            usedAngle += sector.Max(c => shapes[c.Item].Theta);
-            freeMetal -= sector.Sum(c => c.Count * problem.Metals[c.Item]);
-        }
-
-        HangMore(candidates, left, values);
-        return Sectors();
     }
 
     private void Clear(int flaskSize)
@@ -114,19 +94,6 @@ internal sealed class TreeHanging(PackProblem problem)
 
         Array.Sort(content, static (a, b) => a.Item.CompareTo(b.Item));
         return new PackedFlask(size, content, Sectors()) { Fill = fill };
-    }
-
-    private PackCount[][] Sectors()
-    {
-        var sectors = new PackCount[columnEnds.Count][];
-        for (var i = 0; i < sectors.Length; i++)
-        {
-            var start = i == 0 ? 0 : columnEnds[i - 1];
-            sectors[i] = new PackCount[columnEnds[i] - start];
-            columns.CopyTo(start, sectors[i], 0, sectors[i].Length);
-        }
-
-        return sectors;
     }
 
     private int FreeAngle => PackShape.Turn - usedAngle - PackShape.Angle(usedShare);

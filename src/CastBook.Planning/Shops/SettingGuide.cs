@@ -26,6 +26,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.Investment, "", "The powder in use, where the Investments sheet has several."),
         new(SettingName.Night, "", "Which night to plan, where the Night column names several. Empty: the next by date."),
         new(SettingName.SheetsToFill, "", "Which sheets of pieces to fill, where there are several: their names with semicolons between them, or all. Empty: the one that fits best."),
+        new(SettingName.OrderOfWishes, "", "What a plan saves first, next and last; pieces that are due are placed before any of it. Empty: flasks; investment; metal, which is the metal of trunks and buttons."),
         new(SettingName.WhenLittleChanged, "", "What filling again does with flasks planned before. Empty: keep; pieces stay in their flask as long as all fit.", "keep", "best"),
         new(SettingName.ButtonShare, "%", "The least button, as a share of pieces and tree. Empty: 20."),
         new(SettingName.ButtonAtLeast, "ml", "The least button by volume. Empty: 1.5."),

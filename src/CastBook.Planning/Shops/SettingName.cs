@@ -66,6 +66,9 @@ public static class SettingName
     /// <summary>The unit in which lengths are written.</summary>
     public const string LengthsIn = "Lengths in";
 
+    /// <summary>What a plan is to save, first things first.</summary>
+    public const string OrderOfWishes = "Order of wishes";
+
     /// <summary>What becomes of a plan that stands in the book already.</summary>
     public const string WhenLittleChanged = "When little changed";
 

@@ -52,6 +52,9 @@ public sealed record Settings
     /// <summary>The least share of fresh metal in a melt.</summary>
     public Ratio? FreshAtLeast { get; init; }
 
+    /// <summary>What a plan is to save, first things first, each once; missing for flasks, then investment, then metal.</summary>
+    public IReadOnlyList<Wish>? OrderOfWishes { get; init; }
+
     /// <summary>What becomes of a plan that stands in the book already.</summary>
     public Stability WhenLittleChanged { get; init; }
 

@@ -41,6 +41,9 @@ public static class OwnName
     /// <summary>First cell of the Kiln sheet.</summary>
     public const string KilnSheet = "CastBook_KilnSheet";
 
+    /// <summary>First cell of the Floors sheet.</summary>
+    public const string FloorsSheet = "CastBook_FloorsSheet";
+
     /// <summary>First cell of the Metal sheet.</summary>
     public const string MetalSheet = "CastBook_MetalSheet";
 

@@ -16,7 +16,10 @@ internal static class AnswerMaker
         [.. (result.Plan.Clock?.Loads ?? []).Select(ClockAnswers.Load)],
         result.Plan.Clock is { } clock ? ClockAnswers.Make(clock) : null,
         [.. result.Plan.Metal.Select(Metal)],
-        new BoundAnswer(result.Plan.Bound.LeastFlasks, result.Plan.Bound.ProvedFewest),
+        new BoundAnswer(
+            result.Plan.Bound.LeastFlasks, result.Plan.Bound.ProvedFewest, result.Plan.Bound.ProvedLeastInvestment,
+            CellNumbers.Millilitres(result.Plan.Bound.ProvedLeastInvestment ? UnitsNet.Volume.Zero : result.Plan.Bound.InvestmentOver)),
+        result.Plan.Change is { } change ? Change(change) : null,
         [.. result.Findings.Zip(result.Places).Select(f => new FindingAnswer(
             f.First.Id, MarkRules.WordOf(f.First.Severity), f.Second.Cell?.Sheet, f.Second.Cell?.Address, f.Second.Text, f.First.Seen, f.First.Why, f.First.Remedy))]);
 
@@ -34,6 +37,9 @@ internal static class AnswerMaker
             CellNumbers.Grams(plan.MetalEach * piece.Quantity),
             [.. plan.Flasks.Select(s => new ShareAnswer(s.Flask, s.Quantity))]);
     }
+
+    private static ChangeAnswer Change(PlanChange change) =>
+        new(change.IsKept, change.Moved, change.FlasksSaved, CellNumbers.Millilitres(change.InvestmentSaved)!.Value, change.Words);
 
     private static FlaskAnswer Flask(FlaskPlan flask) => new(
         flask.Letter,
@@ -53,7 +59,8 @@ internal static class AnswerMaker
         CellNumbers.Celsius(flask.FlaskTemperature),
         CellNumbers.Celsius(flask.MetalTemperature),
         CellNumbers.Minutes(flask.QuenchAfter),
-        flask.NoQuench);
+        flask.NoQuench,
+        flask.Limit is { } limit ? LimitOf(limit) : null);
 
     private static MixAnswer Mix(MixPlan mix) => new(
         mix.Number,
@@ -87,6 +94,18 @@ internal static class AnswerMaker
         PieceStatus.OtherNight => "other night",
         PieceStatus.Done => "done",
         _ => "not planned",
+    };
+
+    private static string LimitOf(FlaskLimit limit) => limit switch
+    {
+        FlaskLimit.HasRoom => "has room",
+        FlaskLimit.Turn => "turn",
+        FlaskLimit.Height => "height",
+        FlaskLimit.Crucible => "crucible",
+        FlaskLimit.Cup => "cup",
+        FlaskLimit.Temperature => "temperature",
+        FlaskLimit.Owned => "owned",
+        _ => "nothing",
     };
 
     private static string StateOf(FlaskState state) => state switch

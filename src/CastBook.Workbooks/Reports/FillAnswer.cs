@@ -14,6 +14,7 @@ public sealed record FillAnswer(
     ClockAnswer? Clock,
     IReadOnlyList<MetalAnswer> Metal,
     BoundAnswer Bound,
+    ChangeAnswer? Change,
     IReadOnlyList<FindingAnswer> Findings);
 
 /// <summary>A row of a list.</summary>
@@ -26,7 +27,8 @@ public sealed record ShareAnswer(string Flask, int Qty);
 /// <summary>A flask.</summary>
 public sealed record FlaskAnswer(
     string Flask, string Size, string Alloy, string State, int Pieces, double PiecesMetalG, double TreeMetalG, double ButtonG, double ChargeG,
-    bool Weighed, double? PowderG, double? WaterMl, int? Mix, double? BurnoutH, double? FlaskTempC, double? MetalTempC, double? QuenchMin, bool NoQuench);
+    bool Weighed, double? PowderG, double? WaterMl, int? Mix, double? BurnoutH, double? FlaskTempC, double? MetalTempC, double? QuenchMin, bool NoQuench,
+    string? Limit);
 
 /// <summary>A mix of investment; minutes count from the first powder in the water.</summary>
 public sealed record MixAnswer(
@@ -63,7 +65,10 @@ public sealed record MeltAnswer(string Flask, double ChargeG, double? FreshG, do
 public sealed record MadeUpAnswer(string Metal, double G);
 
 /// <summary>What the plan is worth.</summary>
-public sealed record BoundAnswer(int LeastFlasks, bool ProvedFewest);
+public sealed record BoundAnswer(int LeastFlasks, bool ProvedFewest, bool ProvedLeastInvestment, double? InvestmentOverMl);
+
+/// <summary>What searching afresh makes of the plan that stands in the book.</summary>
+public sealed record ChangeAnswer(bool Kept, int Moved, int FlasksSaved, double InvestmentSavedMl, string Words);
 
 /// <summary>A finding.</summary>
 public sealed record FindingAnswer(string Id, string Severity, string? Sheet, string? Cell, string Where, string Text, string Why, string Remedy);

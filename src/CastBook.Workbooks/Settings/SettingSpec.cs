@@ -40,6 +40,7 @@ internal sealed record SettingSpec(
         Said(SettingName.CastingMethod, ShopWords.Methods, (s, w) => ShopWords.Method(w) is { } m ? s with { CastingMethod = m } : null),
         Measured(SettingName.CrucibleHolds, Dimension.Volume, "ml", (s, v) => s with { CrucibleHolds = Volume.FromMilliliters(v) }),
         Said(SettingName.Investment, "a name", (s, w) => s with { Investment = w }),
+        Said(SettingName.OrderOfWishes, ShopWords.WishWords, (s, w) => ShopWords.Wishes(w) is { } wishes ? s with { OrderOfWishes = wishes } : null) with { Near = ShopWords.NearWish },
         Said(SettingName.WhenLittleChanged, ShopWords.Stabilities, (s, w) => ShopWords.Stability(w) is { } stability ? s with { WhenLittleChanged = stability } : null),
         Measured(SettingName.ButtonShare, Dimension.Percent, "%, such as 20", (s, v) => s with { ButtonShare = Ratio.FromPercent(v) }),
         Measured(SettingName.ButtonAtLeast, Dimension.Volume, "ml", (s, v) => s with { ButtonAtLeast = Volume.FromMilliliters(v) }),

@@ -19,6 +19,7 @@ internal static class ShopWords
     public const string Inclusions = "piece alone or gates too";
     public const string Stabilities = "keep or best";
     public const string YesNo = "yes or no";
+    public const string WishWords = "some of flasks, investment and metal, the first one first, with semicolons";
     public const string StepsOfHands = "some of mix, base off, load, pour and quench, with commas";
     public const string StepsAlone = "steam or burnout";
     public const string Silicas = "quartz, cristobalite or both";
@@ -118,6 +119,44 @@ internal static class ShopWords
         "POURED" or "CAST" => FlaskState.Poured,
         _ => null,
     };
+
+    /// <summary>What a plan is to save, first things first; what is not named comes last in the usual order. Nothing where a word is unknown or comes twice.</summary>
+    public static IReadOnlyList<Wish>? Wishes(string text)
+    {
+        var wishes = new List<Wish>();
+        foreach (var word in Split(text))
+        {
+            // What is due is placed first whatever the shop says; to say so is no mistake.
+            if (wishes.Count == 0 && Key(word) is "DUE" or "DUEPIECES" or "DUEPLACED" or "DUEPIECESPLACED")
+            {
+                continue;
+            }
+
+            if (WishOf(word) is not { } wish || wishes.Contains(wish))
+            {
+                return null;
+            }
+
+            wishes.Add(wish);
+        }
+
+        return wishes.Count == 0 ? null : [.. wishes, .. Enum.GetValues<Wish>().Except(wishes)];
+    }
+
+    /// <summary>The wish that the first unknown word most likely means; null where none is that near.</summary>
+    public static string? NearWish(string text) =>
+        Split(text).FirstOrDefault(w => WishOf(w) is null) is { } word ? Nearest.Close(word, ["flasks", "investment", "powder", "metal"]) : null;
+
+    private static Wish? WishOf(string word) => Key(word) switch
+    {
+        "FLASK" or "FLASKS" or "FEWESTFLASKS" or "FEWERFLASKS" => Wish.Flasks,
+        "INVESTMENT" or "LEASTINVESTMENT" or "POWDER" or "LEASTPOWDER" => Wish.Investment,
+        "METAL" or "LEASTMETAL" or "BUTTONS" or "TRUNKS" or "SPRUES" or "BUTTONSANDTRUNKS" or "BUTTONSANDSPRUES" => Wish.Metal,
+        _ => null,
+    };
+
+    private static string[] Split(string text) =>
+        text.Split([",", ";", ">", "\n", " then "], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
     /// <summary>Steps that take hands, by the words of the bench; nothing where one of them is unknown.</summary>
     public static IReadOnlyList<ClockStepKind>? Hands(string text) => Steps(text, word => word switch

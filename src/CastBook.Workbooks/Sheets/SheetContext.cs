@@ -22,7 +22,8 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
     /// <summary>What kind of plan it is, for the titles.</summary>
     public string PlanKind => Plan.Flasks.Count == 0
         ? "no flask planned"
-        : Plan.Bound.ProvedLeastInvestment ? "proved fewest flasks and least investment"
+        : Plan.Bound is { ProvedFewest: true, ProvedLeastInvestment: true } ? "proved fewest flasks and least investment"
+        : Plan.Bound.ProvedLeastInvestment ? "proved least investment"
         : Plan.Bound.ProvedFewest ? "proved fewest flasks" : $"no plan needs fewer than {Plan.Bound.LeastFlasks}";
 
     /// <summary>What the plan is worth, and what that does not say; nothing where no flask is planned.</summary>
@@ -32,10 +33,15 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
         {
             var (count, least) = (Plan.Flasks.Count, Plan.Bound.LeastFlasks);
             var flasks = count == 1 ? "1 flask" : string.Create(CultureInfo.InvariantCulture, $"{count} flasks");
-            var proof = Plan.Bound.ProvedFewest ? "proved: no plan takes fewer" + (Plan.Bound.ProvedLeastInvestment ? ", nor less investment" : "")
+            var proof = Plan.Bound.ProvedFewest ? "proved: no plan takes fewer" + Investment
+                : Plan.Bound.ProvedLeastInvestment ? "proved: no plan fills less investment"
                 : count > least ? string.Create(CultureInfo.InvariantCulture, $"no plan takes fewer than {least}, so at most {count - least} too many")
                 : "not everything found room";
             return count == 0 ? null : $"{flasks}; {proof}. That holds for trees in columns, with each piece hung the way it is drawn.";
         }
     }
+
+    private string Investment => Plan.Bound.ProvedLeastInvestment ? ", nor less investment"
+        : Plan.Bound.InvestmentOver is { } over ? $", and none of as many fills more than {Units.Water.Say(over)} less"
+        : "";
 }

@@ -168,6 +168,11 @@ internal sealed class BookWriter
             Add(KilnSheet.Make(context), OwnName.KilnSheet);
         }
 
+        if (Stands(OwnName.FloorsSheet) || FloorsSheet.HasAny(plan.Clock))
+        {
+            Add(FloorsSheet.Make(context), OwnName.FloorsSheet);
+        }
+
         if (Stands(OwnName.MetalSheet) || plan.Flasks.Count > 0)
         {
             Add(MetalSheet.Make(context), OwnName.MetalSheet);

@@ -47,6 +47,30 @@ public sealed class FlaskAssignmentTests
         plan.Flasks.ShouldAllBe(f => f.Columns.Count == 0);
     }
 
+    // Of 20 rings two small flasks hold 884 ml of investment together, the large one 1178.
+    [Theory]
+    [InlineData(Wish.Flasks, Wish.Metal, "large", true)]
+    [InlineData(Wish.Investment, Wish.Flasks, "small+small", false)]
+    [InlineData(Wish.Investment, Wish.Metal, "small+small", false)]
+    public void Of_OrderOfWishes_DecidesWhatIsSaved(Wish first, Wish second, string sizes, bool fewest)
+    {
+        Wish[] order = [first, second, .. Enum.GetValues<Wish>().Except([first, second])];
+        var plan = NightPlanner.Plan(Wrenmoor.Night(LargeAndSmall with { Settings = Wrenmoor.Answered with { OrderOfWishes = order } }, PerTree(20)));
+
+        string.Join('+', plan.Flasks.Select(f => f.Size.Name)).ShouldBe(sizes);
+        (plan.Bound.ProvedFewest, plan.Bound.ProvedLeastInvestment).ShouldBe((fewest, !fewest));
+    }
+
+    // One long trunk is less metal than two of more than half its length.
+    [Fact]
+    public void Of_MetalFirst_TakesTheShortestTrunks()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(
+            LargeAndSmall with { Settings = Wrenmoor.Answered with { OrderOfWishes = [Wish.Metal, Wish.Investment, Wish.Flasks] } }, PerTree(20)));
+
+        plan.Flasks.ShouldHaveSingleItem().Size.Name.ShouldBe("large");
+    }
+
     [Fact]
     public void Of_MoreThanAllFlasksTake_SaysHowManyWait()
     {
