@@ -72,7 +72,7 @@ public sealed class BookExplanationTests
 
         explained["Metal!I5"].Account!.Result.ShouldBe(shown);
         explained.Lines("Metal!I5")[1].ShouldEndWith(FormattableString.Invariant($" g − 0 g − 10 g) ÷ 31.1034768 g/troy oz = {shown} troy oz, up to a whole 0.01 troy oz"));
-        explained["Night plan!I8"].Account!.Unit.ShouldBe("g");
+        explained["Night plan!H8"].Account!.Unit.ShouldBe("g");
     }
 
     [Fact]
