@@ -39,6 +39,75 @@ public sealed class DefaultsTests
         ["SetTime.Usual"] = "At the long end of what is published: a mould that sets longer is only harder.",
     };
 
+    // Every setting that may stay empty, and why the plan may go on without it.
+    private static readonly Dictionary<string, string> EmptySettings = new(StringComparer.Ordinal)
+    {
+        [SettingName.WeightsInclude] = "Gates are added, which errs towards a full pour.",
+        [SettingName.SupportsShare] = "Weighed whole, a pattern only asks for more metal.",
+        [SettingName.LearnFromCastings] = "Nothing is corrected; metal as reckoned is about 3 % above the casting.",
+        [SettingName.QuantityWhereNone] = "It is asked.",
+        [SettingName.SprueWaxDensity] = "See WeighedTrees.UsualWax.",
+        [SettingName.Night] = "The next day is said, and nothing of another is planned.",
+        [SettingName.SheetsToFill] = "Which list was taken is said.",
+        [SettingName.WhenLittleChanged] = "What stands stays; nothing that was built is moved either way.",
+        [SettingName.ButtonShare] = "See Button.UsualShare.",
+        [SettingName.ButtonAtLeast] = "See Button.UsualLeast.",
+        [SettingName.MeltLoss] = "See Charge.UsualLoss.",
+        [SettingName.FreshAtLeast] = "See RemeltLimit.UsualFreshAtLeast.",
+        [SettingName.MetalBoughtIn] = "The unit stands beside every number.",
+        [SettingName.MetalIn] = "The unit stands beside every number.",
+        [SettingName.PowderIn] = "The unit stands beside every number.",
+        [SettingName.WaterIn] = "The unit stands beside every number.",
+        [SettingName.TemperaturesIn] = "The unit stands beside every number, and the Kiln sheet has both.",
+        [SettingName.LengthsIn] = "The unit stands beside every number.",
+        [SettingName.ChargeStep] = "See WrittenMass.UsualStep.",
+        [SettingName.PowderStep] = "See WrittenMass.UsualStep.",
+        [SettingName.MixingBowl] = "No mixes are planned.",
+        [SettingName.BowlFill] = "See MixRules.UsualFill.",
+        [SettingName.MixingTakes] = "See MixSteps.Usual.",
+        [SettingName.BowlVacuum] = "See MixSteps.Usual.",
+        [SettingName.FlaskFilling] = "See MixSteps.Usual.",
+        [SettingName.FlaskVacuum] = "See MixSteps.Usual.",
+        [SettingName.GlossOffMargin] = "See MixSteps.Usual.",
+        [SettingName.SteamDewax] = "No steam is planned.",
+        [SettingName.KeptDamp] = "An open mould keeps a day: the shorter time is the safe one.",
+        [SettingName.StartAt] = "The clock counts without times of day.",
+        [SettingName.PourAt] = "As early as set and burnout allow, and these are never shortened.",
+        [SettingName.WeighingTakes] = "See ClockRules.UsualWeighing.",
+        [SettingName.CleanUpTakes] = "See ClockRules.UsualCleanUp.",
+        [SettingName.BaseOffTakes] = "See ClockRules.UsualBaseOff.",
+        [SettingName.LoadingTakes] = "See ClockRules.UsualLoading.",
+        [SettingName.PouringTakes] = "See ClockRules.UsualPouring.",
+        [SettingName.QuenchingTakes] = "See ClockRules.UsualQuenching.",
+        [SettingName.AtWorkFrom] = "Only hours of people, which move no hold.",
+        [SettingName.AtWorkUntil] = "Only hours of people, which move no hold.",
+        [SettingName.TwoPeopleFor] = "Only hours of people, which move no hold.",
+        [SettingName.SecondFrom] = "Only hours of people, which move no hold.",
+        [SettingName.SecondUntil] = "Only hours of people, which move no hold.",
+        [SettingName.StayWith] = "Only the plan's hours of people; every plan says never to leave a kiln alone.",
+        [SettingName.KilnLoads] = "A load runs the most demanding schedule among its flasks.",
+        [SettingName.CoreTolerance] = "See CoreLag.UsualDegrees and CoreLag.UsualDegreesAtTop.",
+        [SettingName.GapInKiln] = "See KilnLoading.UsualGap.",
+        [SettingName.GapBetweenPieces] = "See HangingRules.UsualGapMm.",
+        [SettingName.GateLength] = "A gate of at most 7 mm feeds while it is liquid.",
+        [SettingName.GateDiameter] = "See HangingRules.UsualGateDiameterMm.",
+        [SettingName.GateAngle] = "See HangingRules.UsualAngleDegrees.",
+    };
+
+    // Without these nothing is worked out that needs them.
+    private static readonly string[] AskedSettings =
+        [SettingName.WeightsAreOf, SettingName.PatternMaterial, SettingName.PatternDensity, SettingName.CastingMethod, SettingName.CrucibleHolds, SettingName.Investment];
+
+    [Fact]
+    public void Settings_EveryOne_IsAskedOrHasAReasonToStayEmpty()
+    {
+        SettingGuide.All.Where(g => g.WhatFor.Contains("Empty: ", StringComparison.Ordinal)).Select(g => g.Name).ShouldBe(EmptySettings.Keys, ignoreOrder: true);
+        SettingGuide.All.Select(g => g.Name).Except(EmptySettings.Keys).ShouldBe(AskedSettings, ignoreOrder: true);
+        EmptySettings.Values.ShouldAllBe(reason => reason.EndsWith('.'));
+        EmptySettings.Values.Where(reason => reason.StartsWith("See ", StringComparison.Ordinal))
+            .SelectMany(reason => reason[4..^1].Split(" and ")).ShouldAllBe(usual => Reasons.ContainsKey(usual));
+    }
+
     [Fact]
     public void Usual_EveryOneInTheHouse_HasAReason()
     {

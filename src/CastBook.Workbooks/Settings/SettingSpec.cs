@@ -97,6 +97,9 @@ internal sealed record SettingSpec(
     {
         SettingName.BowlFill => 100,
         SettingName.SupportsShare => 90,
+        // The trade's rules for a button run to as much again as pieces and tree; no melt that may be poured loses a fifth.
+        SettingName.ButtonShare => 100,
+        SettingName.MeltLoss => 20,
         SettingName.CoreTolerance => 100,
         _ => double.PositiveInfinity,
     };
