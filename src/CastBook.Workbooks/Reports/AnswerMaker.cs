@@ -1,4 +1,5 @@
 using CastBook.Planning;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Writing;
 
@@ -19,7 +20,7 @@ internal static class AnswerMaker
         new BoundAnswer(
             result.Plan.Bound.LeastFlasks, result.Plan.Bound.ProvedFewest, result.Plan.Bound.ProvedLeastInvestment,
             CellNumbers.Millilitres(result.Plan.Bound.ProvedLeastInvestment ? UnitsNet.Volume.Zero : result.Plan.Bound.InvestmentOver)),
-        result.Plan.Change is { } change ? Change(change) : null,
+        result.Plan.Change is { } change ? Change(change, ShopUnits.Of(result.Night.Shop.Settings).Water) : null,
         [.. result.Findings.Zip(result.Places).Select(f => new FindingAnswer(
             f.First.Id, MarkRules.WordOf(f.First.Severity), f.Second.Cell?.Sheet, f.Second.Cell?.Address, f.Second.Text, f.First.Seen, f.First.Why, f.First.Remedy))]);
 
@@ -38,8 +39,8 @@ internal static class AnswerMaker
             [.. plan.Flasks.Select(s => new ShareAnswer(s.Flask, s.Quantity))]);
     }
 
-    private static ChangeAnswer Change(PlanChange change) =>
-        new(change.IsKept, change.Moved, change.FlasksSaved, CellNumbers.Millilitres(change.InvestmentSaved)!.Value, change.Words);
+    private static ChangeAnswer Change(PlanChange change, WrittenVolume unit) =>
+        new(change.IsKept, change.Moved, change.FlasksSaved, CellNumbers.Millilitres(change.InvestmentSaved)!.Value, change.Words(unit));
 
     private static FlaskAnswer Flask(FlaskPlan flask) => new(
         flask.Letter,
