@@ -78,12 +78,12 @@ public static class NightPlanner
         return new PlannedNight(plan, metals, flasks.Work);
     }
 
-    private static PiecePlan[] Answers(Night night, RowChoice rows, IReadOnlyList<PieceMetal?> metals, PlannedFlasks flasks)
+    private static PiecePlans Answers(Night night, RowChoice rows, IReadOnlyList<PieceMetal?> metals, PlannedFlasks flasks)
     {
-        var answers = new PiecePlan[night.Pieces.Count];
+        var answers = new PiecePlans(night.Pieces.Count);
         foreach (var piece in night.Pieces)
         {
-            answers[piece.Id] = PieceAnswers.Of(piece, rows.Standing[piece.Id], rows.IsToCome(piece, night.Trees), metals[piece.Id], flasks);
+            answers.Set(PieceAnswers.Of(piece, rows.Standing[piece.Id], rows.IsToCome(piece, night.Trees), metals[piece.Id], flasks));
         }
 
         return answers;

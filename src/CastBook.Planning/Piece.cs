@@ -176,17 +176,7 @@ public readonly record struct PieceBox(bool IsRing, Length Length, Length Width,
 /// <param name="Count">How many gates.</param>
 /// <param name="Diameter">Gate diameter.</param>
 /// <param name="Length">Gate length.</param>
-public sealed record PieceGate(int? Count, Length? Diameter, Length? Length)
-{
-    private readonly double diameterMm = PlainNumber.Of(Diameter);
-    private readonly double lengthMm = PlainNumber.Of(Length);
-
-    /// <summary>Gate diameter.</summary>
-    public Length? Diameter { get => PlainNumber.Length(diameterMm); init => diameterMm = PlainNumber.Of(value); }
-
-    /// <summary>Gate length.</summary>
-    public Length? Length { get => PlainNumber.Length(lengthMm); init => lengthMm = PlainNumber.Of(value); }
-}
+public sealed record PieceGate(int? Count, Length? Diameter, Length? Length);
 
 /// <summary>What was done to a printed piece before the tree.</summary>
 /// <param name="PrintedAt">Resin temperature while printing.</param>

@@ -9,6 +9,12 @@ internal sealed record PieceDetails
     private readonly double metalGrams = double.NaN;
     private readonly double finestSectionMm = double.NaN;
     private readonly double heaviestSectionMm = double.NaN;
+    private readonly double gateDiameterMm = double.NaN;
+    private readonly double gateLengthMm = double.NaN;
+    private readonly int gates = Missing;
+    private readonly bool hasGate;
+
+    private const int Missing = int.MinValue;
 
     /// <summary>Nothing.</summary>
     public static PieceDetails None { get; } = new();
@@ -29,7 +35,17 @@ internal sealed record PieceDetails
     public bool StonesIn { get; init; }
 
     /// <inheritdoc cref="Piece.Gate"/>
-    public PieceGate? Gate { get; init; }
+    public PieceGate? Gate
+    {
+        get => hasGate ? new PieceGate(gates == Missing ? null : gates, PlainNumber.Length(gateDiameterMm), PlainNumber.Length(gateLengthMm)) : null;
+        init
+        {
+            hasGate = value is not null;
+            gates = value?.Count ?? Missing;
+            gateDiameterMm = PlainNumber.Of(value?.Diameter);
+            gateLengthMm = PlainNumber.Of(value?.Length);
+        }
+    }
 
     /// <inheritdoc cref="Piece.PerTree"/>
     public IReadOnlyDictionary<string, int>? PerTree { get; init; }

@@ -5,9 +5,11 @@ namespace CastBook.Planning;
 /// <summary>A row's answer.</summary>
 public sealed record PiecePlan
 {
-    // A long list has one of these for each row: what only rows in flasks have is held apart.
     private readonly double metalGrams = double.NaN;
     private readonly PiecePlacing placing = PiecePlacing.None;
+
+    /// <summary>What only rows in flasks have.</summary>
+    internal PiecePlacing Placing { get => placing; init => placing = value; }
 
     /// <summary>The row, <see cref="Piece.Id"/>.</summary>
     public required int Id { get; init; }

@@ -22,7 +22,7 @@ internal static class AlloyWordTable
     public const string Words = """
         = alloy, legierung, alliage, aleación, lega, liga, casting, cast, grain, solid, massiv, massif, massive, macizo, massiccio, maciço
         = de, di, da, do, d, du, del, della, al, all, alla, allo, à l, the, of, ley, lei, punze, hallmark, hallmarked, stamped, mark
-        silver = ag, silber, argent, plata, argento, prata, slv
+        silver = ag, silber, argent, plata, argento, prata, slv, arg
         gold = au, or, oro, ouro
         platinum = pt, plat, platin, platine, platino, platina
         palladium = pd, pall, paladio, palladio, paládio

@@ -20,7 +20,7 @@ internal static class CopperAlloys
     [
         // Printed in °F for most; the composition of the first adds up to 998.
         Sheet("tin bronze C90300", "Cu 875 Sn 83 Zn 40", 8.80, 854, 1000, "tin bronze", "C90300", "C903", "bronze"),
-        Sheet("gunmetal CuSn10Zn2", "Cu 880 Sn 100 Zn 20", 8.72, 850, 1000, "gunmetal", "CuSn10Zn2", "bronze CuSn10Zn2", "C90500", "C905", "tin bronze", "bronze"),
+        Sheet("gunmetal CuSn10Zn2", "Cu 880 Sn 100 Zn 20", 8.72, 850, 1000, "gunmetal", "CuSn10Zn2", "bronze CuSn10Zn2", "C90500", "C905", "Rotguss", "Rg10", "tin bronze", "bronze"),
         Sheet("tin bronze CuSn12Ni2", "Cu 860 Sn 120 Ni 20", 8.7, 870, 1000, "CuSn12Ni2", "bronze CuSn12Ni2", "CC484K", "tin bronze", "bronze"),
         Sheet("silicon bronze C87300", "Cu 949 Si 40 Mn 11", 8.36, 821, 971, "silicon bronze", "C87300", "C873", "bronze"),
         Sheet("silicon bronze C65500", "Cu 970 Si 30", 8.53, 970, 1025, "silicon bronze", "C65500", "C655", "bronze"),

@@ -37,7 +37,7 @@ internal static class NamedAlloys
         Named("nickel silver"),
         Named("copper"),
         Leaded("leaded brass CuZn39Pb3", "Cu 580 Zn 390 Pb 30", "CuZn39Pb3", "brass CuZn39Pb3"),
-        Leaded("leaded gunmetal CuSn5Zn5Pb5", "Cu 850 Sn 50 Zn 50 Pb 50", "CuSn5Zn5Pb5", "C83600", "LG2", "gunmetal LG2"),
+        Leaded("leaded gunmetal CuSn5Zn5Pb5", "Cu 850 Sn 50 Zn 50 Pb 50", "CuSn5Zn5Pb5", "C83600", "LG2", "gunmetal LG2", "Rotguss", "Rg5"),
         Leaded("leaded brass C85700", "Cu 630 Zn 350 Sn 10 Pb 10", "C85700", "C857"),
 
         Named("palladium 500") with { NeedsHighTemperatureInvestment = true },

@@ -82,12 +82,12 @@ public static partial class Catalogue
     /// <summary>Rows the shop leaves out.</summary>
     public static FindingKind RowsLeftOut { get; } = new(
         "rows-left-out", Severity.Note,
-        "Left alone: {0} marked to be left out.", "", "Clear \"Leave out\" to plan them.");
+        "Left alone: {0} marked to be left out.", "", "Clear \"Leave out\" or their status to plan them.");
 
     /// <summary>Rows that are done.</summary>
     public static FindingKind RowsDone { get; } = new(
         "rows-done", Severity.Note,
-        "Left alone: {0} marked done.", "", "Clear \"Done\" to plan them again.");
+        "Left alone: {0} marked done.", "", "Clear \"Done\" or their status to plan them again.");
 
     /// <summary>Rows of another night.</summary>
     public static FindingKind RowsOfOtherNights { get; } = new(

@@ -202,6 +202,11 @@ public static partial class Catalogue
         "yes-no-unreadable", Severity.Check,
         "\"{0}\" under {1} was not understood and counts as no.", "", "Type yes or no, or leave the cell empty.");
 
+    /// <summary>A word of a status that means neither done nor left out.</summary>
+    public static FindingKind StatusStillToCast => new(
+        "status-still-to-cast", Severity.Note,
+        "\"{0}\" under {1} was read as still to cast.", "", "Type done there for what is cast already, and cancelled for what is not to be cast.");
+
     /// <summary>A stones cell that says neither yes nor no.</summary>
     public static FindingKind StonesUnreadable => new(
         "stones-unreadable", Severity.Stop,
@@ -262,7 +267,7 @@ public static partial class Catalogue
     /// <summary>Values with another unit than their heading.</summary>
     public static FindingKind UnitConverted => new(
         "unit-converted", Severity.Note,
-        "Values under {0} with a unit of their own were converted, such as {1} to {2}, in {3}.", "",
+        "Values under {0} with a unit of their own were read in that unit, such as {1} as {2}, in {3}.", "",
         "If that is wrong, type them without a unit, in that of the heading.");
 
     /// <summary>Plain ounces in a cell, in a trade that weighs metal in troy ounces.</summary>

@@ -94,6 +94,11 @@ public static partial class Catalogue
         "merged-cells-read-down", Severity.Note,
         "A cell under {0} that is merged over several rows was read for each of them: {1}.", "", "If that is wrong, unmerge it and type a value in each row.");
 
+    /// <summary>A column of material whose cells name alloys, in a list without one for those.</summary>
+    public static FindingKind MaterialReadAsAlloy => new(
+        "material-read-as-alloy", Severity.Note,
+        "\"{0}\" was read as the alloy, because its cells name alloys.", "", "If that is wrong, add a column \"Alloy\" and type the alloys there.");
+
     /// <summary>Section lines that name an alloy.</summary>
     public static FindingKind SectionReadAsAlloy => new(
         "section-read-as-alloy", Severity.Note,

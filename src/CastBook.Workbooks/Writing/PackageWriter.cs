@@ -7,10 +7,10 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Writes a package anew: same entries, order, time stamps and attributes; untouched parts copied, touched ones spliced.</summary>
 internal static class PackageWriter
 {
-    private const int PieceBytes = 1 << 16;
+    private const int PieceBytes = 1 << 15;
 
     private static readonly PipeOptions Bounded = new(
-        pauseWriterThreshold: PieceBytes * 8, resumeWriterThreshold: PieceBytes * 4, minimumSegmentSize: PieceBytes);
+        pauseWriterThreshold: PieceBytes * 4, resumeWriterThreshold: PieceBytes * 2, minimumSegmentSize: PieceBytes);
 
     /// <summary>Time stamp of parts we add: no clock goes into a book.</summary>
     public static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);

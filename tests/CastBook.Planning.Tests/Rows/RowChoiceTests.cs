@@ -11,8 +11,8 @@ public sealed class RowChoiceTests
             Wrenmoor.Ring(), Wrenmoor.Ring() with { Done = true }, Wrenmoor.Ring() with { Done = true, LeaveOut = true }, Wrenmoor.Ring() with { LeaveOut = true }));
 
         plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.Planned, PieceStatus.Done, PieceStatus.LeftOut, PieceStatus.LeftOut]);
-        plan.The("rows-done").Text().ShouldBe("Left alone: 1 row marked done. Clear \"Done\" to plan them again.");
-        plan.The("rows-left-out").Text().ShouldBe("Left alone: 2 rows marked to be left out. Clear \"Leave out\" to plan them.");
+        plan.The("rows-done").Text().ShouldBe("Left alone: 1 row marked done. Clear \"Done\" or their status to plan them again.");
+        plan.The("rows-left-out").Text().ShouldBe("Left alone: 2 rows marked to be left out. Clear \"Leave out\" or their status to plan them.");
         plan.Metal[0].Pieces!.Value.Grams.ShouldBe(20.8, 1e-9);
     }
 

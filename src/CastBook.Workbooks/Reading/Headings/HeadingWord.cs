@@ -15,6 +15,9 @@ internal sealed record HeadingWord(string Text)
     /// <summary>Whether they speak of a height, which a piece may have in more than one direction.</summary>
     public bool IsHeight { get; init; }
 
+    /// <summary>Whether they head a column that says how far a row is, in any words.</summary>
+    public bool IsStatus { get; init; }
+
     /// <summary>What a weight under this heading is the weight of.</summary>
     public WeightMeaning Meaning { get; init; }
 

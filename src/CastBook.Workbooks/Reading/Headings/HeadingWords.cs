@@ -76,6 +76,7 @@ internal static class HeadingWords
                         Rank = line.Rank,
                         NeedsUnit = line.NeedsUnit,
                         IsHeight = line.IsHeight,
+                        IsStatus = line.IsStatus,
                         Meaning = line.Meaning,
                         Material = line.Material,
                         Language = language.Language,

@@ -7,9 +7,10 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="Rank">How sure they are; 1 is the surest.</param>
 /// <param name="NeedsUnit">Whether they count only beside a unit.</param>
 /// <param name="IsHeight">Whether they speak of a height.</param>
+/// <param name="IsStatus">Whether they head a column that says how far a row is.</param>
 /// <param name="Of">What a weight under them is the weight of: <c>pattern</c>, <c>wax</c>, <c>resin</c> or <c>metal</c>; empty where they do not tell.</param>
 /// <param name="Words">The words as written.</param>
-internal sealed record WordLine(string About, int Rank, bool NeedsUnit, bool IsHeight, string Of, IReadOnlyList<string> Words)
+internal sealed record WordLine(string About, int Rank, bool NeedsUnit, bool IsHeight, bool IsStatus, string Of, IReadOnlyList<string> Words)
 {
     /// <summary>What a weight under these words is the weight of.</summary>
     public WeightMeaning Meaning => Of switch
@@ -77,11 +78,11 @@ internal sealed class LanguageWords
         var head = line[..colon];
         if (head.StartsWith("unit ", StringComparison.Ordinal) || head.StartsWith(RemarkWords.Line, StringComparison.Ordinal))
         {
-            return new WordLine(head, 1, false, false, "", words);
+            return new WordLine(head, 1, false, false, false, "", words);
         }
 
         var said = head.Split(' ');
-        var (rank, needsUnit, isHeight, of) = (1, false, false, "");
+        var (rank, needsUnit, isHeight, isStatus, of) = (1, false, false, false, "");
         for (var at = 1; at < said.Length; at++)
         {
             switch (said[at])
@@ -91,6 +92,9 @@ internal sealed class LanguageWords
                     break;
                 case "height":
                     isHeight = true;
+                    break;
+                case "status":
+                    isStatus = true;
                     break;
                 case "with" when at + 1 < said.Length && said[at + 1] == "unit":
                     (needsUnit, at) = (true, at + 1);
@@ -103,6 +107,6 @@ internal sealed class LanguageWords
             }
         }
 
-        return new WordLine(said[0], rank, needsUnit, isHeight, of, words);
+        return new WordLine(said[0], rank, needsUnit, isHeight, isStatus, of, words);
     }
 }

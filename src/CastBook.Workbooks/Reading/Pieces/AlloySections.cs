@@ -1,5 +1,4 @@
 using System.Globalization;
-using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading.Grid;
@@ -36,7 +35,7 @@ internal sealed class AlloySections
         foreach (var (row, first, end) in rows.Sectioned)
         {
             var name = CellValues.Clean(grid.Cell(row, names.Column).Text).TrimEnd(':').TrimEnd();
-            if (IsAlloy(name, shop))
+            if (AlloyUnderMaterial.IsAlloy(name, shop))
             {
                 var below = Enumerable.Range(first, end - first).Where(at => column == 0 || CellValues.IsBlank(grid.Cell(rows.Pieces[at], column))).ToList();
                 below.ForEach(at => sections.alloys[at] = name);
@@ -54,7 +53,4 @@ internal sealed class AlloySections
     /// <summary>A note for each line.</summary>
     public IEnumerable<Finding> Findings() => lines.Where(l => l.Rows.Count > 0).Select(l => Catalogue.SectionReadAsAlloy.At(
         Subject.Column(PieceField.Piece), l.Name, l.Row.ToString("#,0", CultureInfo.InvariantCulture), RowNumbers.Text(l.Rows)));
-
-    private static bool IsAlloy(string name, IReadOnlyList<ShopAlloy> shop) =>
-        name.Length > 0 && (shop.Any(a => AlloyWords.Key(a.Alloy.Name) == AlloyWords.Key(name)) || BuiltInAlloys.Named(name).Count > 0);
 }

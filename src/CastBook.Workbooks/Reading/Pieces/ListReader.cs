@@ -55,7 +55,7 @@ internal sealed class ListReader(
             headings.Match.TakeUnits(units, HeadingWords.PieceIndex);
         }
 
-        var (fields, unreadHeadings, headingFindings) = HeadingFindings.Of(headings);
+        var (fields, unreadHeadings, headingFindings) = AlloyUnderMaterial.Settle(grid, HeadingFindings.Of(headings), headings.Bottom, shop.Alloys);
         var rows = ListRows.Sort(grid, formats, fields, headings.Top, headings.Bottom, table);
         if (rows.Pieces.Count == 0)
         {

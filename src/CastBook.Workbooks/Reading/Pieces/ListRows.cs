@@ -119,7 +119,7 @@ internal sealed class ListRows
         var named = Has(row, piece);
         var weighed = Has(row, mass) || Has(row, volume);
         var counted = Has(row, quantity);
-        if (named ? weighed || counted || Has(row, alloy) : weighed && counted)
+        if (named ? weighed || counted || Has(row, alloy) : weighed && (counted || IsNamedAbove(row)))
         {
             Pieces.Add(row);
             sums.Add(At(row, quantity), At(row, mass));
@@ -167,13 +167,30 @@ internal sealed class ListRows
         foreach (var (column, _, _) in columns)
         {
             var cell = grid.Cell(row, column);
-            if (!CellValues.IsBlank(cell) && !CellValues.HasNoValue(cell))
+            if (!CellValues.IsBlank(cell) && !CellValues.HasNoValue(cell) && !IsUntickedBox(cell))
             {
                 return false;
             }
         }
 
         return true;
+    }
+
+    // Lists have boxes to tick far below their last row.
+    private static bool IsUntickedBox(GridCell cell) => cell is { Kind: CellKind.Boolean, Number: 0, HasFormula: false };
+
+    // One name merged over the rows of a piece in several sizes.
+    private bool IsNamedAbove(int row)
+    {
+        foreach (var merge in grid.Merges)
+        {
+            if (merge.Contains(row, piece) && merge.FirstColumn == piece && Has(merge.FirstRow, piece))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // A row is struck out with its name, or, where it has none, with everything it says.
@@ -199,7 +216,7 @@ internal sealed class ListRows
     private bool IsStruck(GridCell cell) => formats.IsStruck(cell.Style) || grid.IsTextStruck(cell);
 
     // A list without a column of names tells nothing by a missing name.
-    private bool IsSum(int row) => piece > 0 && !Has(row, piece) && !Has(row, alloy) && sums.AreIn(At(row, quantity), At(row, mass));
+    private bool IsSum(int row) => piece > 0 && !Has(row, piece) && !Has(row, alloy) && !IsNamedAbove(row) && sums.AreIn(At(row, quantity), At(row, mass));
 
     private bool SaysTotal(int row)
     {

@@ -26,6 +26,32 @@ internal sealed partial class PieceCells
         return [];
     }
 
+    /// <summary>How many pieces the quantity comes to where another column says what is counted: pairs, dozens.</summary>
+    /// <param name="number">The number under the quantity's heading.</param>
+    /// <param name="counted">What the other column says is counted.</param>
+    public int? Counted(int? number, string? counted)
+    {
+        if (number is not { } count || counted is null || !CountWord.TryParse(counted, out var times) || times == 1)
+        {
+            return number;
+        }
+
+        var column = fields[PieceField.Quantity].Column;
+        if (Cell(column) is { Kind: CellKind.Text } cell && values.Shown(cell).AsSpan().ContainsAnyExceptInRange('0', '9'))
+        {
+            // The cell says itself what it counts.
+            return number;
+        }
+
+        if (!IsLeftAlone)
+        {
+            notes.Take(
+                PieceField.Quantity, column.Heading.Text, row, CountWord.Assumed(times), $"{Round(count)} {counted}", Round(count), $"{Round(count * times)} pieces");
+        }
+
+        return count * times;
+    }
+
     /// <summary>The baths of the wash, where their minutes stand one by one in the cell; none where it gives one number.</summary>
     public IReadOnlyList<double> Baths() =>
         fields.TryGetValue(PieceField.Washed, out var field) && values.Text(Cell(field.Column)) is { } text

@@ -16,6 +16,7 @@ internal sealed partial class PieceCells
     private readonly List<Finding> found = [];
     private readonly ReadingNotes notes = new();
     private readonly MergedDown merged;
+    private readonly HashSet<string> statuses = new(StringComparer.OrdinalIgnoreCase);
     private List<string> unreadable = [];
     private SeenUnit weights;
     private int row;
@@ -142,32 +143,6 @@ internal sealed partial class PieceCells
     /// <summary>Whether the row begun last says anything of a field.</summary>
     public bool Says(string field) => fields.TryGetValue(field, out var known) && !CellValues.IsBlank(Cell(known.Column));
 
-    /// <summary>A yes or no; no where the cell says nothing.</summary>
-    public bool YesOrNo(string field, Func<FindingKind> otherwise)
-    {
-        if (!fields.TryGetValue(field, out var known))
-        {
-            return false;
-        }
-
-        var cell = Cell(known.Column);
-        if (CellValues.YesOrNo(cell) is { } said)
-        {
-            return said;
-        }
-
-        Fail(otherwise(), field, values.Shown(cell), known.Column.Heading.Text);
-        return false;
-    }
-
-    /// <summary>Whether the row is marked done: by a word, or by the day it was done.</summary>
-    public bool IsDone()
-    {
-        const string Field = PieceField.Done;
-        return fields.TryGetValue(Field, out var known)
-            && ((Cell(known.Column) is var cell && SaysDone(cell, known.Habits)) || YesOrNo(Field, static () => Catalogue.YesNoUnreadable));
-    }
-
     /// <summary>The day of a field.</summary>
     public DateOnly? Day(string field)
     {
@@ -233,10 +208,6 @@ internal sealed partial class PieceCells
         var isNumber = column.Field is PieceField.Quantity or PieceField.Gates || HeadingWords.Piece.First(f => f.Field == column.Field).Dimension != Dimension.None;
         return isDay || isNumber ? ColumnHabits.Of(grid, column.Column, rows, isDay) : default;
     }
-
-    private bool SaysDone(GridCell cell, ColumnHabits habits) => cell.Kind == CellKind.Text
-        ? CellWords.Done.Contains(CellValues.Clean(cell.Text)) || values.Day(cell, habits.Days) is { Day: not null } or { First: not null }
-        : values.IsDate(cell);
 
     private void NoteOrder(FieldColumn column, DayText read)
     {

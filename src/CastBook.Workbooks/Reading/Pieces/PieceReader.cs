@@ -33,9 +33,9 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
     public Piece Read(int row, int id, string? alloyOfSection)
     {
         cells.Begin(row, id);
-        var (done, leaveOut) = (cells.IsDone(), cells.YesOrNo(PieceField.LeaveOut, static () => Catalogue.YesNoUnreadable));
+        var (done, leaveOut) = cells.Standing();
         cells.IsLeftAlone = done || leaveOut;
-        var quantity = usualQuantity ?? cells.Whole(FieldLook.Quantity);
+        var quantity = usualQuantity ?? cells.Counted(cells.Whole(FieldLook.Quantity), Others.Counted(row));
         var piece = new Piece
         {
             Id = id,

@@ -6,7 +6,7 @@ using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
-/// <summary>The columns of a list that are no field of a piece: remarks, and days that may be nights.</summary>
+/// <summary>The columns of a list that are no field of a piece: remarks, what the quantity counts, and days that may be nights.</summary>
 internal sealed class UnreadColumns
 {
     // A column with more other words than these for each few days is none of days.
@@ -19,13 +19,16 @@ internal sealed class UnreadColumns
     private readonly CellValues values;
     private readonly List<(int Column, string Heading)> columns;
     private readonly (int Column, string Heading)? remarks;
+    private readonly int counted;
 
     private UnreadColumns(SheetGrid grid, CellValues values, List<(int Column, string Heading)> columns)
     {
         (this.grid, this.values, this.columns) = (grid, values, columns);
         foreach (var column in columns)
         {
-            remarks ??= WordKey.Parts(column.Heading).Exists(SmallWords.Remarks.Contains) ? column : null;
+            var words = WordKey.Parts(column.Heading);
+            remarks ??= words.Exists(SmallWords.Remarks.Contains) ? column : null;
+            counted = counted == 0 && SmallWords.Counted.Contains(string.Concat(words)) ? column.Column : counted;
         }
     }
 
@@ -46,6 +49,10 @@ internal sealed class UnreadColumns
 
         return new UnreadColumns(sheet.Grid, values, columns);
     }
+
+    /// <summary>What a row counts, such as <c>PCS</c> or <c>PRS</c>, where a column beside the quantity says so.</summary>
+    /// <param name="row">The row on the sheet.</param>
+    public string? Counted(int row) => counted > 0 && grid.Cell(row, counted) is { Kind: CellKind.Text, Text: { } text } ? CellValues.Clean(text) : null;
 
     /// <summary>What the remark in a row speaks of; missing where it speaks of nothing that a list has columns for.</summary>
     /// <param name="row">The row on the sheet.</param>

@@ -54,6 +54,53 @@ public sealed class HeadingTests
     [InlineData("Keep in flask", PieceField.KeepInFlask)]
     [InlineData("Heaviest section (mm)", PieceField.HeaviestSection)]
     [InlineData("Due", PieceField.Due)]
+    [InlineData("# pcs", PieceField.Quantity)]
+    [InlineData("No. of pcs.", PieceField.Quantity)]
+    [InlineData("Qty req.", PieceField.Quantity)]
+    [InlineData("Alloy code", PieceField.Alloy)]
+    [InlineData("Job status", PieceField.Done)]
+    [InlineData("Casting date", PieceField.Night)]
+    [InlineData("Wax wt. (dwt)", PieceField.PatternMass)]
+    [InlineData("Stk.", PieceField.Quantity)]
+    [InlineData("Anz. Stk.", PieceField.Quantity)]
+    [InlineData("Bestellmenge", PieceField.Quantity)]
+    [InlineData("Wachsgew. g", PieceField.PatternMass)]
+    [InlineData("Gew. Wachs (g)", PieceField.PatternMass)]
+    [InlineData("Teil", PieceField.Piece)]
+    [InlineData("Höhe", PieceField.Length)]
+    [InlineData("Werkstoff", PieceField.Alloy)]
+    [InlineData("Gießtag", PieceField.Night)]
+    [InlineData("Gießdatum", PieceField.Night)]
+    [InlineData("Gussabend", PieceField.Night)]
+    [InlineData("Gusstag", PieceField.Night)]
+    [InlineData("Liefertermin", PieceField.Due)]
+    [InlineData("Désignation", PieceField.Piece)]
+    [InlineData("Nb. pièces", PieceField.Quantity)]
+    [InlineData("Pds cire (g)", PieceField.PatternMass)]
+    [InlineData("Titre", PieceField.Alloy)]
+    [InlineData("Coulée le", PieceField.Night)]
+    [InlineData("Haut. (mm)", PieceField.Length)]
+    [InlineData("Échéance", PieceField.Due)]
+    [InlineData("Avancement", PieceField.Done)]
+    [InlineData("Denominación", PieceField.Piece)]
+    [InlineData("N.º de piezas", PieceField.Quantity)]
+    [InlineData("Peso en cera (g)", PieceField.PatternMass)]
+    [InlineData("Tipo de aleación", PieceField.Alloy)]
+    [InlineData("Fecha de colada", PieceField.Night)]
+    [InlineData("Alto (mm)", PieceField.Length)]
+    [InlineData("Plazo", PieceField.Due)]
+    [InlineData("N. pezzi", PieceField.Quantity)]
+    [InlineData("Peso della cera (g)", PieceField.PatternMass)]
+    [InlineData("Tipo lega", PieceField.Alloy)]
+    [InlineData("Data di fusione", PieceField.Night)]
+    [InlineData("Alt. (mm)", PieceField.Length)]
+    [InlineData("Consegna", PieceField.Due)]
+    [InlineData("Qtd.", PieceField.Quantity)]
+    [InlineData("N.º de peças", PieceField.Quantity)]
+    [InlineData("Peso da cera (g)", PieceField.PatternMass)]
+    [InlineData("Liga", PieceField.Alloy)]
+    [InlineData("Data de fundição", PieceField.Night)]
+    [InlineData("Prazo", PieceField.Due)]
     public void Of_OneHeading_KnowsItsField(string text, string field) =>
         Match(text).Fields.Keys.ShouldBe([field]);
 
@@ -83,6 +130,20 @@ public sealed class HeadingTests
     [Fact]
     public void Of_PatternAndMetalWeight_TakesThePattern() =>
         Match("metal_weight_g", "wax_weight_g").Fields[PieceField.PatternMass].Column.ShouldBe(2);
+
+    // The day on which to cast, beside a number to cast.
+    [Fact]
+    public void Of_FrenchDayToCastBesideAQuantity_IsTheNight() => Match("Pièce", "Qté", "À couler le").Fields[PieceField.Night].Column.ShouldBe(3);
+
+    [Fact]
+    public void Of_GermanMaterialsOfPatternAndCasting_AreToldApart()
+    {
+        var match = Match("Teil", "Stk.", "Modellwerkstoff", "Werkstoff");
+
+        match.Fields[PieceField.Material].Column.ShouldBe(3);
+        match.Fields[PieceField.Alloy].Column.ShouldBe(4);
+        match.Ties.ShouldBeEmpty();
+    }
 
     [Fact]
     public void Of_LengthWidthHeight_MakesTheHeightTheThickness()

@@ -72,7 +72,7 @@ public sealed class PieceCellsTests
         var reading = Read(Usual, ["Pin", 1, "250 mg", "Bronze"], ["Bell", 1, "1 dwt", "Bronze"], ["Cup", 1, "3 g", "Bronze"]);
 
         Said(reading.Findings.ShouldHaveSingleItem()).ShouldBe(
-            "unit-converted: Values under Pattern weight (g) with a unit of their own were converted, such as 250 mg to 0.25 g, in rows 2, 3. "
+            "unit-converted: Values under Pattern weight (g) with a unit of their own were read in that unit, such as 250 mg as 0.25 g, in rows 2, 3. "
             + "If that is wrong, type them without a unit, in that of the heading.");
     }
 

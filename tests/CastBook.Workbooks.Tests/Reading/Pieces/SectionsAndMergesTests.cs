@@ -18,6 +18,30 @@ public sealed class SectionsAndMergesTests
         reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe("A cell under Alloy that is merged over several rows was read for each of them: 2–4.");
     }
 
+    [Fact]
+    public void Read_NameMergedDown_IsTheNameOfEachSizeOfThePiece()
+    {
+        var reading = Read(
+            s => s.Row("Piece", "Finger", "Qty", "Pattern weight (g)", "Alloy").Row("Fern ring", "52", 1, 1.9, "Bronze").Row(null, "54", 2, 2.0, "Bronze").Row(null, "56", 1, 2.9, "Bronze")
+                .Row(null, null, 4, 6.8).After("<mergeCells count=\"1\"><mergeCell ref=\"A2:A4\"/></mergeCells>"));
+
+        reading.Night.Pieces.Select(p => (p.Name, p.Weight?.Grams)).ShouldBe([("Fern ring", 1.9), ("Fern ring", 2.0), ("Fern ring", 2.9)]);
+        reading.Findings.Select(f => f.Seen).ShouldBe(
+        [
+            "A cell under Piece that is merged over several rows was read for each of them: 2–4.",
+            "Rows without a name were taken for sums of the rows above: row 5.",
+        ], ignoreOrder: true);
+    }
+
+    [Fact]
+    public void Read_BoxesBelowTheList_AreNoRows()
+    {
+        var reading = Read(s => s.Row([.. Usual, "Done"]).Row("Pin", 2, 4, "Bronze", true).Row("Bell", 1, 2, "Bronze", false).Row(null, null, null, null, false).Row(null, null, null, null, false));
+
+        reading.Night.Pieces.Select(p => p.Done).ShouldBe([true, false]);
+        reading.Findings.ShouldBeEmpty();
+    }
+
     // Four grams over two rows may be four of each, or of both together.
     [Fact]
     public void Read_WeightMergedDown_IsAskedForInTheOtherRows()
