@@ -8,7 +8,7 @@ public static partial class Catalogue
         "hour-without-day", Severity.Check,
         "\"{0}\" is \"{1}\", which does not say a day and an hour.",
         "The clock is counted from the first step, without times of day.",
-        "Type both on the Shop sheet, such as 2026-11-25 20:00.");
+        "Type both on the Shop sheet, such as 2026-11-25 20:00; a day such as 12/4 can be two.");
 
     /// <summary>An hour that the clocks skip.</summary>
     public static FindingKind HourSkipped { get; } = new(

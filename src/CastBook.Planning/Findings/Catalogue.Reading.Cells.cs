@@ -151,7 +151,7 @@ public static partial class Catalogue
     /// <summary>A date where a number belongs.</summary>
     public static FindingKind NumberIsDate => new(
         "number-became-date", Severity.Stop,
-        "The {1} shows the date {0}.", "Spreadsheet programs make dates of entries such as 9.10 or 1-2. " + RowNotComputed,
+        "The {1} shows the date {0}.", "Spreadsheet programs make dates of entries such as 9.10, 1-2 or 7/8. " + RowNotComputed,
         "Set the cell's format to a number, then type the {1} again.");
 
     /// <summary>A unit of something else.</summary>

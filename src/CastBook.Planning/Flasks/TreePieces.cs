@@ -10,6 +10,8 @@ namespace CastBook.Planning.Flasks;
 /// <summary>Turns rows into pieces that can be hung, and says why a row cannot.</summary>
 internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList findings)
 {
+    private static readonly string[] OuterSizes = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Sizes];
+
     private static readonly string[] SizeFields = [PieceField.Length, PieceField.Width, PieceField.Thickness, PieceField.Sizes, PieceField.Shape, PieceField.PerTree];
 
     /// <summary>The row as something to hang, or nothing where a number it needs is not known; that has a finding.</summary>
@@ -23,8 +25,9 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
             return null;
         }
 
+        // Sizes that stand there and were not understood are not left unlooked at for a number per tree.
         var usable = sizes.Sizes;
-        if (piece.Box is null && !SaysPerTree(piece))
+        if (OuterSizes.Any(piece.Unreadable.Contains) || (piece.Box is null && !SaysPerTree(piece)))
         {
             return null;
         }

@@ -196,6 +196,15 @@ public sealed class FlaskAssignmentTests
             + "With 30 degrees as \"Gate angle\" on the Shop sheet it would fit \"100 × 150\". Or add a larger flask to the Flasks sheet.");
     }
 
+    [Fact]
+    public void Of_SizesThatWereNotUnderstood_WaitsForThemWhateverThePerTreeSays()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(LargeAndSmall, PerTree(4) with { Unreadable = [PieceField.Sizes] }));
+
+        plan.Flasks.ShouldBeEmpty();
+        plan.Pieces[0].Status.ShouldBe(PieceStatus.NotPlanned);
+    }
+
     private static Shop LargeAndSmall => Wrenmoor.Shop with
     {
         FlaskSizes =

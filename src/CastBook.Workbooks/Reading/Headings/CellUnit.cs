@@ -47,7 +47,7 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         AddMasses(Add);
         Add(new CellUnit("mm", Dimension.Length, 1));
         Add(new CellUnit("cm", Dimension.Length, 10));
-        Add(new CellUnit("in", Dimension.Length, MillimetresPerInch), "\"", "″", "”");
+        Add(new CellUnit("in", Dimension.Length, MillimetresPerInch), "\"", "″", "”", "''");
         Add(new CellUnit("ml", Dimension.Volume, 1), "cm3", "cm³", "cc", "ccm", "cm^3");
         Add(new CellUnit("l", Dimension.Volume, 1000), "litre", "litres", "liter", "liters");
         Add(new CellUnit("US fl oz", Dimension.Volume, MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000 * 231 / 128), "fl oz US", "US fluid ounce", "US fluid ounces");

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Reading.Pieces;
@@ -11,7 +12,20 @@ internal sealed partial class PieceCells
     /// <summary>The sizes that stand in one cell, in millimetres, two or three; none where it says none.</summary>
     public IReadOnlyList<double> Sizes()
     {
-        if (!fields.TryGetValue(PieceField.Sizes, out var field) || values.Text(Cell(field.Column)) is not { } text || !SizesText.IsSeveral(text))
+        if (!fields.TryGetValue(PieceField.Sizes, out var field))
+        {
+            return [];
+        }
+
+        var cell = Cell(field.Column);
+        if (values.IsDate(cell))
+        {
+            // An office program makes a day of 7/8.
+            Fail(Catalogue.NumberIsDate, PieceField.Sizes, values.Shown(cell), "size");
+            return [];
+        }
+
+        if (values.Text(cell) is not { } text || !SizesText.IsSeveral(text))
         {
             return [];
         }

@@ -11,7 +11,11 @@ internal static class SizesText
     /// <summary>Whether a text means several sizes: a number, a sign between, a number. One alone may be the size of a finger.</summary>
     /// <param name="text">The text.</param>
     public static bool IsSeveral(string text) =>
-        text.Split(Signs, StringSplitOptions.TrimEntries) is { Length: > 1 } parts && char.IsAsciiDigit(parts[0].FirstOrDefault()) && parts[1..].Any(p => char.IsAsciiDigit(p.FirstOrDefault()));
+        text.Split(Signs, StringSplitOptions.TrimEntries) is { Length: > 1 } parts && BeginsNumber(parts[0]) && parts[1..].Any(BeginsNumber);
+
+    // 12, .75, ¾.
+    private static bool BeginsNumber(string part) => part.Length > 0
+        && (char.IsAsciiDigit(part[0]) || Fraction.IsIn(part.AsSpan(0, 1)) || (part[0] is '.' or ',' && part.Length > 1 && char.IsAsciiDigit(part[1])));
 
     /// <summary>The sizes in millimetres, two or three, and whether a unit stands with them; null where the text says no such thing.</summary>
     /// <param name="text">The text.</param>

@@ -144,7 +144,7 @@ public sealed class PieceReadingTests
 
         piece.Quantity.ShouldBeNull();
         Said(reading.Findings.ShouldHaveSingleItem()).ShouldBe(
-            "number-became-date: The quantity shows the date 2026-01-02. Spreadsheet programs make dates of entries such as 9.10 or 1-2. "
+            "number-became-date: The quantity shows the date 2026-01-02. Spreadsheet programs make dates of entries such as 9.10, 1-2 or 7/8. "
             + "This row is left out until it is mended. Set the cell's format to a number, then type the quantity again.");
     }
 

@@ -1,3 +1,4 @@
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 
@@ -121,6 +122,10 @@ public sealed class SectionsAndMergesTests
     [InlineData("2 cm x 10mm x 3 mm", 20, 10, 3.0)]
     [InlineData("1\" by 1/2\"", 25.4, 12.7, null)]
     [InlineData("1 1/2 x 1/2 in", 38.1, 12.7, null)]
+    [InlineData(".75 x .5 in", 19.05, 12.7, null)]
+    [InlineData("1 1/8in x .5in", 28.575, 12.7, null)]
+    [InlineData("1⅛\" x ¾\"", 28.575, 19.05, null)]
+    [InlineData("1 1/8'' x 5/8''", 28.575, 15.875, null)]
     public void Read_SizesInOneCell_AreTakenInTheirOrder(string typed, double length, double width, double? thickness)
     {
         var piece = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size (mm)").Row("Pin", 2, 1.5, typed)).Night.Pieces.ShouldHaveSingleItem();
@@ -157,6 +162,16 @@ public sealed class SectionsAndMergesTests
         $"{stop.Seen} {stop.Why} {stop.Remedy}".ShouldBe(
             "\"20 x 1O x 3\" does not say the piece's sizes. No tree can be planned with it. "
             + "Type length × width × thickness, such as 20 × 10 × 3, the length from the gate outwards.");
+    }
+
+    // Office programs make 8 July of 7/8.
+    [Fact]
+    public void Read_SizeThatBecameADay_IsAStop()
+    {
+        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size (in)").Row("Pin", 2, 1.5, new DateOnly(2026, 7, 8)));
+
+        reading.Night.Pieces.ShouldHaveSingleItem().Unreadable.ShouldContain(PieceField.Sizes);
+        reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("number-became-date");
     }
 
     [Fact]
