@@ -52,7 +52,7 @@ public readonly record struct MixSteps(Duration Mixing, Duration BowlVacuum, Dur
     {
         var left = (PourDoneBy(workingTime) - Mixing - BowlVacuum).Minutes;
         return left < Filling.Minutes - DustMinutes ? 0
-            : Filling.Minutes <= 0 ? left < -DustMinutes ? 0 : int.MaxValue
+            : Filling.Minutes <= 0 ? int.MaxValue
             : (int)Math.Min(int.MaxValue, Math.Floor((left / Filling.Minutes) + DustMinutes));
     }
 

@@ -24,6 +24,22 @@ public class KilnProgramTests
     public void Of_Fall_IsTheSlowerOfKilnAndSchedule(double rate, double hours) =>
         KilnProgram.Of(new BurnoutSchedule("x", null, [Stage(740, 300, 0), Stage(540, rate, 0)]), 80)[1].Way.Hours.ShouldBe(hours, 1e-9);
 
+    // A way of its own comes before the hold; one inside the hold is at most as long as it.
+    [Fact]
+    public void WayUp_OfItsOwnOrInsideTheHold_IsTold()
+    {
+        var own = new ProgramStage(Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(320), Duration.FromHours(2), Duration.FromHours(0.5), WayInHold: false);
+        var inside = own with { WayInHold = true };
+
+        (own.WayUp.Hours, own.Takes.Hours).ShouldBe((2, 2.5));
+        (inside.WayUp.Hours, inside.Takes.Hours).ShouldBe((0.5, 0.5));
+    }
+
+    // At the same temperature there is no way to go, and nothing falls.
+    [Fact]
+    public void Of_StageAtTheSameTemperature_HasItsWayInItsHold() =>
+        KilnProgram.Of(new BurnoutSchedule("x", null, [Stage(732, null, 1), Stage(732, null, 2)]), 100)[1].WayInHold.ShouldBeTrue();
+
     [Fact]
     public void Of_HotLoading_BeginsThere() =>
         KilnProgram.Of(new BurnoutSchedule("x", Temperature.FromDegreesCelsius(150), [Stage(350, 100, 0)]), 100)[0].Takes.Hours.ShouldBe(2, 1e-9);

@@ -1,5 +1,6 @@
 using CastBook.Casting.Alloying;
 using CastBook.Casting.Burnout;
+using CastBook.Casting.Heat;
 using CastBook.Casting.Investing;
 using CastBook.Casting.Metals;
 using CastBook.Casting.Patterns;
@@ -12,6 +13,7 @@ namespace CastBook.Casting.Tests.Conventions;
 /// <summary>What a calculation refuses, it refuses with a sentence.</summary>
 public class RefusalTests
 {
+    private static readonly Temperature Hot = Temperature.FromDegreesCelsius(500);
     private static readonly Density Wax = Density.FromGramsPerCubicCentimeter(0.95);
 
     public static TheoryData<string, Action> Refusals => new()
@@ -58,6 +60,12 @@ public class RefusalTests
         { "patternDensity", () => MetalForPattern.Compute(Grams(1), Density.Zero, Wax) },
         { "alloyDensity", () => MetalForPattern.Compute(Grams(1), Wax, Density.Zero) },
         { "flask", () => FillVolume.Compute(Ml(-1), Ml(0)) },
+        { "charge", () => RemeltLimit.Compute(Grams(-1), Percent(50), Grams(1)) },
+        { "step", () => RemeltLimit.Compute(Grams(1), Percent(50), Grams(0)) },
+        { "insideDiameter", () => _ = new CoreTrace(Mm(0), Mm(100), MouldCase.Slow, Hot, Hot) },
+        { "height", () => _ = new CoreTrace(Mm(75), Mm(0), MouldCase.Slow, Hot, Hot) },
+        { "toleranceDegrees", () => new CoreTrace(Mm(75), Mm(100), MouldCase.Slow, Hot, Hot).HoldUntilWithin(0) },
+        { "depth", () => OpenMould.Lost(Hot, Mm(-1), Duration.FromMinutes(1), MouldCase.Slow) },
         { "displaced", () => FillVolume.Compute(Ml(1), Ml(-1)) },
         { "insideDiameter", () => FlaskVolume.Compute(Mm(-1), Mm(1)) },
         { "height", () => FlaskVolume.Compute(Mm(1), Mm(-1)) },

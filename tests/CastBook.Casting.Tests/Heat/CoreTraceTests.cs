@@ -26,6 +26,38 @@ public class CoreTraceTests
         trace.Core.DegreesCelsius.ShouldBe(900, 4);
     }
 
+    // Measured across and along, as flasks are; half of it is what the heat has to go.
+    [Fact]
+    public void Core_OfAFlaskByItsMeasures_IsThatOfItsHalves()
+    {
+        var (conductivity, diffusivity, convection) = MouldProperties.Of(MouldCase.Slow);
+        var flask = new CoreTrace(Length.FromMillimeters(75), Length.FromMillimeters(100), MouldCase.Slow, Celsius(500), Celsius(0));
+        var halves = new CoreTrace(37.5, 50, conductivity, diffusivity, convection + FilmCoefficient.Radiation(500), 0);
+        foreach (var trace in new[] { flask, halves })
+        {
+            trace.Go(Celsius(732), Duration.Zero);
+            trace.Hold(Duration.FromHours(1));
+        }
+
+        flask.Core.DegreesCelsius.ShouldBe(halves.Core.DegreesCelsius, 1e-9);
+        flask.Core.DegreesCelsius.ShouldBeInRange(50, 700);
+    }
+
+    [Fact]
+    public void Run_Stage_GoesAndHolds()
+    {
+        var (run, walked) = (Gypsum(37.5, 50, 20), Gypsum(37.5, 50, 20));
+        var way = Duration.FromHours(1);
+
+        run.Run(new ProgramStage(Celsius(0), Celsius(600), way, Duration.FromHours(2), WayInHold: false));
+        walked.Go(Celsius(600), way);
+        var onArrival = walked.Core.DegreesCelsius;
+        walked.Hold(Duration.FromHours(2));
+
+        run.Core.DegreesCelsius.ShouldBe(walked.Core.DegreesCelsius, 1e-9);
+        run.Core.DegreesCelsius.ShouldBeGreaterThan(onArrival + 50);
+    }
+
     [Fact]
     public void Go_AtOnce_IsTheProductOfWallAndCylinder()
     {

@@ -1,9 +1,20 @@
 using CastBook.Casting.Patterns;
+using UnitsNet;
 
 namespace CastBook.Casting.Tests.Patterns;
 
 public class PatternDensityRangeTests
 {
+    // Nothing that is printed or injected floats like cork or sinks like glass.
+    [Theory]
+    [InlineData(0.59, false)]
+    [InlineData(0.6, true)]
+    [InlineData(1.0, true)]
+    [InlineData(2.0, true)]
+    [InlineData(2.01, false)]
+    public void IsPossible_Density_OrNot(double gramsPerMl, bool possible) =>
+        PatternDensityRange.IsPossible(Density.FromGramsPerCubicCentimeter(gramsPerMl)).ShouldBe(possible);
+
     // Sources: stullercloud.com list, wax 1.00 by convention; ganoksin.com Orchid threads 15741 and 27807, wax 0.95 to 0.98.
     [Theory]
     [InlineData(1.00)]
