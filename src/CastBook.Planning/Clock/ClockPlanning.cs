@@ -152,18 +152,20 @@ internal sealed class ClockPlanning
     // An hour that is better, or loads that are; the one that leaves least outside.
     private string Better(TimedNight timed)
     {
-        var overDays = night.Shop.Settings.ClosedOn.Count > 0;
-        var best = new NightMoves(timing, overDays).Best(timed);
+        var limits = new MoveLimits(night.Shop.Settings.ClosedOn.Count > 0, night.Today is { } today
+            ? (ClockQuestion.Nearest(today.ToDateTime(TimeOnly.MinValue), night.Clock!.Zone) - night.Clock.At).TotalMinutes
+            : double.NegativeInfinity);
+        var best = new NightMoves(timing, limits).Best(timed);
         if (best.Night.Outside > 0)
         {
             var quiet = new KilnLoading(night.Shop, new FindingList(), asksPower: false);
-            best = NightMoves.OfLoads(loads).Select(groups => new NightMoves(Timing(quiet.Plan(flasks.Flasks, groups)), overDays, groups).Best(best.Night))
+            best = NightMoves.OfLoads(loads).Select(groups => new NightMoves(Timing(quiet.Plan(flasks.Flasks, groups)), limits, groups).Best(best.Night))
                 .Where(m => m.Groups is not null).Append(best).MinBy(m => m.Night.Outside)!;
         }
 
         if (ReferenceEquals(best.Night, timed))
         {
-            return $"No other hour within {(overDays ? "three days" : "half a day")} of it and no other kiln loads are better: have somebody there, or make the night smaller.";
+            return $"No other hour within {(limits.OverDays ? "three days" : "half a day")} of it and no other kiln loads are better: have somebody there, or make the night smaller.";
         }
 
         var clock = Answer(best.Night);

@@ -6,11 +6,16 @@ namespace CastBook.Planning.Clock;
 /// <param name="Groups">The flasks of its kiln loads, where these are not those that were planned.</param>
 internal sealed record NightMove(TimedNight Night, double Later, IReadOnlyList<IReadOnlyList<string>>? Groups);
 
+/// <summary>How far a night may be moved.</summary>
+/// <param name="OverDays">Whether other days are looked at too, as where the shop is closed on some.</param>
+/// <param name="NotBefore">The earliest that its first step may be, in minutes from the hour that was asked for: nobody begins before the day it is.</param>
+internal readonly record struct MoveLimits(bool OverDays, double NotBefore);
+
 /// <summary>Tries what could be moved so that fewer steps fall outside the shop's hours: the hour, the order of the kiln loads, a load in two.</summary>
 /// <param name="timing">Puts the night on the clock.</param>
 /// <param name="groups">The flasks of its loads, where these are other ones; missing for those that were planned.</param>
-/// <param name="overDays">Whether days are looked at too, as where the shop is closed on some.</param>
-internal sealed class NightMoves(NightTiming timing, bool overDays, IReadOnlyList<IReadOnlyList<string>>? groups = null)
+/// <param name="limits">How far it may be moved.</param>
+internal sealed class NightMoves(NightTiming timing, MoveLimits limits, IReadOnlyList<IReadOnlyList<string>>? groups = null)
 {
     private const double Quarter = 15;
     private const double HalfADay = 12 * 60;
@@ -41,7 +46,7 @@ internal sealed class NightMoves(NightTiming timing, bool overDays, IReadOnlyLis
             Try(by);
         }
 
-        for (var by = HalfADay + Coarse; overDays && by <= Days && best.Night.Outside > 0; by += Coarse)
+        for (var by = HalfADay + Coarse; limits.OverDays && by <= Days && best.Night.Outside > 0; by += Coarse)
         {
             Try(-by);
             Try(by);
@@ -57,7 +62,7 @@ internal sealed class NightMoves(NightTiming timing, bool overDays, IReadOnlyLis
             }
 
             var moved = timing.Plan(later);
-            if (moved.Outside < best.Night.Outside)
+            if (moved.Outside < best.Night.Outside && moved.Steps[0].Begins.Minutes >= limits.NotBefore)
             {
                 best = new NightMove(moved, later, groups);
             }

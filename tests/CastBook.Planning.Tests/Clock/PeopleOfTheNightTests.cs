@@ -65,6 +65,16 @@ public sealed class PeopleOfTheNightTests
         plan.The("steps-outside-hours").Remedy.ShouldStartWith("Type \"2026-11-27 10:00\" as \"Start at\" on the Shop sheet (Friday): then nothing falls outside");
     }
 
+    // It is Saturday: Friday is gone, and Monday is the next.
+    [Fact]
+    public void Plan_BetterDayIsGone_ProposesTheNextOne()
+    {
+        var settings = Wrenmoor.Answered with { ClosedOn = [DayOfWeek.Saturday, DayOfWeek.Sunday] };
+        var night = Wrenmoor.Night(Kilned(settings: settings), Wrenmoor.Ring()) with { Clock = Start(12) with { At = Start(12).At.AddDays(3) }, Today = new DateOnly(2026, 11, 28) };
+
+        NightPlanner.Plan(night).The("steps-outside-hours").Remedy.ShouldStartWith("Type \"2026-11-30 00:00\" as \"Start at\" on the Shop sheet (Monday): then nothing falls outside");
+    }
+
     // A burnout of ten hours that nobody leaves alone, in a shop that is open for sixteen: its timer waits until morning.
     [Fact]
     public void Plan_BurnoutIsNotLeftAlone_RunsWhileSomebodyIsThere()
