@@ -41,6 +41,9 @@ public sealed record NightPlan
     /// <summary>How the plan differs from the one that stands in the book, or would if it were searched afresh; missing where that makes no difference.</summary>
     public PlanChange? Change { get; init; }
 
+    /// <summary>Whether the search for flasks was stopped before its end, so that these are the best found by then.</summary>
+    public bool SearchStopped => Findings.Any(f => f.Id == Catalogue.SearchStopped.Id);
+
     /// <summary>Everything to stop for, check or note, repeats folded, stops first.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 }

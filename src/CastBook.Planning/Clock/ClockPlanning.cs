@@ -8,6 +8,9 @@ namespace CastBook.Planning.Clock;
 /// <summary>Plans kiln loads and the hours of a night, and says what falls outside the shop's hours and which start is better.</summary>
 internal sealed class ClockPlanning
 {
+    // Of more loads than these, other ways to group them are too many to be timed.
+    private const int MostLoadsToRegroup = 12;
+
     private readonly Night night;
     private readonly FindingList findings;
     private readonly IReadOnlyList<KilnLoad> loads;
@@ -156,7 +159,8 @@ internal sealed class ClockPlanning
             ? (ClockQuestion.Nearest(today.ToDateTime(TimeOnly.MinValue), night.Clock!.Zone) - night.Clock.At).TotalMinutes
             : double.NegativeInfinity);
         var best = new NightMoves(timing, limits).Best(timed);
-        if (best.Night.Outside > 0)
+        var regroups = loads.Count <= MostLoadsToRegroup;
+        if (best.Night.Outside > 0 && regroups)
         {
             var quiet = new KilnLoading(night.Shop, new FindingList(), asksPower: false);
             best = NightMoves.OfLoads(loads).Select(groups => new NightMoves(Timing(quiet.Plan(flasks.Flasks, groups)), limits, groups).Best(best.Night))
@@ -165,7 +169,7 @@ internal sealed class ClockPlanning
 
         if (ReferenceEquals(best.Night, timed))
         {
-            return $"No other hour within {(limits.OverDays ? "three days" : "half a day")} of it and no other kiln loads are better: have somebody there, or make the night smaller.";
+            return $"No other hour within {(limits.OverDays ? "three days" : "half a day")} of it {(regroups ? "and no other kiln loads are" : "is")} better: have somebody there, or make the night smaller.";
         }
 
         var clock = Answer(best.Night);

@@ -60,7 +60,8 @@ public static class Summary
     private static string Flasks(NightPlan plan)
     {
         var pieces = plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity));
-        var worth = plan.Bound.ProvedFewest ? "proved fewest" : string.Create(CultureInfo.InvariantCulture, $"no plan needs fewer than {plan.Bound.LeastFlasks}");
+        var worth = plan.SearchStopped ? string.Create(CultureInfo.InvariantCulture, $"search stopped, the best so far; no plan needs fewer than {plan.Bound.LeastFlasks}")
+            : plan.Bound.ProvedFewest ? "proved fewest" : string.Create(CultureInfo.InvariantCulture, $"no plan needs fewer than {plan.Bound.LeastFlasks}");
         return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {plan.Flasks.Count} {(plan.Flasks.Count == 1 ? "flask" : "flasks")} ({worth})");
     }
 

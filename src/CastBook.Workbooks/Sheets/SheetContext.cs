@@ -22,6 +22,7 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
     /// <summary>What kind of plan it is, for the titles.</summary>
     public string PlanKind => Plan.Flasks.Count == 0
         ? "no flask planned"
+        : Plan.SearchStopped ? $"search stopped, the best so far; no plan needs fewer than {Plan.Bound.LeastFlasks}"
         : Plan.Bound is { ProvedFewest: true, ProvedLeastInvestment: true } ? "proved fewest flasks and least investment"
         : Plan.Bound.ProvedLeastInvestment ? "proved least investment"
         : Plan.Bound.ProvedFewest ? "proved fewest flasks" : $"no plan needs fewer than {Plan.Bound.LeastFlasks}";
