@@ -20,7 +20,7 @@ public sealed class InterruptTests : IDisposable
     public async Task Fill_CtrlCDuringTheSearch_WritesTheBestPlanSoFarAndSaysSo()
     {
         Multiply(folder.Of("large.xlsx"));
-        var before = File.ReadAllBytes(folder.Of("large.xlsx"));
+        var before = await File.ReadAllBytesAsync(folder.Of("large.xlsx"));
         var (exitCode, output) = await InTerminal(["fill", "large.xlsx"]);
 
         exitCode.ShouldBe(0, output);
@@ -35,13 +35,13 @@ public sealed class InterruptTests : IDisposable
         }
 
         CastBookRun.In(folder.Path, ["fill", "large.xlsx", "--undo"]).ExitCode.ShouldBe(0);
-        File.ReadAllBytes(folder.Of("large.xlsx")).ShouldBe(before);
+        (await File.ReadAllBytesAsync(folder.Of("large.xlsx"))).ShouldBe(before);
     }
 
     // A terminal of its own, in which Ctrl+C is typed as soon as the program says that it may be.
     private async Task<(int ExitCode, string Output)> InTerminal(string[] arguments)
     {
-        var start = new ProcessStartInfo("script", ["-qec", $"'{CastBookRun.Host}' '{CastBookRun.Program}' {string.Join(' ', arguments)}", "/dev/null"])
+        var start = new ProcessStartInfo("script", ["-qec", $"{string.Join(' ', CastBookRun.Typed.Select(w => $"'{w}'"))} {string.Join(' ', arguments)}", "/dev/null"])
         {
             WorkingDirectory = folder.Path,
             RedirectStandardInput = true,
