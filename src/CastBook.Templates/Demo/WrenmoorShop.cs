@@ -81,6 +81,7 @@ internal static class WrenmoorShop
         [SettingName.CastingMethod] = Perforated,
         [SettingName.CrucibleHolds] = 60,
         [SettingName.Investment] = Powder,
+        [SettingName.OrderOfWishes] = "flasks; investment; metal",
         [SettingName.WhenLittleChanged] = "keep",
         [SettingName.ButtonShare] = 20,
         [SettingName.ButtonAtLeast] = 1.5,
