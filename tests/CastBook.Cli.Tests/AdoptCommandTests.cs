@@ -44,6 +44,22 @@ public sealed class AdoptCommandTests : IDisposable
         filled.Findings.Select(f => f.Id).ShouldNotContain("crucible-unknown");
     }
 
+    // Inches typed for millimetres, and the size of a flask typed as a density.
+    [Fact]
+    public void Adopt_NumbersThatCannotBeMeant_AreAskedAgain()
+    {
+        var book = Book("Nights.xlsx", "Piece;Pcs;Pattern weight (g);Metal;Note", "Otter ring;2;1.2;fine silver;");
+
+        Adopt(book, "piece alone", "0", "quarry resin", "resin", "3 1/2", "1.15", "3", "3 1/2", "3 1/2 in", "4 in", "2", "8", "20", "").ShouldBe(0, errors.ToString());
+
+        output.ToString().ShouldContain("3.5 g/cm³ is not likely here: between 0.6 and 2 is usual.");
+        output.ToString().ShouldContain("3.5 mm is not likely here: between 15 and 400 is usual. Type another unit with the number, such as 3 1/2 in.");
+        var shop = BookFile.Fill(book, In("out.xlsx"), dryRun: false, SettingsFile.Load(folder, null, new Dictionary<string, string>()), TimeProvider.System).Result.Night.Shop;
+        shop.FlaskSizes.Single().InsideDiameter!.Value.Millimeters.ShouldBe(88.9, 1e-9);
+        shop.FlaskSizes.Single().Height!.Value.Millimeters.ShouldBe(101.6, 1e-9);
+        shop.Materials.Single().Density!.Value.GramsPerCubicCentimeter.ShouldBe(1.15, 1e-9);
+    }
+
     [Fact]
     public void Adopt_Columns_AreToldWithWhatComesNear()
     {

@@ -15,10 +15,11 @@ internal sealed class LineTalk(Prompt prompt, string sheet, string heading, stri
     /// <param name="column">The heading of its column, with the unit.</param>
     /// <param name="question">The question.</param>
     /// <param name="before">What stands there; missing where nothing does.</param>
-    public double? Number(string column, string question, double? before)
+    /// <param name="likely">Between which numbers an answer may lie.</param>
+    public double? Number(string column, string question, double? before, (double Least, double Most)? likely = null)
     {
         var unit = column.IndexOf('(', StringComparison.Ordinal) is > 0 and var at ? column[(at + 1)..].TrimEnd(')') : "";
-        var number = prompt.Number(question, unit, before);
+        var number = prompt.Number(question, unit, before, likely: likely);
         Put(column, number, before);
         return number;
     }

@@ -51,7 +51,8 @@ internal sealed class Prompt(TextReader input, TextWriter output)
     /// <param name="unit">The unit it is counted in; empty for a count.</param>
     /// <param name="was">What was answered before; missing where nothing was.</param>
     /// <param name="mayBeZero">Whether 0 is an answer.</param>
-    public double? Number(string question, string unit, double? was = null, bool mayBeZero = false)
+    /// <param name="likely">Between which numbers an answer may lie; another was meant in another unit, or mistyped.</param>
+    public double? Number(string question, string unit, double? was = null, bool mayBeZero = false, (double Least, double Most)? likely = null)
     {
         var shown = was?.ToString("0.###", CultureInfo.InvariantCulture);
         while (Words(question, shown) is { } typed)
@@ -63,7 +64,13 @@ internal sealed class Prompt(TextReader input, TextWriter output)
 
             if (TypedAnswer.Number(typed, unit) is { } number && (number > 0 || (number == 0 && mayBeZero)))
             {
-                return number;
+                if (likely is not var (least, most) || (number >= least && number <= most))
+                {
+                    return number;
+                }
+
+                Say(QuestionWords.NotLikely(number, least, most, unit));
+                continue;
             }
 
             Say(unit.Length == 0 ? QuestionWords.TypeCount(was is null) : QuestionWords.TypeNumber(unit, was is null));

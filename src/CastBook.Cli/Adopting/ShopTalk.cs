@@ -18,6 +18,14 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     private const string Holds = "Holds (ml)";
     private const string DensityColumn = "Density (g/cm³)";
 
+    // What is neither a flask, a trunk nor a kiln in millimetres was typed in inches, or is no pattern material.
+    private static readonly (double, double) FlaskMm = (15, 400);
+    private static readonly (double, double) TrunkMm = (2, 40);
+    private static readonly (double, double) BaseMm = (2, 100);
+    private static readonly (double, double) KilnMm = (80, 2000);
+    private static readonly (double, double) EdgeMm = (5, 100);
+    private static readonly (double, double) Density = (0.6, 2);
+
     private static readonly string[] Asked =
         [SettingName.WeightsAreOf, SettingName.WeightsInclude, SettingName.SupportsShare, SettingName.PatternMaterial, SettingName.CastingMethod];
 
@@ -114,10 +122,10 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         var line = new LineTalk(prompt, "Materials", "Material", was?.Name);
         line.Choice("Kind", QuestionWords.MaterialKind, ["wax", "resin"], was?.Kind?.ToString().ToLowerInvariant());
-        if (line.Number(DensityColumn, QuestionWords.MaterialDensity, was?.Density?.GramsPerCubicCentimeter) is null
+        if (line.Number(DensityColumn, QuestionWords.MaterialDensity, was?.Density?.GramsPerCubicCentimeter, Density) is null
             && line.Number("Cube weighs (g)", QuestionWords.CubeWeighs, was?.CubeMass?.Grams) is not null)
         {
-            line.Number("Cube edge (mm)", QuestionWords.CubeEdge, was?.CubeEdge?.Millimeters);
+            line.Number("Cube edge (mm)", QuestionWords.CubeEdge, was?.CubeEdge?.Millimeters, EdgeMm);
         }
 
         line.Finish(answers, was?.Name ?? name);
@@ -130,11 +138,11 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
             var question = size.Owned is { } owned ? QuestionWords.KeepFlask(size.Name, owned) : QuestionWords.KeepFlask(size.Name);
             if (prompt.Words(question) is { } typed && typed.Equals(QuestionWords.ChangeIt, StringComparison.OrdinalIgnoreCase))
             {
-                Flask(size, prompt.Number(QuestionWords.FlaskDiameter, "mm", size.InsideDiameter?.Millimeters));
+                Flask(size, prompt.Number(QuestionWords.FlaskDiameter, "mm", size.InsideDiameter?.Millimeters, likely: FlaskMm));
             }
         }
 
-        while (prompt.Number(look.File is { FlaskSizes.Count: > 0 } ? QuestionWords.NextFlask : QuestionWords.FirstFlask, "mm") is { } diameter)
+        while (prompt.Number(look.File is { FlaskSizes.Count: > 0 } ? QuestionWords.NextFlask : QuestionWords.FirstFlask, "mm", likely: FlaskMm) is { } diameter)
         {
             Flask(null, diameter);
         }
@@ -144,10 +152,10 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     {
         var line = new LineTalk(prompt, "Flasks", "Size", was?.Name);
         line.Put("Inside diameter (mm)", diameter, was?.InsideDiameter?.Millimeters);
-        var height = line.Number("Height (mm)", QuestionWords.FlaskHeight, was?.Height?.Millimeters);
+        var height = line.Number("Height (mm)", QuestionWords.FlaskHeight, was?.Height?.Millimeters, FlaskMm);
         line.Number("Owned", QuestionWords.FlasksOwned, was?.Owned);
-        line.Number("Sprue diameter (mm)", QuestionWords.SprueDiameter, was?.SprueDiameter?.Millimeters);
-        line.Number("Base height (mm)", QuestionWords.BaseHeight, was?.BaseHeight?.Millimeters);
+        line.Number("Sprue diameter (mm)", QuestionWords.SprueDiameter, was?.SprueDiameter?.Millimeters, TrunkMm);
+        line.Number("Base height (mm)", QuestionWords.BaseHeight, was?.BaseHeight?.Millimeters, BaseMm);
 
         // A name that was made of the measures goes with them; one of the shop's own stays.
         line.Finish(answers, was is null || was.Name == Named(was.InsideDiameter?.Millimeters, was.Height?.Millimeters) ? Named(diameter, height) : was.Name);
@@ -197,12 +205,12 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         if (shape == "round")
         {
-            line.Number("Inside diameter (mm)", QuestionWords.KilnDiameter, was?.InsideDiameter?.Millimeters);
+            line.Number("Inside diameter (mm)", QuestionWords.KilnDiameter, was?.InsideDiameter?.Millimeters, KilnMm);
         }
         else
         {
-            line.Number("Inside width (mm)", QuestionWords.KilnWidth, was?.InsideWidth?.Millimeters);
-            line.Number("Inside depth (mm)", QuestionWords.KilnDepth, was?.InsideDepth?.Millimeters);
+            line.Number("Inside width (mm)", QuestionWords.KilnWidth, was?.InsideWidth?.Millimeters, KilnMm);
+            line.Number("Inside depth (mm)", QuestionWords.KilnDepth, was?.InsideDepth?.Millimeters, KilnMm);
         }
 
         line.Finish(answers, was?.Name ?? QuestionWords.KilnName);

@@ -42,9 +42,9 @@ internal static class QuestionWords
 
     public static string KeepFlask(string flask, int owned) => string.Create(CultureInfo.InvariantCulture, $"Flask {flask}, {owned} owned: Enter keeps it, {ChangeIt} changes it");
 
-    public static string FirstFlask => "A flask you own: inside diameter in mm (Enter: no more)";
+    public static string FirstFlask => "A flask you own: inside diameter in mm, or such as 3 1/2 in (Enter: no more)";
 
-    public static string NextFlask => "Another flask you own: inside diameter in mm (Enter: no more)";
+    public static string NextFlask => "Another flask you own: inside diameter in mm, or such as 3 1/2 in (Enter: no more)";
 
     public static string FlaskDiameter => "  Its inside diameter, in mm";
 
@@ -79,6 +79,9 @@ internal static class QuestionWords
     public static string TypeCount(bool isOpen) => $"  Type the number in digits, such as 4. {EnterAlone(isOpen)}";
 
     public static string TypeNumber(string unit, bool isOpen) => $"  Type the number in digits, such as 12.4 or 1500, in {unit}. {EnterAlone(isOpen)}";
+
+    public static string NotLikely(double number, double least, double most, string unit) => string.Create(
+        CultureInfo.InvariantCulture, $"  {number:0.###} {unit} is not likely here: between {least:0.###} and {most:0.###} is usual. Type another unit with the number, such as 3 1/2 in.");
 
     private static string EnterAlone(bool isOpen) => isOpen ? "Enter alone leaves it open." : "Enter alone keeps it as it was.";
 }

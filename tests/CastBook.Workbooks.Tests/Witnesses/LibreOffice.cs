@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Workbooks.Reading;
 using CsvHelper;
+using CsvHelper.Configuration;
 
 namespace CastBook.Workbooks.Tests.Witnesses;
 
@@ -34,7 +35,8 @@ internal static class LibreOffice
     private static Dictionary<string, string> CellsOf(string path)
     {
         var cells = new Dictionary<string, string>();
-        using var parser = new CsvParser(new StreamReader(path), CultureInfo.InvariantCulture);
+        // Of a sheet with one column an empty row is an empty line.
+        using var parser = new CsvParser(new StreamReader(path), new CsvConfiguration(CultureInfo.InvariantCulture) { IgnoreBlankLines = false });
         for (var row = 1; parser.Read(); row++)
         {
             for (var column = 1; column <= parser.Count; column++)

@@ -171,7 +171,7 @@ public sealed class SectionsAndMergesTests
         var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size (in)").Row("Pin", 2, 1.5, new DateOnly(2026, 7, 8)));
 
         reading.Night.Pieces.ShouldHaveSingleItem().Unreadable.ShouldContain(PieceField.Sizes);
-        reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("number-became-date");
+        reading.Findings.Where(f => f.Id == "number-became-date").ShouldHaveSingleItem().Seen.ShouldBe("The size shows the date 2026-07-08.");
     }
 
     [Fact]
