@@ -18,7 +18,8 @@ internal static class PourAccounts
     public static Account? Metal(FlaskPlan plan, FlaskWork work, WrittenTemperature unit) => plan.MetalTemperature is { } metal
         ? OfAlloy(
             "Metal temperature", "the alloy's own", unit.Exactly(metal), unit.Name, "metal temperature", unit.Say(metal), work, ShopField.MetalTemperature,
-            work.Alloy.Row?.Alloy.MetalTemperature is not null, work.Alloy.Alloy.Sources.MetalTemperature, "this alloy as its maker made it; a data sheet that says otherwise comes first") with { Rounded = WholeDegree(unit) }
+            work.Alloy.Row?.Alloy.MetalTemperature is not null, work.Alloy.Alloy.Sources.MetalTemperature, "this alloy as its maker made it; a data sheet that says otherwise comes first") with
+        { Rounded = WholeDegree(unit) }
         : null;
 
     /// <summary>The flask temperature; nothing where it is not known.</summary>
@@ -41,7 +42,8 @@ internal static class PourAccounts
         };
         return OfAlloy(
             "Flask temperature", $"the alloy's own for {word} sections", unit.Exactly(flask), unit.Name, "flask temp " + word, unit.Say(flask), work, field,
-            typed is not null, work.Alloy.Alloy.Sources.FlaskTemperature, $"{word} sections, as the finest and heaviest sections of its pieces say") with { Rounded = WholeDegree(unit) };
+            typed is not null, work.Alloy.Alloy.Sources.FlaskTemperature, $"{word} sections, as the finest and heaviest sections of its pieces say") with
+        { Rounded = WholeDegree(unit) };
     }
 
     /// <summary>The wait before the quench; nothing where it is not known.</summary>
