@@ -38,8 +38,8 @@ internal static class AlloyWordTable
         platinum palladium = ptpd
         palladium ruthenium = pdru
         palladium gallium = pdga
-        yellow = gelb, jaune, amarillo, amarilla, giallo, amarelo, amarela
-        white = weiß, grau, blanc, gris, blanco, bianco, branco
+        yellow = y, gelb, jaune, amarillo, amarilla, giallo, amarelo, amarela
+        white = w, weiß, grau, blanc, gris, blanco, bianco, branco
         rose = pink, rosé, rosa, rosado
         green = grün, vert, verde
         red = rot, rouge, rojo, roja, rosso, vermelho

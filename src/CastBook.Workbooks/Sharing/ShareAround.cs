@@ -48,7 +48,7 @@ internal sealed class ShareAround
         var (workbook, styles) = (new WorkbookEdits(package, edits), new StyleBook(package.Read(package.StylesPart!)));
         var strings = SharedStrings.Read(package);
         var values = new CellValues(NumberFormats.Read(package), package.Date1904);
-        void Add(OwnedSheet sheet) => workbook.AddSheet(sheet.Name, OwnedSheetWriter.Write(sheet, styles, edits.Dialect));
+        void Add(OwnedSheet sheet) => workbook.AddSheet(sheet.Name, OwnedSheetWriter.Write(sheet, styles, edits.Dialect, isLetter: false));
         SheetPart? Named(string name) => package.Sheets.FirstOrDefault(s => s.Name.Trim().Equals(name, StringComparison.OrdinalIgnoreCase));
         foreach (var table in file?.Tables.Values ?? [])
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
 using CastBook.Workbooks.Reading;
@@ -244,7 +245,7 @@ internal sealed class BookWriter
                 }
             }
 
-            var content = OwnedSheetWriter.Write(sheet, styles, edits.Dialect);
+            var content = OwnedSheetWriter.Write(sheet, styles, edits.Dialect, reading.Night.Shop.Settings.Units.Length == WrittenLength.Inch);
             if (reading.OwnSheets.TryGetValue(ownName, out var standing))
             {
                 if (Grid(standing).HasFormulas)

@@ -8,11 +8,16 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Writes the part of a sheet that CastBook makes.</summary>
 internal static class OwnedSheetWriter
 {
+    // Paper as the format numbers it.
+    private const int Letter = 1;
+    private const int A4 = 9;
+
     /// <summary>The sheet's part.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="styles">The book's formats, to which its looks are added.</param>
     /// <param name="dialect">The book's namespaces.</param>
-    public static byte[] Write(OwnedSheet sheet, StyleBook styles, Dialect dialect)
+    /// <param name="isLetter">Whether it is printed on Letter, as where sizes are in inches, and not on A4.</param>
+    public static byte[] Write(OwnedSheet sheet, StyleBook styles, Dialect dialect, bool isLetter)
     {
         var xml = new StringBuilder(4096);
         xml.Append(CultureInfo.InvariantCulture, $"<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n<worksheet xmlns=\"{dialect.Spreadsheet}\">");
@@ -25,7 +30,7 @@ internal static class OwnedSheetWriter
         Links(xml, sheet);
         xml.Append("<printOptions horizontalCentered=\"1\"/><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.5\" bottom=\"0.5\" header=\"0.3\" footer=\"0.3\"/>");
         var size = sheet.PrintScale > 0 ? string.Create(CultureInfo.InvariantCulture, $"scale=\"{sheet.PrintScale}\"") : sheet.OnePage ? "" : "fitToHeight=\"0\"";
-        xml.Append(CultureInfo.InvariantCulture, $"<pageSetup paperSize=\"9\" orientation=\"{(sheet.Landscape ? "landscape" : "portrait")}\" {size}/>");
+        xml.Append(CultureInfo.InvariantCulture, $"<pageSetup paperSize=\"{(isLetter ? Letter : A4)}\" orientation=\"{(sheet.Landscape ? "landscape" : "portrait")}\" {size}/>");
         xml.Append("<headerFooter><oddFooter>&amp;L&amp;9&amp;A&amp;R&amp;9&amp;P / &amp;N</oddFooter></headerFooter>");
         Pages(xml, sheet);
         xml.Append("</worksheet>");

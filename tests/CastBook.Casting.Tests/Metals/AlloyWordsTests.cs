@@ -10,6 +10,7 @@ public class AlloyWordsTests
     [InlineData("18-Karat yellow", "18K YELLOW")]
     [InlineData("18KY", "18K YELLOW")]
     [InlineData("14kt WG", "14K WHITE")]
+    [InlineData("14k Y", "14K YELLOW")]
     [InlineData("18 carat", "18K")]
     [InlineData("fine gold", "FINE GOLD")]
     [InlineData("Gun-Metal", "GUNMETAL")]

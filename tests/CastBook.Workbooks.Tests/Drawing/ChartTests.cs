@@ -73,7 +73,7 @@ public sealed class ChartTests
         var styles = new StyleBook(package.Read(package.StylesPart!));
         var sheet = new OwnedSheet("Kiln & clock");
         sheet.Drawing.Add(chart);
-        var added = workbook.AddSheet(sheet.Name, OwnedSheetWriter.Write(sheet, styles, edits.Dialect));
+        var added = workbook.AddSheet(sheet.Name, OwnedSheetWriter.Write(sheet, styles, edits.Dialect, isLetter: false));
         new DrawingWriter(package, edits).Write(added, sheet.Drawing);
         workbook.Finish();
         using var output = new MemoryStream();

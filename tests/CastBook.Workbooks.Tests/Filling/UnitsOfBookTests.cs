@@ -97,6 +97,7 @@ public sealed class UnitsOfBookTests
             "Fresh (dwt)", "Re-melt (dwt)",
         ]);
         filled["Alloys", "A5"].ShouldBe("germanium silver 935");
+        filled.SheetXml("Flasks").ShouldContain("paperSize=\"1\"");
         var answered = filled.AfterTyping(
             ("Flasks", "A5", "3 × 4"), ("Flasks", "B5", 3), ("Flasks", "C5", 4), ("Flasks", "D5", 2), ("Alloys", "B5", 10.3), ("Alloys", "C5", 1778), ("Alloys", "H5", 100));
         var shop = answered.Result.Night.Shop;
