@@ -4,7 +4,7 @@ using CastBook.Planning;
 
 namespace CastBook.Cli;
 
-/// <summary>Watches the search for flasks: after a second it says so on a terminal, and Ctrl+C then takes the best plan so far.</summary>
+/// <summary>Watches the search for flasks: on a terminal it says that it begins, and after a second that Ctrl+C takes the best plan so far.</summary>
 /// <remarks>Before and after the search Ctrl+C ends the program, as everywhere; a second one does so during the search too.</remarks>
 internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IProgress<bool>, IDisposable
 {
@@ -13,6 +13,7 @@ internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IP
     private readonly CancellationTokenSource stop = new();
     private readonly Lock gate = new();
     private ITimer? timer;
+    private bool begun;
     private PosixSignalRegistration? signal;
 
     /// <summary>What the search is to know.</summary>
@@ -25,6 +26,12 @@ internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IP
         lock (gate)
         {
             End();
+            if (value && !begun)
+            {
+                begun = true;
+                terminal?.WriteLine(ProgramWords.Complaint(FillWords.Looking));
+            }
+
             timer = value ? clock.CreateTimer(_ => Tell(), null, Long, Timeout.InfiniteTimeSpan) : null;
         }
     }
