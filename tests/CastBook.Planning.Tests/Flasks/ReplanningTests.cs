@@ -5,7 +5,7 @@ namespace CastBook.Planning.Tests.Flasks;
 
 public sealed class ReplanningTests
 {
-    private const int Nights = 10;
+    private const int Nights = 6;
 
     [Fact]
     public void Plan_UnchangedNight_IsTheSameToTheLastPlace()
