@@ -18,7 +18,8 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     private const string Holds = "Holds (ml)";
     private const string DensityColumn = "Density (g/cm³)";
 
-    // What is neither a flask, a trunk nor a kiln in millimetres was typed in inches, or is no pattern material.
+    // What is neither a flask, a trunk nor a kiln in millimetres was typed in inches, or is no pattern material. Limits from memory, wide;
+    // they only ask again.
     private static readonly (double, double) FlaskMm = (15, 400);
     private static readonly (double, double) TrunkMm = (2, 40);
     private static readonly (double, double) BaseMm = (2, 100);
