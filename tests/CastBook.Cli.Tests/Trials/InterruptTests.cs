@@ -39,9 +39,10 @@ public sealed class InterruptTests : IDisposable
     }
 
     // A terminal of its own, in which Ctrl+C is typed as soon as the program says that it may be.
+    // The shell gives way to the program: a shell that waits for it would hear Ctrl+C too, and some then end with 130 whatever the program says.
     private async Task<(int ExitCode, string Output)> InTerminal(string[] arguments)
     {
-        var start = new ProcessStartInfo("script", ["-qec", $"{string.Join(' ', CastBookRun.Typed.Select(w => $"'{w}'"))} {string.Join(' ', arguments)}", "/dev/null"])
+        var start = new ProcessStartInfo("script", ["-qec", $"exec {string.Join(' ', CastBookRun.Typed.Select(w => $"'{w}'"))} {string.Join(' ', arguments)}", "/dev/null"])
         {
             WorkingDirectory = folder.Path,
             RedirectStandardInput = true,
