@@ -23,6 +23,9 @@ internal sealed record KnownAlloy(string Name, Alloy Alloy, ShopAlloy? Row, int 
     /// <summary>True when nothing of it may be cast, for a reason that has a finding.</summary>
     public bool Refused { get; init; }
 
+    /// <summary>By name alone: a night has few alloys, and very many rows ask for theirs.</summary>
+    public override int GetHashCode() => Name.GetHashCode(StringComparison.Ordinal);
+
     private static bool IsRed(string name, Alloy alloy)
     {
         var words = AlloyWords.Of(name);

@@ -106,8 +106,12 @@ internal sealed class UnreadColumns
 
             if (cell.Kind == CellKind.Text || values.IsDate(cell))
             {
-                orders ??= cell.Kind == CellKind.Text ? ColumnHabits.Of(grid, column, rows, isDay: true).Days : null;
-                var text = values.Day(cell, orders ?? DayOrders.None);
+                var text = values.Day(cell, DayOrders.None);
+                if (text is { Day: null, First: not null })
+                {
+                    text = values.Day(cell, orders ??= ColumnHabits.Of(grid, column, rows, isDay: true).Days);
+                }
+
                 if ((text.Day ?? text.First) is { } day)
                 {
                     read++;
