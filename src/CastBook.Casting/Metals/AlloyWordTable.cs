@@ -58,7 +58,7 @@ internal static class AlloyWordTable
         10k = 417, 416
         9k = 375
         8k = 333
-        925 = sterling, ster, stg, sterlingsilber, sterlingsilver, esterlina
+        925 = sterling, sterl, ster, stg, sterlingsilber, sterlingsilver, esterlina
         925 silver = plata de ley, prata de lei
         plain = standard, without deoxidant, no deoxidant, not deoxidised, ohne desoxidationsmittel, sans désoxydant, sin desoxidante, senza disossidante, sem desoxidante
         deoxidised = deox, deoxidized, with deoxidant, mit desoxidationsmittel, desoxidiert, désoxydé, avec désoxydant, desoxidada, desoxidado, con desoxidante, disossidato, con disossidante, com desoxidante

@@ -242,6 +242,12 @@ public static partial class Catalogue
         "Column {0} has no heading and holds days, which were not read as casting nights: {1}.", "All these rows were planned as one night.",
         "If they are casting nights, type the heading Casting night; if not, name them there, such as Ordered or Received.");
 
+    /// <summary>No heading is known for the names of the pieces.</summary>
+    public static FindingKind NamesNotKnown => new(
+        "names-not-known", Severity.Check,
+        "No column is known to name the pieces; {0} \"{1}\" may.", "Without names the tree and the cards call each piece by its row.",
+        "If it names them, change its heading to Piece, or write \"columns\": {{ \"piece\": [\"{2}\"] }} into castbook.json.");
+
     /// <summary>A per-tree cell that cannot be read.</summary>
     public static FindingKind PerTreeUnreadable => new(
         "per-tree-unreadable", Severity.Stop,

@@ -25,7 +25,7 @@ public class AlloyWordsTests
 
     // Each row is one alloy in the words of several shops; sources: common practice of the trade in each language.
     [Theory]
-    [InlineData("925", "Ag 925", "Ag925", "AG-925", ".925", "0,925", "925/000", "925/1000", "925 ‰", "Ster.", "STG", "sterling", "Sterling 925",
+    [InlineData("925", "Ag 925", "Ag925", "AG-925", ".925", "0,925", "925/000", "925/1000", "925 ‰", "Ster.", "sterl.", "STG", "sterling", "Sterling 925",
         "sterling silver", "Sterlingsilber", "Silber 925", "argent 925", "plata 925", "plata de ley", "Plata de ley 925", "argento 925", "prata 925", "prata de lei")]
     [InlineData("deoxidised sterling", "deox sterling silver", "925 deoxidized", "Ag 925 mit Desoxidationsmittel", "argent 925 désoxydé", "sterling with deoxidant")]
     [InlineData("sterling without deoxidant", "plain sterling", "standard sterling silver", "Silber 925 ohne Desoxidationsmittel")]

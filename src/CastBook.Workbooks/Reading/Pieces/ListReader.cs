@@ -80,6 +80,12 @@ internal sealed class ListReader(
             findings.Add(nights.Finding);
         }
 
+        if (!headings.Has(PieceField.Piece) && reader.Others.MayBeNames(rows.Pieces) is { } names)
+        {
+            unread[PieceField.Piece] = names.Column;
+            findings.Add(names.Finding);
+        }
+
         // All that is asked of the cells from here on are the headings and our own columns.
         grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
         findings.AddRange([.. cells.Findings, .. sections.Findings(), .. RowFindings(rows, sections, grid)]);

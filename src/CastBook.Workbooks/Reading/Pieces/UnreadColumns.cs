@@ -91,6 +91,19 @@ internal sealed class UnreadColumns
         return null;
     }
 
+    /// <summary>The column that may name the pieces of a list without a heading for names: the one with a text in most rows; null where no column has one in half of them.</summary>
+    /// <param name="rows">The rows that are pieces.</param>
+    /// <returns>The column, and what is to be said of it.</returns>
+    public (int Column, Finding Finding)? MayBeNames(IReadOnlyList<int> rows)
+    {
+        int Texts((int Column, string Heading) column) => rows.Count(row => grid.Cell(row, column.Column) is { Kind: CellKind.Text } cell && !CellValues.IsBlank(cell));
+        var (column, heading) = columns.Where(c => c.Heading.Length > 0 && c != remarks && c.Column != counted).DefaultIfEmpty().MaxBy(Texts);
+        return column > 0 && Texts((column, heading)) * 2 >= rows.Count
+            ? (column, Catalogue.NamesNotKnown.At(
+                Subject.Column(PieceField.Piece), CellRef.ColumnName(column), heading, heading.Replace("\"", "\\\"", StringComparison.Ordinal)))
+            : null;
+    }
+
     private SortedDictionary<DateOnly, (string Shown, List<int> Rows)>? Days(int column, IReadOnlyList<int> rows)
     {
         var days = new SortedDictionary<DateOnly, (string Shown, List<int> Rows)>();
