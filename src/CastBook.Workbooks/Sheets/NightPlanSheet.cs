@@ -44,7 +44,7 @@ internal static class NightPlanSheet
         {
             Landscape = true,
             HeadingRow = HeadingRow,
-            Widths = [7, 12, 22, 8, 11, 10, 10, 10, 6, 10, 9, 9, 13, 11, 13, 8, 9, 8, 20],
+            Widths = [7, 12, 26, 8, 11, 10, 10, 10, 6, 10, 9, 9, 13, 11, 13, 9, 11, 9, 20],
         };
         sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
         sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}.", Look.Small);

@@ -15,7 +15,7 @@ namespace CastBook.Workbooks.Sheets;
 /// </summary>
 internal sealed class TreeBlock
 {
-    private const int LineLength = 84;
+    private const int LineLength = 92;
     private const int PictureRows = 15;
     private const double RowPoints = 15;
     private const double LetterPoints = 60;
@@ -57,9 +57,9 @@ internal sealed class TreeBlock
     }
 
     /// <summary>How tall the block of a flask is, in points.</summary>
-    /// <param name="flask">The flask.</param>
-    public static double Height(FlaskPlan flask) =>
-        LetterPoints + (RowPoints * (5 + flask.Pieces.Count + (flask.Columns.Count == 0 ? 1 : flask.Columns.Count + PictureRows + 1)));
+    /// <param name="rows">How many rows it takes.</param>
+    /// <remarks>The row of headings is as high as two, and the letter stands in place of one.</remarks>
+    public static double Height(int rows) => LetterPoints + (RowPoints * rows);
 
     /// <summary>Writes the block.</summary>
     /// <param name="sheet">Where.</param>
@@ -97,7 +97,7 @@ internal sealed class TreeBlock
         foreach (var share in flask.Pieces)
         {
             sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"no. {numbers[share.PieceId]}"), Look.Text with { Border = Line.None });
-            sheet.Set(row, 3, Words(share), Look.Text with { Wrap = false, Border = Line.None });
+            row = WriteLines(row, [Words(share)]);
         }
 
         return row;
@@ -142,33 +142,51 @@ internal sealed class TreeBlock
             var column = flask.Columns[i];
             var drawn = i == right ? " (drawn at the right)" : i == left ? " (drawn at the left)" : "";
             sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"column {i + 1}"), Look.Text with { Border = Line.None });
-            foreach (var (line, isFirst) in Lines([.. Runs(column)], drawn).Select((l, at) => (l, at == 0)))
-            {
-                sheet.Set(isFirst ? row : ++row, 3, line, Look.Text with { Wrap = false, Border = Line.None });
-            }
+            row = WriteLines(row, [.. Runs(column)], drawn);
         }
 
         return row + 1;
     }
 
-    // What stands in one line, as wide as the printed page.
-    private static IEnumerable<string> Lines(List<string> runs, string end)
+    private int WriteLines(int row, IReadOnlyList<string> runs, string end = "")
     {
-        var line = runs[0];
-        foreach (var run in runs.Skip(1))
+        var lines = Lines(runs, end).ToList();
+        for (var at = 0; at < lines.Count; at++)
         {
-            if (line.Length + run.Length > LineLength)
+            sheet.Set(row + at, 3, lines[at], Look.Text with { Wrap = false, Border = Line.None });
+        }
+
+        return row + lines.Count - 1;
+    }
+
+    // As wide as the printed page: a run of places on one line where it fits, else broken between words.
+    private static IEnumerable<string> Lines(IReadOnlyList<string> runs, string end)
+    {
+        var line = "";
+        for (var i = 0; i < runs.Count; i++)
+        {
+            var run = runs[i] + (i < runs.Count - 1 ? ";" : end);
+            if (line.Length > 0 && !Fits(run))
             {
-                yield return line + ";";
-                line = run;
+                yield return line;
+                line = "";
             }
-            else
+
+            foreach (var word in run.Split(' '))
             {
-                line = $"{line}; {run}";
+                if (line.Length > 0 && !Fits(word))
+                {
+                    yield return line;
+                    line = "";
+                }
+
+                line = line.Length == 0 ? word : $"{line} {word}";
             }
         }
 
-        yield return line + end;
+        yield return line;
+
+        bool Fits(string more) => line.Length + more.Length < LineLength;
     }
 
     /// <summary>From the button up, one piece's row after the other, with the height of each gate above the base.</summary>

@@ -89,7 +89,8 @@ internal static class TreesSheet
         var used = LinePoints * row;
         foreach (var flask in context.Plan.Flasks)
         {
-            var height = TreeBlock.Height(flask);
+            var end = TreeBlock.Write(sheet, row, flask, context);
+            var height = TreeBlock.Height(end - row);
             if (used + height > PagePoints)
             {
                 sheet.StartPage(row);
@@ -97,7 +98,7 @@ internal static class TreesSheet
             }
 
             used += height;
-            row = TreeBlock.Write(sheet, row, flask, context);
+            row = end;
         }
     }
 

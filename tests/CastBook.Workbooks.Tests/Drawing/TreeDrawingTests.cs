@@ -1,5 +1,7 @@
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Tests.Fidelity;
 using CastBook.Workbooks.Tests.Filling;
 using CastBook.Workbooks.Tests.Reading;
@@ -43,6 +45,22 @@ public sealed partial class TreeDrawingTests
 
         Regex.Count(group, "prst=\"line\"").ShouldBeGreaterThanOrEqualTo(right);
         Regex.Count(group, "prst=\"line\"").ShouldBeLessThanOrEqualTo(flask.Columns.Sum(c => c.Places.Count));
+    }
+
+    // What is cut off at the edge of the page nobody hangs.
+    [Fact]
+    public void Fill_LinesBesideATree_EndOnThePageAndLoseNothing()
+    {
+        var filled = Filled.From(Demo);
+        var grid = filled.Grid("Trees");
+        var lines = grid.Rows.Select(row => grid.Cell(row, 3)).Where(c => c.Kind == CellKind.Text).Select(c => c.Text!).ToList();
+        var all = string.Join(' ', lines);
+
+        lines.Max(l => l.Length).ShouldBeInRange(80, 93);
+        Regex.Count(all, @"\(drawn at the right\)").ShouldBe(filled.Plan.Flasks.Count(f => f.Columns.Count > 0));
+        Regex.Count(all, "° to the trunk").ShouldBe(filled.Plan.Flasks.Where(f => f.Columns.Count > 0).Sum(f => f.Pieces.Count));
+        Regex.Matches(all, @"no\. \d+ ×(\d+), gates").Sum(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))
+            .ShouldBe(filled.Plan.Flasks.Sum(f => f.Columns.Sum(c => c.Places.Count)));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
@@ -12,7 +13,7 @@ internal sealed partial class PieceCells
     private readonly SheetGrid grid;
     private readonly CellValues values;
     private readonly IReadOnlyList<string> unreadColumns;
-    private readonly Dictionary<string, (FieldColumn Column, ColumnHabits Habits)> fields;
+    private readonly FrozenDictionary<string, (FieldColumn Column, ColumnHabits Habits)> fields;
     private readonly List<Finding> found = [];
     private readonly ReadingNotes notes = new();
     private readonly MergedDown merged;
@@ -33,7 +34,7 @@ internal sealed partial class PieceCells
     {
         (this.grid, this.values, this.unreadColumns) = (grid, values, unreadColumns);
         merged = MergedDown.Of(grid, fields.Values, rows);
-        this.fields = fields.ToDictionary(f => f.Key, f => (f.Value, HabitsOf(f.Value, rows)), StringComparer.Ordinal);
+        this.fields = fields.ToFrozenDictionary(f => f.Key, f => (f.Value, HabitsOf(f.Value, rows)), StringComparer.Ordinal);
     }
 
     /// <summary>What was found so far, over all rows.</summary>
