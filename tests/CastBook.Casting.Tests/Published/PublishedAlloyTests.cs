@@ -109,6 +109,18 @@ public class PublishedAlloyTests
         ScaleStep.Up(metal, Mass.FromGrams(1)).Grams.ShouldBe(103, 1e-9);
     }
 
+    // Source: a general page on the weight of platings: gold, 100 cm² and 5 µm, printed as 0.0966 g, which is ten times too little.
+    // By hand: 100 cm² × 0.0005 cm = 0.05 cm³; 0.05 × 19.32 = 0.966 g.
+    [Fact]
+    public void Metal_OfACoatOfGold_IsNotATenth()
+    {
+        var coat = Area.FromSquareCentimeters(100) * Length.FromMicrometers(5);
+
+        var metal = MetalForPattern.Compute(coat, UnitsNet.Density.FromGramsPerCubicCentimeter(Density("fine gold")));
+
+        metal.Grams.ShouldBe(0.966, 0.0005);
+    }
+
     private static double Density(string nameOrComposition) =>
         (Composition.TryParse(nameOrComposition, out var composition, out _)
             ? DensityFromComposition.Compute(composition).Density

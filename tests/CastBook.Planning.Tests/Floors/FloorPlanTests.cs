@@ -55,6 +55,21 @@ public sealed class FloorPlanTests
         FloorPlan.Place(KilnFloor.Round(Mm(1000)), Equal(count, 1.002 * 1000 / RatiosInCircle[count - 1]), None, None).ShouldBeNull();
     }
 
+    // The same encyclopaedia prints shares of the area that were reckoned from cut radii: circles of that share are up to 0.08 mm too
+    // large for a circle of a metre, and those of the true share, n r², just fit. True shares from radii of 30 digits (Packomania).
+    [Theory]
+    [InlineData(3, 0.6466, 0.64617)]
+    [InlineData(4, 0.6864, 0.68629)]
+    [InlineData(5, 0.6854, 0.68521)]
+    [InlineData(8, 0.7328, 0.73250)]
+    public void Place_FlasksOfAShareOfTheFloorPrintedTooHigh_FindsNoRoom(int count, double printed, double share)
+    {
+        var floor = KilnFloor.Round(Mm(1000));
+
+        FloorPlan.Place(floor, Equal(count, 1000 * Math.Sqrt(printed / count)), None, None).ShouldBeNull();
+        Check(floor, Enumerable.Repeat(1000 * Math.Sqrt((share - 0.00001) / count), count), None, None);
+    }
+
     // Hand-worked: the gaps make each flask 110 mm wide and the floor 220 or 300 mm; five circles in a square of 220 mm have a
     // radius of at most 0.2071 × 220 = 45.6 mm, seven in one of 300 mm at most 0.17446 × 300 = 52.3 mm.
     [Theory]
