@@ -50,6 +50,9 @@ public sealed record ClockStep
     /// <summary>How long the kiln is held, once it is there, as its programme says.</summary>
     public Duration? Hold { get; init; }
 
+    /// <summary>Which stage of its load's burnout it is, and of how many, where another one would have the same words; else missing.</summary>
+    public (int Number, int Of)? Turn { get; init; }
+
     /// <summary>How long after its pour a flask may be quenched.</summary>
     public Duration? Wait { get; init; }
 

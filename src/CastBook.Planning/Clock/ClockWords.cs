@@ -95,7 +95,8 @@ public static class ClockWords
     {
         var way = step.Kind == ClockStepKind.Fall ? "falls to" : "to";
         var hold = step.Arrives is { } arrives ? $"there after {Say.Hours(arrives)}, then held" : "held";
-        return Inv($"Kiln of load {step.Load} {way} {Degrees(step, unit)}, {hold} {Say.Hours(step.Hold ?? step.Takes)}");
+        var turn = step.Turn is { } one ? Inv($" (stage {one.Number} of {one.Of})") : "";
+        return Inv($"Kiln of load {step.Load} {way} {Degrees(step, unit)}, {hold} {Say.Hours(step.Hold ?? step.Takes)}{turn}");
     }
 
     private static string Degrees(ClockStep step, WrittenTemperature unit) => step.Target is { } target ? unit.Say(target) : "its temperature";

@@ -1,5 +1,6 @@
 using CastBook.Casting.Burnout;
 using CastBook.Planning.Flasks;
+using CastBook.Planning.Shops;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -82,7 +83,7 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
             steps.Add(Stage(stages[i], End(steps), load, falls ? ClockStepKind.Fall : ClockStepKind.Stage));
         }
 
-        return rules.Staffed(steps);
+        return rules.Staffed(ToldApart(steps));
     }
 
     /// <summary>The pours of a load, hottest flasks first, with the quenches as they fall due between them.</summary>
@@ -104,6 +105,12 @@ internal sealed class NightParts(ClockRules rules, PlannedFlasks night)
         Arrives = stage.WayInHold ? null : stage.Way,
         Hold = stage.Hold,
     };
+
+    // A step is known again by its words, in whatever unit they were written: stages that share them say which they are.
+    private static List<ClockStep> ToldApart(List<ClockStep> stages) =>
+        [.. stages.Select((stage, i) => stages.Where((_, j) => j != i).Any(other => IsSaidAlike(stage, other)) ? stage with { Turn = (i + 1, stages.Count) } : stage)];
+
+    private static bool IsSaidAlike(ClockStep one, ClockStep other) => WrittenTemperature.All.Any(unit => ClockWords.Of(one, unit) == ClockWords.Of(other, unit));
 
     private static Duration End(List<ClockStep> steps) => steps.Count == 0 ? Duration.Zero : steps[^1].Ends;
 }

@@ -1,3 +1,4 @@
+using CastBook.Casting.Burnout;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Shops;
 using UnitsNet;
@@ -55,6 +56,34 @@ public sealed class RunningNightTests
 
         Hour(plan, ClockStepKind.Weigh).ShouldBe("Wed 25 Nov, 22:40");
         Hour(plan, ClockStepKind.Pour).ShouldBe("Thu 26 Nov, 10:59");
+    }
+
+    // The kiln reached 700 °C twice for two hours each; the second time ended half an hour late, and the first is as it was.
+    [Theory]
+    [InlineData(3, 2)]
+    [InlineData(5, 4)]
+    public void Plan_OneOfTwoStagesSaidAlikeIsTyped_IsThatOne(int typed, int before)
+    {
+        (double Celsius, double Hours)[] stages = [(150, 2), (370, 1), (700, 2), (600, 1), (700, 2), (540, 1)];
+        var shop = Kilned with
+        {
+            Schedules = [new ShopSchedule { Name = "own", Stages = [.. stages.Select(s => new BurnoutStage(Wrenmoor.Celsius(s.Celsius), null, Duration.FromHours(s.Hours)))] }],
+        };
+        var night = Wrenmoor.Night(shop, Wrenmoor.Ring()) with { Clock = Evening };
+        var planned = NightPlanner.Plan(night).Clock!;
+        var late = planned.Shown(Kiln(planned)[typed - 1].Ends)!.Value.AddMinutes(30);
+
+        var clock = NightPlanner.Plan(night with
+        {
+            Done = new DoneHours([new DoneStep($"Kiln of load 1 to 700 °C, held 2 h (stage {typed} of 6)", new TypedHour(DateOnly.FromDateTime(late), TimeOnly.FromDateTime(late)))], null),
+        }).Clock!;
+
+        clock.Shown(Kiln(clock)[typed - 1].Ends).ShouldBe(late);
+        Kiln(clock).Count(s => s.IsDone).ShouldBe(typed);
+        clock.Shown(Kiln(clock)[before - 1].Ends).ShouldBe(planned.Shown(Kiln(planned)[before - 1].Ends));
+        clock.Shown(Kiln(clock)[^1].Ends).ShouldBe(planned.Shown(Kiln(planned)[^1].Ends)!.Value.AddMinutes(30));
+
+        static List<ClockStep> Kiln(NightClock clock) => [.. clock.Steps.Where(s => s.Kind is ClockStepKind.Stage or ClockStepKind.Fall)];
     }
 
     // Half an hour late at the first mix: tonight's work moves with it, and mixes that wait for their late load keep their hour.
