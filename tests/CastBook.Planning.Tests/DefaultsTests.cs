@@ -83,6 +83,7 @@ public sealed class DefaultsTests
         [SettingName.QuenchingTakes] = "See ClockRules.UsualQuenching.",
         [SettingName.AtWorkFrom] = "Only hours of people, which move no hold.",
         [SettingName.AtWorkUntil] = "Only hours of people, which move no hold.",
+        [SettingName.HoursOfWork] = "Only hours of people, which move no hold.",
         [SettingName.ClosedOn] = "Somebody may be there every day; steps of hands outside hours are marked all the same.",
         [SettingName.TwoPeopleFor] = "Only hours of people, which move no hold.",
         [SettingName.SecondFrom] = "Only hours of people, which move no hold.",

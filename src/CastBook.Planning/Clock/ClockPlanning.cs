@@ -147,15 +147,15 @@ internal sealed class ClockPlanning
     {
         var outside = clock.Steps.Where(s => s.IsOutside).ToList();
         findings.Add(Catalogue.StepsOutsideHours.At(
-            Subject.Setting(SettingName.AtWorkFrom),
-            Say.Count(outside.Count, "step falls", "steps fall"), WorkingHours.Said(night.Shop.Settings),
+            Subject.Setting(WorkingHours.Setting(night.Shop.Settings)),
+            Say.Count(outside.Count, "step falls", "steps fall"), WorkingHours.Said(night.Shop.Settings, night.Clock!),
             ClockWords.Of(outside[0], findings.Units.Temperature), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), move));
     }
 
     // An hour that is better, or loads that are; the one that leaves least outside.
     private string Better(TimedNight timed)
     {
-        var limits = new MoveLimits(night.Shop.Settings.ClosedOn.Count > 0, night.Today is { } today
+        var limits = new MoveLimits(WorkingHours.DaysToMove(night.Shop.Settings, night.Clock!), night.Today is { } today
             ? (ClockQuestion.Nearest(today.ToDateTime(TimeOnly.MinValue), night.Clock!.Zone) - night.Clock.At).TotalMinutes
             : double.NegativeInfinity);
         var best = new NightMoves(timing, limits).Best(timed);
@@ -169,7 +169,7 @@ internal sealed class ClockPlanning
 
         if (ReferenceEquals(best.Night, timed))
         {
-            return $"No other hour within {(limits.OverDays ? "three days" : "half a day")} of it {(regroups ? "and no other kiln loads are" : "is")} better: have somebody there, or make the night smaller.";
+            return $"No other hour within {(limits.Days < 1 ? "half a day" : Say.Count((int)limits.Days, "day", "days"))} of it {(regroups ? "and no other kiln loads are" : "is")} better: have somebody there, or make the night smaller.";
         }
 
         var clock = Answer(best.Night);

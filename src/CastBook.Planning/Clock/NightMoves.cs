@@ -7,9 +7,9 @@ namespace CastBook.Planning.Clock;
 internal sealed record NightMove(TimedNight Night, double Later, IReadOnlyList<IReadOnlyList<string>>? Groups);
 
 /// <summary>How far a night may be moved.</summary>
-/// <param name="OverDays">Whether other days are looked at too, as where the shop is closed on some.</param>
+/// <param name="Days">Within how many days an hour is looked for: half a day, or more where days differ.</param>
 /// <param name="NotBefore">The earliest that its first step may be, in minutes from the hour that was asked for: nobody begins before the day it is.</param>
-internal readonly record struct MoveLimits(bool OverDays, double NotBefore);
+internal readonly record struct MoveLimits(double Days, double NotBefore);
 
 /// <summary>Tries what could be moved so that fewer steps fall outside the shop's hours: the hour, the order of the kiln loads, a load in two.</summary>
 /// <param name="timing">Puts the night on the clock.</param>
@@ -19,9 +19,10 @@ internal sealed class NightMoves(NightTiming timing, MoveLimits limits, IReadOnl
 {
     private const double Quarter = 15;
     private const double HalfADay = 12 * 60;
+    private const double Day = 24 * 60;
 
-    // Over a weekend and the day beside it.
-    private const double Days = 3.5 * 24 * 60;
+    // Other loads are too many to be looked at for longer than a weekend and the day beside it.
+    private const double MostDaysOfOtherLoads = 3.5;
 
     // Other loads and other days are tried every two hours.
     private const double Coarse = 120;
@@ -46,7 +47,8 @@ internal sealed class NightMoves(NightTiming timing, MoveLimits limits, IReadOnl
             Try(by);
         }
 
-        for (var by = HalfADay + Coarse; limits.OverDays && by <= Days && best.Night.Outside > 0; by += Coarse)
+        var days = groups is null ? limits.Days : Math.Min(limits.Days, MostDaysOfOtherLoads);
+        for (var by = HalfADay + Coarse; by <= days * Day && best.Night.Outside > 0; by += Coarse)
         {
             Try(-by);
             Try(by);

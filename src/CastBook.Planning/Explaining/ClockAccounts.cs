@@ -105,7 +105,7 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
         }
 
         return (LastOf(earlier.Where(s => IsOneWork(s, step))) ?? LastOf(earlier.Where(s => s.Hands))) is { } before
-            ? (before, settings.AtWorkFrom is null ? "after what comes before it, when hands are free for all that follows" : "after what comes before it, when somebody is there for all that follows")
+            ? (before, settings is { AtWorkFrom: null, HoursOfWork: null } ? "after what comes before it, when hands are free for all that follows" : "after what comes before it, when somebody is there for all that follows")
             : null;
     }
 

@@ -147,6 +147,9 @@ public static class SettingName
     /// <summary>Until which hour somebody is there.</summary>
     public const string AtWorkUntil = "At work until";
 
+    /// <summary>The hours in which somebody is there, where they have a break or differ by day.</summary>
+    public const string HoursOfWork = "Hours of work";
+
     /// <summary>Which steps take two people.</summary>
     public const string TwoPeopleFor = "Two people for";
 
@@ -159,7 +162,7 @@ public static class SettingName
     /// <summary>Which steps that run by themselves are not left alone.</summary>
     public const string StayWith = "Stay with";
 
-    /// <summary>On which days of the week nobody is there.</summary>
+    /// <summary>On which days nobody is there, by day of the week or by date.</summary>
     public const string ClosedOn = "Closed on";
 
     /// <summary>Which flasks stand in the kiln together.</summary>

@@ -136,8 +136,14 @@ public sealed record Settings
     /// <summary>Until which hour somebody is there.</summary>
     public TimeOnly? AtWorkUntil { get; init; }
 
+    /// <summary>The hours in which somebody is there, where they have a break or differ by day; they win over those that are the same every day.</summary>
+    public WeekHours? HoursOfWork { get; init; }
+
     /// <summary>Days of the week on which nobody is there.</summary>
     public IReadOnlyList<DayOfWeek> ClosedOn { get; init; } = [];
+
+    /// <summary>Days by date on which nobody is there.</summary>
+    public IReadOnlyList<DaysAway> Away { get; init; } = [];
 
     /// <summary>Steps that take two people.</summary>
     public IReadOnlyList<ClockStepKind> TwoPeopleFor { get; init; } = [];

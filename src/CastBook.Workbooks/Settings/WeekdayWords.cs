@@ -1,16 +1,14 @@
+using System.Text.RegularExpressions;
 using CastBook.Casting.Names;
 
 namespace CastBook.Workbooks.Settings;
 
 /// <summary>Days of the week as a shop types them, in English, German, French, Spanish, Italian and Portuguese.</summary>
-internal static class WeekdayWords
+internal static partial class WeekdayWords
 {
-    /// <summary>What is asked for.</summary>
-    public const string Expected = "days of the week, with commas, such as Saturday, Sunday";
-
     private static readonly TradeWords Table = new(
         """
-        = none, nothing, never, the, on, am, der, die, den, le, la, les, il, lo, o, a, and, und, et, y, e, too, auch, feira
+        = none, nothing, never, the, on, from, am, von, vom, der, die, den, de, du, del, dal, da, le, la, les, il, lo, o, and, und, et, y, e, too, auch, feira
         monday = mondays, mon, montag, montags, lundi, lunes, lunedì, segunda
         tuesday = tuesdays, tue, dienstag, dienstags, mardi, martes, martedì, terça
         wednesday = wednesdays, wed, mittwoch, mittwochs, mercredi, miércoles, mercoledì, quarta
@@ -21,16 +19,36 @@ internal static class WeekdayWords
         weekend = weekends, wochenende, fin de semana, fine settimana
         """);
 
-    /// <summary>The days; nothing where a word is none of them, or where days are given from one to another.</summary>
+    /// <summary>The days, from one to another too; nothing where a word is none of them.</summary>
     /// <param name="text">The text.</param>
     public static IReadOnlyList<DayOfWeek>? Read(string text)
     {
         var days = new List<DayOfWeek>();
-        if (text.Replace("-feira", "", StringComparison.OrdinalIgnoreCase).AsSpan().ContainsAny('-', '–'))
+        var lists = FromTo().Split(text.Replace("-feira", "", StringComparison.OrdinalIgnoreCase));
+        foreach (var list in lists)
         {
-            return null;
+            if (Listed(list) is not { } listed || (lists.Length > 1 && listed.Count == 0))
+            {
+                return null;
+            }
+
+            // From the last day of one list to the first of the next.
+            while (days.Count > 0 && Next(days[^1]) != listed[0])
+            {
+                days.Add(Next(days[^1]));
+            }
+
+            days.AddRange(listed);
         }
 
+        return [.. days.Distinct()];
+    }
+
+    private static DayOfWeek Next(DayOfWeek day) => (DayOfWeek)(((int)day + 1) % 7);
+
+    private static List<DayOfWeek>? Listed(string text)
+    {
+        var days = new List<DayOfWeek>();
         foreach (var word in Table.Of(text))
         {
             if (word == "WEEKEND")
@@ -49,6 +67,9 @@ internal static class WeekdayWords
 
         return days;
     }
+
+    [GeneratedRegex(@"-|–|—|\b(?:to|bis|a|à|al|au|até)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex FromTo();
 
     private static readonly string[] Names = ["SUNDAY", "MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY", "SATURDAY"];
 }

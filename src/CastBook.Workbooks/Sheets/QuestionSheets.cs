@@ -22,7 +22,7 @@ internal static class QuestionSheets
     private const string HowShop = "Answer in the framed cells, save, and fill the book again.";
 
     // Nobody has to say them, but only who does has a night with hours; without a line for them nobody would know.
-    private static readonly string[] HoursOfTheNight = [SettingName.StartAt, SettingName.PourAt, SettingName.AtWorkFrom, SettingName.AtWorkUntil, SettingName.ClosedOn];
+    private static readonly string[] HoursOfTheNight = [SettingName.StartAt, SettingName.PourAt, SettingName.AtWorkFrom, SettingName.AtWorkUntil, SettingName.HoursOfWork, SettingName.ClosedOn];
 
     private static readonly QuestionColumn[] ShopColumns = [new("Setting", "", 30), new("Value", "", 22), new("Unit", "", 10), new("What it is for", "", CharactersOfWhatFor)];
 

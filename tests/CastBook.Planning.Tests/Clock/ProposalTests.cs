@@ -12,9 +12,15 @@ public sealed partial class ProposalTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Plan_ProposalFollowed_LeavesWhatItSays(int seed)
+    public void Plan_ProposalFollowed_LeavesWhatItSays(int seed) => Check(Invent(seed));
+
+    // Days that differ, breaks, and days away.
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Plan_ProposalFollowedInAnyWeek_LeavesWhatItSays(int seed) => Check(HoursOfWorkTests.Invent(seed));
+
+    private static void Check(Night night)
     {
-        var night = Invent(seed);
         var plan = NightPlanner.Plan(night);
         if (plan.Findings.FirstOrDefault(f => f.Id == "steps-outside-hours") is not { } finding || finding.Remedy.StartsWith("No other hour", StringComparison.Ordinal))
         {

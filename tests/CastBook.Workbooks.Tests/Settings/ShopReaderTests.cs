@@ -188,16 +188,43 @@ public sealed class ShopReaderTests
     public void Read_DaysOfTheWeek_AreClosed(string typed) =>
         Read("Shop", s => s.Row("Setting", "Value").Row("Closed on", typed)).Night.Shop.Settings.ClosedOn.ShouldBe([DayOfWeek.Saturday, DayOfWeek.Sunday]);
 
-    // From Friday to Sunday would be three days, and two are read.
     [Theory]
     [InlineData("Fri - Sun")]
+    [InlineData("from Friday to Sunday")]
+    [InlineData("Freitag bis Sonntag")]
+    [InlineData("sexta-feira a domingo")]
+    [InlineData("du vendredi au dimanche")]
+    public void Read_DaysFromOneToAnother_AreAllOfThem(string typed) =>
+        Read("Shop", s => s.Row("Setting", "Value").Row("Closed on", typed)).Night.Shop.Settings.ClosedOn.ShouldBe([DayOfWeek.Friday, DayOfWeek.Saturday, DayOfWeek.Sunday]);
+
+    [Fact]
+    public void Read_DatesAmongDays_AreDaysAway()
+    {
+        var settings = Read("Shop", s => s.Row("Setting", "Value").Row("Closed on", "Sunday, 24.12.2026 and 2026-12-30 to 2 January 2027")).Night.Shop.Settings;
+
+        settings.ClosedOn.ShouldBe([DayOfWeek.Sunday]);
+        settings.Away.ShouldBe([new DaysAway(new DateOnly(2026, 12, 24), new DateOnly(2026, 12, 24)), new DaysAway(new DateOnly(2026, 12, 30), new DateOnly(2027, 1, 2))]);
+    }
+
+    [Fact]
+    public void Read_DateInADateCell_IsADayAway() =>
+        Read("Shop", s => s.Row("Setting", "Value").Row("Closed on", new DateTime(2026, 12, 24))).Night.Shop.Settings.Away
+            .ShouldBe([new DaysAway(new DateOnly(2026, 12, 24), new DateOnly(2026, 12, 24))]);
+
+    // Days that end before they begin, one that may be in March or April, and half a range.
+    [Theory]
     [InlineData("most evenings")]
+    [InlineData("Sat -")]
+    [InlineData("2027-01-02 to 2026-12-24")]
+    [InlineData("03/04/2026")]
+    [InlineData("2026-12-24 to")]
     public void Read_NoDaysOfTheWeek_SaysSo(string typed)
     {
         var reading = Read("Shop", s => s.Row("Setting", "Value").Row("Closed on", typed));
 
         reading.Night.Shop.Settings.ClosedOn.ShouldBeEmpty();
-        Said(reading).ShouldHaveSingleItem().Seen.ShouldBe($"Closed on says \"{typed}\", which is not days of the week, with commas, such as Saturday, Sunday.");
+        Said(reading).ShouldHaveSingleItem().Seen.ShouldBe($"Closed on says \"{typed}\", which is not days of the week and dates, with commas, such as Saturday, Sunday, 2026-12-24 to 2027-01-02.");
+        reading.Night.Shop.Settings.Away.ShouldBeEmpty();
     }
 
     [Fact]
