@@ -19,6 +19,7 @@ internal static class ClockOption
         }
 
         return (start ?? pourAt) is not { } text ? null
+            : HourText.ReadEither(text) is var (first, other) ? FillWords.HourOfTwoDays(text, first, other)
             : HourText.ReadWithDay(text) is not { } shown ? FillWords.NoHour(text)
             : ClockQuestion.Shown(shown, zone) is null ? FillWords.SkippedHour(text)
             : null;

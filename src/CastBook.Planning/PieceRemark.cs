@@ -15,6 +15,9 @@ public enum RemarkTopics
 
     /// <summary>Stones.</summary>
     Stones = 4,
+
+    /// <summary>That the row is done.</summary>
+    Done = 8,
 }
 
 /// <summary>A remark in a row. It is not read; it is only held against what was read.</summary>

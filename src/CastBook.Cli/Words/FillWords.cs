@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CastBook.Cli.Words;
 
 /// <summary>What <c>castbook fill</c> says.</summary>
@@ -42,6 +44,9 @@ internal static class FillWords
     public static string StartAndPourAt => "--start and --pour-at are two ways to say the same; give one of them.";
 
     public static string NoHour(string typed) => $"'{typed}' is no day and hour; type it like \"2026-11-25 20:00\".";
+
+    public static string HourOfTwoDays(string typed, DateTime first, DateTime other) => string.Create(
+        CultureInfo.InvariantCulture, $"'{typed}' may be {first:yyyy-MM-dd HH:mm} or {other:yyyy-MM-dd HH:mm}; type the one that is meant, year first as here.");
 
     public static string SkippedHour(string typed) => $"'{typed}' is an hour that the clocks skip that night; give one before or after the change.";
 

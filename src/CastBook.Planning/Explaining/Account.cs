@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
 
@@ -27,6 +28,21 @@ public sealed record Account(string Name, string Words, string Numbers, double? 
 /// <param name="Source">Where it comes from, where the shop did not type it.</param>
 public sealed record AccountInput(string Name, string Value, Subject? Typed, string Source)
 {
+    /// <summary>The metal or weight that it is, which is said in the shop's unit too; missing for anything else.</summary>
+    internal Mass? Weighed { get; private init; }
+
+    /// <summary>A weight that the shop typed.</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="weight">The weight.</param>
+    /// <param name="typed">Where.</param>
+    internal static AccountInput By(string name, Mass weight, Subject typed) => By(name, Figures.Grams(weight), typed) with { Weighed = weight };
+
+    /// <summary>A weight that another account explains.</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="weight">The weight.</param>
+    /// <param name="how">How it came to be, in a few words.</param>
+    internal static AccountInput Reckoned(string name, Mass weight, string how) => Reckoned(name, Figures.Grams(weight), how) with { Weighed = weight };
+
     /// <summary>A value that the shop typed.</summary>
     /// <param name="name">What it is.</param>
     /// <param name="value">Its value.</param>

@@ -79,7 +79,7 @@ internal sealed class FlaskAccounts
             Inputs =
             [
                 .. plan.Weighed ? Weighings(plan, work) : Estimates(plan, work),
-                AccountInput.Reckoned("button", Figures.Grams(plan.Button), "the larger of its share of pieces and tree and its least volume"),
+                AccountInput.Reckoned("button", plan.Button, "the larger of its share of pieces and tree and its least volume"),
                 AlloyInputs.Density(work.Alloy),
                 AccountInput.Setting(SettingName.ButtonShare, Say.Percent(settings.ButtonShare ?? Button.UsualShare), settings.ButtonShare is not null, "common practice"),
                 AccountInput.Setting(SettingName.ButtonAtLeast, Say.Millilitres(settings.ButtonAtLeast ?? Button.UsualLeast), settings.ButtonAtLeast is not null, "common practice"),
@@ -139,18 +139,18 @@ internal sealed class FlaskAccounts
 
     private static IEnumerable<AccountInput> Estimates(FlaskPlan plan, FlaskWork work)
     {
-        yield return AccountInput.Reckoned("pieces", Figures.Grams(plan.PiecesMetal), "the metal of its pieces on the list");
-        yield return AccountInput.Reckoned("trunk and gates", Figures.Grams(plan.TreeMetal), $"estimated: a trunk of {Figures.Millilitres(work.Size.Trunk)}, the rest gates");
+        yield return AccountInput.Reckoned("pieces", plan.PiecesMetal, "the metal of its pieces on the list");
+        yield return AccountInput.Reckoned("trunk and gates", plan.TreeMetal, $"estimated: a trunk of {Figures.Millilitres(work.Size.Trunk)}, the rest gates");
     }
 
     private IEnumerable<AccountInput> Weighings(FlaskPlan plan, FlaskWork work)
     {
         var line = work.Line!;
-        yield return AccountInput.By("tree on base", Figures.Grams(line.TreeOnBase!.Value), Subject.Flask(work.Letter, ShopField.TreeOnBase));
-        yield return AccountInput.By("base", Figures.Grams(line.Base!.Value), Subject.Flask(work.Letter, ShopField.Base));
+        yield return AccountInput.By("tree on base", line.TreeOnBase!.Value, Subject.Flask(work.Letter, ShopField.TreeOnBase));
+        yield return AccountInput.By("base", line.Base!.Value, Subject.Flask(work.Letter, ShopField.Base));
         if (line.OfItWax is { } wax)
         {
-            yield return AccountInput.By("of it wax", Figures.Grams(wax), Subject.Flask(work.Letter, ShopField.OfItWax));
+            yield return AccountInput.By("of it wax", wax, Subject.Flask(work.Letter, ShopField.OfItWax));
         }
 
         yield return AccountInput.Reckoned("tree", Figures.Millilitres(plan.Tree), "its wax by the density of sprue wax, the rest by that of its patterns");

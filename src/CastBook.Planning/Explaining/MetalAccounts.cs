@@ -33,7 +33,7 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
             "Charges", open.Count == 0 ? "all of its flasks are poured" : "the charges of its flasks that are not poured yet",
             string.Join(" + ", open.Select(f => Figures.Grams(f.Charge))), charges.Grams, "g")
         {
-            Inputs = [.. open.Select(f => AccountInput.Reckoned("flask " + f.Letter, Figures.Grams(f.Charge), "its charge"))],
+            Inputs = [.. open.Select(f => AccountInput.Reckoned("flask " + f.Letter, f.Charge, "its charge"))],
         };
     }
 
@@ -50,7 +50,7 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
         var usable = UnitMath.Min(remelt, OpenFlasks(metal).Aggregate(Mass.Zero, (sum, f) => sum + RoomIn(f.Charge, metal)));
         return new("To buy", "needed − re-melt that may be used − fresh in stock", $"{Figures.Grams(charges)} − {Figures.Grams(usable)} − {Figures.Grams(fresh)}", buy.Grams, "g")
         {
-            Inputs = [AccountInput.Reckoned("needed", Figures.Grams(charges), "the charges of its flasks"), Stock(metal, ShopField.Remelt, remelt), Stock(metal, ShopField.Fresh, fresh), Least()],
+            Inputs = [AccountInput.Reckoned("needed", charges, "the charges of its flasks"), Stock(metal, ShopField.Remelt, remelt), Stock(metal, ShopField.Fresh, fresh), Least()],
             ValidFor = Shares,
         };
     }
@@ -107,7 +107,7 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
             "Fresh", others.Length > 0 ? "charge − re-melt − other metals that make it up" : "charge − re-melt",
             $"{Figures.Grams(portion.Charge)} − {Figures.Grams(remelt)}{others}", fresh.Grams, "g")
         {
-            Inputs = [Charge(portion), AccountInput.Reckoned("re-melt", Figures.Grams(remelt), "the column beside it"), Stock(found.Metal, ShopField.Fresh, found.Metal.Fresh ?? Mass.Zero)],
+            Inputs = [Charge(portion), AccountInput.Reckoned("re-melt", remelt, "the column beside it"), Stock(found.Metal, ShopField.Fresh, found.Metal.Fresh ?? Mass.Zero)],
             ValidFor = Shares,
         };
     }
@@ -140,8 +140,8 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
             Inputs =
             [
                 Charge(portion),
-                AccountInput.Reckoned("re-melt", Figures.Grams(portion.Remelt!.Value), "the column Re-melt"),
-                AccountInput.Reckoned("fresh", Figures.Grams(portion.Fresh!.Value), "the column Fresh"),
+                AccountInput.Reckoned("re-melt", portion.Remelt!.Value, "the column Re-melt"),
+                AccountInput.Reckoned("fresh", portion.Fresh!.Value, "the column Fresh"),
                 .. portion.MadeUp.Select(p => AccountInput.By($"{p.Metal} in stock", Figures.Grams(p.Mass) + " of it", new Subject(SubjectKind.Alloy, p.Metal, ShopField.Fresh))),
             ],
             ValidFor = $"{found.Metal.Alloy} of the composition that is noted for it",
@@ -163,15 +163,15 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
         return metal.Portions.Count == 0 ? null : some.Count == 0 ? new(name, "none: the stock is enough for no flask of it", "", 0, "g") : new(
             name, "the shares of its flasks", string.Join(" + ", some.Select(p => Figures.Grams(part(p)!.Value))), some.Sum(p => part(p)!.Value.Grams), "g")
         {
-            Inputs = [.. some.Select(p => AccountInput.Reckoned("flask " + p.Flask, Figures.Grams(part(p)!.Value), "the line of the flask"))],
+            Inputs = [.. some.Select(p => AccountInput.Reckoned("flask " + p.Flask, part(p)!.Value, "the line of the flask"))],
             ValidFor = Shares,
         };
     }
 
-    private static AccountInput Charge(MeltPortion portion) => AccountInput.Reckoned("charge", Figures.Grams(portion.Charge), "the charge of the flask");
+    private static AccountInput Charge(MeltPortion portion) => AccountInput.Reckoned("charge", portion.Charge, "the charge of the flask");
 
     private static AccountInput Stock(MetalPlan metal, string field, Mass mass) =>
-        AccountInput.By(field == ShopField.Fresh ? "fresh in stock" : "re-melt in stock", Figures.Grams(mass), new Subject(SubjectKind.Alloy, metal.Alloy, field));
+        AccountInput.By(field == ShopField.Fresh ? "fresh in stock" : "re-melt in stock", mass, new Subject(SubjectKind.Alloy, metal.Alloy, field));
 
     private AccountInput Least()
     {

@@ -29,7 +29,7 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
         {
             return new(name, "as a person typed it into the cell", "", each.Grams, "g")
             {
-                Inputs = metal.WorkedOut is { } worked ? [AccountInput.Reckoned("weight or volume comes to", Figures.Grams(worked), "worked out")] : [],
+                Inputs = metal.WorkedOut is { } worked ? [AccountInput.Reckoned("weight or volume comes to", worked, "worked out")] : [],
             };
         }
 
@@ -79,7 +79,7 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
         {
             Inputs =
             [
-                AccountInput.Reckoned("metal each", Figures.Grams(each), "the column beside it"),
+                AccountInput.Reckoned("metal each", each, "the column beside it"),
                 AccountInput.By("quantity", Figures.Plain(quantity), Subject.Piece(metal.Piece.Id, PieceField.Quantity)),
             ],
             ValidFor = "the pieces alone; tree, button and melt loss are in the charge of the flask",
@@ -162,7 +162,7 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
     }
 
     private static AccountInput Weight(Piece piece, Mass weight) =>
-        AccountInput.By("weight", Figures.Grams(weight), Subject.Piece(piece.Id, PieceField.PatternMass));
+        AccountInput.By("weight", weight, Subject.Piece(piece.Id, PieceField.PatternMass));
 
     private static AccountInput PatternDensity(PieceMetal metal)
     {

@@ -13,7 +13,14 @@ internal static class WrittenAccount
     /// <param name="account">The account.</param>
     /// <param name="answer">Which answer it is of, a constant of <see cref="AnswerField"/>.</param>
     /// <param name="units">The units of the shop.</param>
-    public static Account Of(Account account, string answer, ShopUnits units) => answer switch
+    public static Account Of(Account account, string answer, ShopUnits units) => Result(
+        units.Metal.IsGrams ? account : account with { Inputs = [.. account.Inputs.Select(i => InBoth(i, units.Metal))] }, answer, units);
+
+    // The formula counts in grams; who weighs in pennyweights must find again what was typed.
+    private static AccountInput InBoth(AccountInput input, WrittenMass unit) =>
+        input.Weighed is { } weight ? input with { Value = $"{input.Value} ({unit.SayFinely(weight)})" } : input;
+
+    private static Account Result(Account account, string answer, ShopUnits units) => answer switch
     {
         AnswerField.ToBuyAsSold => ToBuy(account, units.Buying),
         AnswerField.Powder or AnswerField.MixPowder or AnswerField.Mix => In(account, units.Powder),

@@ -10,6 +10,13 @@ public static partial class Catalogue
         "The clock is counted from the first step, without times of day.",
         "Type both on the Shop sheet, such as 2026-11-25 20:00; a day such as 12/4 can be two.");
 
+    /// <summary>An hour of a day that may be two.</summary>
+    public static FindingKind HourOfTwoDays { get; } = new(
+        "hour-of-two-days", Severity.Check,
+        "\"{0}\" is \"{1}\": {2} or {3}.",
+        "Nothing in the book says whether day or month comes first, so the clock is counted from the first step, without times of day.",
+        "Type the one that is meant, year first as here.");
+
     /// <summary>An hour that the clocks skip.</summary>
     public static FindingKind HourSkipped { get; } = new(
         "hour-skipped", Severity.Check,

@@ -45,6 +45,13 @@ public static partial class Catalogue
         "A flask with stones in must not be quenched, and is burnt out no hotter than they bear.",
         "If the stones are in the pattern, type yes in a column \"Stones in\"; if they are set later, type no.");
 
+    /// <summary>Remarks say that rows are done.</summary>
+    public static FindingKind RemarksSayDone { get; } = new(
+        "remarks-say-done", Severity.Check,
+        "Column \"{0}\" is not read, and says that rows are done: {1}.",
+        "They are planned and their metal is counted all the same.",
+        "If these are cast already, type yes in a column \"Done\"; if they are still to be cast, type no there.");
+
     /// <summary>Remarks speak of more pieces than the row counts.</summary>
     public static FindingKind RemarksSpeakOfSeveral { get; } = new(
         "remarks-speak-of-several", Severity.Check,

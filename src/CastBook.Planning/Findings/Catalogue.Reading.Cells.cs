@@ -282,6 +282,12 @@ public static partial class Catalogue
         "Values under {0} were read in ordinary ounces of 28.35 g, such as {1} as {2}, in {3}.", "Precious metal is often weighed in troy ounces of 31.10 g.",
         "If troy ounces are meant, write ozt behind the number.");
 
+    /// <summary>Liquid measure that is not the same in Britain.</summary>
+    public static FindingKind LiquidIsUs => new(
+        "liquid-measure-is-us", Severity.Note,
+        "{0}: {1} was read as {2}, in measures of the United States.", "A British pint is a fifth larger, a British fluid ounce 4 % smaller.",
+        "If British ones are meant, write imp before the unit.");
+
     /// <summary>Quantities in pairs.</summary>
     public static FindingKind PairsCounted => new(
         "pairs-counted", Severity.Note,

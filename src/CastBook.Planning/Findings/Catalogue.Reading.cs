@@ -99,6 +99,11 @@ public static partial class Catalogue
         "material-read-as-alloy", Severity.Note,
         "\"{0}\" was read as the alloy, because its cells name alloys.", "", "If that is wrong, add a column \"Alloy\" and type the alloys there.");
 
+    /// <summary>Names of waxes or resins under a heading that says no more than wax or resin.</summary>
+    public static FindingKind NamesReadAsMaterial => new(
+        "names-read-as-material", Severity.Note,
+        "\"{0}\" was read as the pattern's material, because names stand under it.", "", "If that is wrong, add a column \"Material\" and type wax or resin there.");
+
     /// <summary>Section lines that name an alloy.</summary>
     public static FindingKind SectionReadAsAlloy => new(
         "section-read-as-alloy", Severity.Note,

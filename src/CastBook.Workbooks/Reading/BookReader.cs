@@ -57,7 +57,8 @@ public static class BookReader
             : shop.Shop;
         var more = new List<Finding>();
         tonight = tonight with { Settings = UnitsOfBook.Fill(tonight.Settings, lists.Lists, shop.Columns, more) };
-        var clock = ClockReader.Read(settings, tonight.Settings, more);
+        var days = lists.Lists.Aggregate(formats.Days, (all, l) => all | l.Days);
+        var clock = ClockReader.Read(settings, tonight.Settings, days, more);
         return new BookReading
         {
             Package = package,

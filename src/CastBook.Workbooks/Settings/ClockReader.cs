@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
@@ -11,8 +12,9 @@ internal static class ClockReader
     /// <summary>The hour; missing where nobody said one, or none that can be used, which has a finding.</summary>
     /// <param name="asked">What was asked from outside the book.</param>
     /// <param name="shop">The shop's settings.</param>
+    /// <param name="book">What the book settles about the order of day and month.</param>
     /// <param name="findings">Takes what is found.</param>
-    public static ClockQuestion? Read(BookSettings asked, Planning.Shops.Settings shop, List<Finding> findings)
+    public static ClockQuestion? Read(BookSettings asked, Planning.Shops.Settings shop, DayOrders book, List<Finding> findings)
     {
         if (asked.Clock is { } clock)
         {
@@ -27,7 +29,14 @@ internal static class ClockReader
 
         // An hour alone is one of the night that is asked for; the pour is on another day more often than not.
         var day = name == SettingName.StartAt && shop.Night is { } night ? DayText.Read(night, default).Day : null;
-        var shown = HourText.ReadWithDay(text) ?? (HourText.Read(text) is { } hour ? day?.ToDateTime(hour) : null);
+        var read = HourText.ReadWithDay(text, book | SettledBy(shop.PourAt) | SettledBy(shop.StartAt));
+        if (read is { First: { } first, Other: { } other })
+        {
+            findings.Add(Catalogue.HourOfTwoDays.At(Subject.Setting(name), name, text, Typed(first), Typed(other)));
+            return null;
+        }
+
+        var shown = read.Moment ?? (HourText.Read(text) is { } hour ? day?.ToDateTime(hour) : null);
         if (shown is null)
         {
             findings.Add(Catalogue.HourWithoutDay.At(Subject.Setting(name), name, text));
@@ -43,4 +52,9 @@ internal static class ClockReader
 
         return new ClockQuestion(at, name == SettingName.PourAt, zone);
     }
+
+    // 11/25/26 as the start says that 12/4/26 as the pour begins with the month too.
+    private static DayOrders SettledBy(string? text) => text is null ? DayOrders.None : HourText.ReadWithDay(text, DayOrders.None).Settles;
+
+    private static string Typed(DateTime moment) => moment.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
@@ -118,6 +119,11 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
 
         var read = values.Number(value, spec.Dimension, typed, NumberSigns.DecimalPoint);
         var number = spec.IsStep ? read.ValueOrNull - (typed?.Offset ?? 0) : read.ValueOrNull;
+        if (read.Assumed.HasFlag(NumberAssumptions.PlainLiquid))
+        {
+            findings.Add(Catalogue.LiquidIsUs.At(Subject.Setting(spec.Name), spec.Name, $"{values.Shown(value)} {unit}".TrimEnd(), string.Create(CultureInfo.InvariantCulture, $"{read.Value:#,0} ml")));
+        }
+
         return number is { } known && (known == 0 ? spec.MayBeZero : known > 0 && known >= spec.Least && known <= spec.Most) ? spec.Number!(settings, known) : null;
     }
 

@@ -123,6 +123,11 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
             return null;
         }
 
+        if (reading.Assumed.HasFlag(NumberAssumptions.PlainLiquid))
+        {
+            table.SayLiquid(new Subject(table.Sheet.Kind, name, field), table.Values.Shown(cell), reading.Value);
+        }
+
         return reading.Value;
     }
 

@@ -16,6 +16,7 @@ internal sealed class ShopTable
     private static readonly Dictionary<string, IReadOnlyList<string>> NoMoreWords = [];
 
     private readonly Dictionary<string, NumberSigns> signs = new(StringComparer.Ordinal);
+    private readonly HashSet<string> liquids = new(StringComparer.Ordinal);
 
     private ShopTable(ShopSheet sheet, SheetPart part, SheetGrid grid, CellValues values, int headingRow, HeadingMatch match)
     {
@@ -75,6 +76,18 @@ internal sealed class ShopTable
         }
 
         return known;
+    }
+
+    /// <summary>Says once a column that its liquid measures name no country.</summary>
+    /// <param name="about">The first cell with one.</param>
+    /// <param name="typed">What it shows.</param>
+    /// <param name="millilitres">What it was read as.</param>
+    public void SayLiquid(Subject about, string typed, double millilitres)
+    {
+        if (liquids.Add(about.Field))
+        {
+            Findings.Add(Catalogue.LiquidIsUs.At(about, Fields[about.Field].Heading.Text, typed, string.Create(CultureInfo.InvariantCulture, $"{millilitres:#,0} ml")));
+        }
     }
 
     /// <summary>The rows that have a name; with <paramref name="continued"/>, rows without one that say anything belong to the name above.</summary>

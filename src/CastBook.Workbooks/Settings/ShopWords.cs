@@ -102,7 +102,7 @@ internal static class ShopWords
         "LB" or "LBS" or "POUND" or "POUNDS" => "lb",
         "OZ" or "OUNCE" or "OUNCES" => "oz",
         "ML" or "CC" or "CM3" or "MILLILITRE" or "MILLILITRES" or "MILLILITER" or "MILLILITERS" => "ml",
-        "USFLOZ" or "USFLUIDOUNCE" or "USFLUIDOUNCES" or "FLOZUS" => "US fl oz",
+        "FLOZ" or "USFLOZ" or "USFLUIDOUNCE" or "USFLUIDOUNCES" or "FLUIDOUNCE" or "FLUIDOUNCES" or "FLOZUS" => "US fl oz",
         "C" or "DEGC" or "CELSIUS" or "DEGREESCELSIUS" => "°C",
         "F" or "DEGF" or "FAHRENHEIT" or "DEGREESFAHRENHEIT" => "°F",
         "MM" or "MILLIMETRE" or "MILLIMETRES" or "MILLIMETER" or "MILLIMETERS" => "mm",

@@ -27,6 +27,17 @@ public sealed class BookExplanationTests
         ]);
     }
 
+    // By hand: 30 grains are 1.25 pennyweights of 1.55517384 g, 1.944 g.
+    [Fact]
+    public void Of_ListInPennyweights_SaysWeightsInBoth()
+    {
+        var explained = Explained.From(new BookBuilder()
+            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (dwt)", "Material", "Alloy").Row("Otter signet", 1, "1 dwt 6 gr", "quarry wax", "sterling silver"))
+            .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)").Row("quarry wax", "wax", 0.96)).Build());
+
+        explained.Lines("F2")[3].ShouldBe("  weight: 1.944 g (1.25 dwt) · Pieces!C2");
+    }
+
     [Fact]
     public void Line_MetalEach_IsTheSameInOneLine() => ExplanationText.Line(Explained.From(Nights.Whole())["K5"]).ShouldBe(
         "'Harbour list'!K5  Metal each = 2.3 g ÷ 1.15 g/cm³ × 10.36 g/cm³ = 20.72 g · weight: 'Harbour list'!D5 · "

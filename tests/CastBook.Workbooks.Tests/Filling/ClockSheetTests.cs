@@ -135,6 +135,38 @@ public sealed class ClockSheetTests
         filled["Clock", "B5"].ShouldBe("0:00");
     }
 
+    // 12/24 and 24/12 can be read in one way only.
+    [Theory]
+    [InlineData("12/24/26", "2026-12-04 18:00")]
+    [InlineData("24/12/26", "2026-04-12 18:00")]
+    public void Fill_StartInDigits_IsReadInTheOrderOfTheBook(string due, string start)
+    {
+        var filled = WithDue(due, ("Start at", "12/4/26 6 PM"));
+
+        filled.Result.Night.Clock?.At.ToString("yyyy-MM-dd HH:mm", null).ShouldBe(start);
+        filled.Ids.ShouldNotContain("hour-of-two-days");
+    }
+
+    [Fact]
+    public void Fill_StartAndPourInDigits_SettleEachOther() =>
+        WithDue(null, ("Start at", "11/25/26 6 PM"), ("Pour at", "12/4/26 6 PM")).Result.Night.Clock?.At.ToString("yyyy-MM-dd HH:mm", null).ShouldBe("2026-12-04 18:00");
+
+    [Theory]
+    [InlineData(null)]
+    [InlineData("12/4/26")]
+    public void Fill_StartOfTwoDays_AsksWhichIsMeant(string? due)
+    {
+        var filled = WithDue(due, ("Start at", "12/4/26 6 PM"));
+
+        filled.Result.Night.Clock.ShouldBeNull();
+        filled.Result.Findings.Single(f => f.Id == "hour-of-two-days").Seen.ShouldBe("\"Start at\" is \"12/4/26 6 PM\": 2026-04-12 18:00 or 2026-12-04 18:00.");
+    }
+
+    private static Filled WithDue(string? due, params (string Setting, string Value)[] said) => Filled.From(new BookBuilder()
+        .Sheet("Sheet1", s => s.Row("Piece", "Qty", "Weight", "Metal", "Due").Row("Otter ring", 6, 2.1, "sterling", due))
+        .Sheet("Shop", s => said.Aggregate(s.Row("Setting", "Value"), (rows, a) => rows.Row(a.Setting, a.Value)))
+        .Build());
+
     // 46351 is 25 November 2026, and half an hour before the next day is 23.5 / 24 of it. A date without an hour is not midnight.
     [Theory]
     [InlineData(46351 + (23.5 / 24), "2026-11-25 23:30")]
@@ -169,6 +201,11 @@ public sealed class ClockSheetTests
     [InlineData("2026-11-25T20:00", "2026-11-25 20:00")]
     [InlineData("25 Nov 2026 8 pm", "2026-11-25 20:00")]
     [InlineData("24.12.2026 19.30", "2026-12-24 19:30")]
+    [InlineData("24.12.2026 um 19.30 Uhr", "2026-12-24 19:30")]
+    [InlineData("Dec 4, 2026 at 6 p.m.", "2026-12-04 18:00")]
+    [InlineData("4 décembre 2026 à 18h30", "2026-12-04 18:30")]
+    [InlineData("12/24/26 6 PM", "2026-12-24 18:00")]
+    [InlineData("12/4/26 6 PM", null)]
     [InlineData("2026-11-25", null)]
     [InlineData("20:00", null)]
     public void ReadWithDay_DaysWithAnHour_AsPeopleWriteThem(string text, string? hour) => HourText.ReadWithDay(text)?.ToString("yyyy-MM-dd HH:mm", null).ShouldBe(hour);

@@ -34,6 +34,29 @@ public sealed class RemarksTests
         filled.Again().Result.Changed.ShouldBeFalse();
     }
 
+    [Theory]
+    [InlineData("Notes", "DONE")]
+    [InlineData("Notes", "cast 12 March, ok")]
+    [InlineData("Bemerkung", "erledigt")]
+    [InlineData("Bemerkung", "am 3.12. gegossen")]
+    [InlineData("Remarque", "fait")]
+    [InlineData("Nota", "ya fundido")]
+    [InlineData("Note", "già fuso")]
+    [InlineData("Observações", "concluída")]
+    public void Fill_RemarkThatSaysDone_IsChecked(string heading, string remark) =>
+        Say(Filled.From(BookBuilder.Pieces(["Piece", "Qty", "Wax weight (g)", "Alloy", heading], ["Otter ring", 1, 1.5, "14k", remark])), "remarks-say-done").ShouldBe(
+            $"Column \"{heading}\" is not read, and says that rows are done: \"{remark}\". They are planned and their metal is counted all the same. "
+            + "If these are cast already, type yes in a column \"Done\"; if they are still to be cast, type no there.");
+
+    [Theory]
+    [InlineData("engraving to be done", null)]
+    [InlineData("cast in place", null)]
+    [InlineData("not done", null)]
+    [InlineData("done", "no")]
+    [InlineData("done", "yes")]
+    public void Fill_RemarkOfOtherThingsOrBesideAnAnswer_IsNotChecked(string remark, string? done) =>
+        Filled.From(BookBuilder.Pieces(["Piece", "Qty", "Wax weight (g)", "Alloy", "Done", "Notes"], ["Otter ring", 1, 1.5, "14k", done, remark])).Ids.ShouldNotContain("remarks-say-done");
+
     [Fact]
     public void Fill_RemarkOfWaxInARowOfResin_IsChecked() =>
         Say(

@@ -291,6 +291,23 @@ public sealed class ShopReaderTests
     }
 
     [Fact]
+    public void Read_LiquidMeasuresWithoutCountry_AreThoseOfTheUnitedStatesAndSaidOnce()
+    {
+        var reading = Read("Flasks", s => s.Row("Size", "Owned", "Holds (pt)", "Water (ml)").Row("3 × 4", 2, 1, "8 fl oz").Row("3.5 × 5", 1, 2, "1 imp pt"));
+        var shop = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row("Mixing bowl", "2 qt").Row("Crucible holds", 2, "fl oz").Row("Water in", "fl oz"));
+
+        var flask = reading.Night.Shop.FlaskSizes[0];
+        (flask.Holds!.Value.Milliliters, flask.Water!.Value.Milliliters).ShouldBe((473.176473, 236.5882365));
+        reading.Findings.Where(f => f.Id == "liquid-measure-is-us").Select(f => f.Seen).ShouldBe(
+            ["Holds (pt): 1 was read as 473 ml, in measures of the United States.", "Water (ml): 8 fl oz was read as 237 ml, in measures of the United States."]);
+        var settings = shop.Night.Shop.Settings;
+        (settings.MixingBowl!.Value.Milliliters, settings.CrucibleHolds!.Value.Milliliters).ShouldBe((1892.705892, 59.147059125));
+        settings.WaterIn.ShouldBe(WrittenVolume.UsFluidOunce);
+        Said(shop).Select(f => f.Seen).ShouldBe(
+            ["Mixing bowl: 2 qt was read as 1,893 ml, in measures of the United States.", "Crucible holds: 2 fl oz was read as 59 ml, in measures of the United States."]);
+    }
+
+    [Fact]
     public void Read_BlankSetting_IsNotAnsweredButHasItsCell()
     {
         var reading = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row("Melt loss", null, "%").Row("Alloy \"gold\" is", null));

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Reading.Grid;
 
@@ -13,7 +14,7 @@ public sealed class NumberFormats
     private readonly List<int> formatOf = [];
     private readonly List<int> fontOf = [];
     private readonly HashSet<int> struckFonts = [];
-    private readonly Dictionary<int, (bool Date, bool Hour, bool Percent)> shown = [];
+    private readonly Dictionary<int, (bool Date, bool Hour, bool Percent, DayOrders Days)> shown = [];
 
     private NumberFormats()
     {
@@ -94,8 +95,23 @@ public sealed class NumberFormats
         return shown.TryGetValue(format, out var code) ? code.Percent : format is 9 or 10;
     }
 
-    private static (bool Date, bool Hour, bool Percent) Shown(string plainCode) =>
-        (plainCode.AsSpan().ContainsAny(DateLetters), plainCode.AsSpan().ContainsAny('h', 'H'), plainCode.Contains('%', StringComparison.Ordinal));
+    /// <summary>What the days that cells of the book show settle about the order of day and month; the formats that follow the machine's settle nothing.</summary>
+    internal DayOrders Days => formatOf.Distinct().Aggregate(DayOrders.None, (all, format) => shown.TryGetValue(format, out var code) ? all | code.Days : all);
+
+    private static (bool Date, bool Hour, bool Percent, DayOrders Days) Shown(string plainCode) =>
+        (plainCode.AsSpan().ContainsAny(DateLetters), plainCode.AsSpan().ContainsAny('h', 'H'), plainCode.Contains('%', StringComparison.Ordinal), OrderIn(plainCode));
+
+    // A month in letters says nothing of how somebody writes it in digits, and minutes have hours or seconds beside them.
+    private static DayOrders OrderIn(string plainCode)
+    {
+        var parts = plainCode.ToUpperInvariant().Split(['/', '-', '.', ' '], StringSplitOptions.RemoveEmptyEntries);
+        return parts switch
+        {
+            ["M" or "MM", "D" or "DD", "YY" or "YYYY", ..] => DayOrders.MonthFirst,
+            ["D" or "DD", "M" or "MM", "YY" or "YYYY", ..] => DayOrders.DayFirst,
+            _ => DayOrders.None,
+        };
+    }
 
     private int FormatOf(int style) => style >= 0 && style < formatOf.Count ? formatOf[style] : 0;
 

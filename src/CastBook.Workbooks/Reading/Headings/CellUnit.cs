@@ -7,9 +7,13 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="Offset">Added after the factor; only temperatures have one.</param>
 internal sealed record CellUnit(string Name, Dimension Dimension, double Factor, double Offset = 0)
 {
-    // Exact by definition: NIST Handbook 44, Appendix C (grain, ounces, inch).
+    // Exact by definition: NIST Handbook 44, Appendix C (grain, ounces, inch; the gallon of the United States is 231 cubic inches) and
+    // NIST SP 811, Appendix B.8 (the gallon of Britain is 4.546 09 l).
     private const double GramsPerGrain = 64.79891e-3;
     private const double MillimetresPerInch = 25.4;
+    private const double MillilitresPerCubicInch = MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000;
+    private const double MillilitresPerUsGallon = 231 * MillilitresPerCubicInch;
+    private const double MillilitresPerImperialGallon = 4546.09;
     private const double CelsiusPerFahrenheit = 5.0 / 9.0;
 
     /// <summary>Grams.</summary>
@@ -22,6 +26,9 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
 
     /// <summary>Ounces that may be meant as troy ounces.</summary>
     public bool IsPlainOunce => Name == "oz";
+
+    /// <summary>Liquid measure that names no country; it is read as that of the United States.</summary>
+    public bool IsPlainLiquid => Name is "fl oz" or "pt" or "qt" or "gal";
 
     /// <summary>The value in the base unit of the dimension.</summary>
     public double ToBase(double value) => (value * Factor) + Offset;
@@ -50,8 +57,8 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         Add(new CellUnit("in", Dimension.Length, MillimetresPerInch), "\"", "″", "”", "''");
         Add(new CellUnit("ml", Dimension.Volume, 1), "cm3", "cm³", "cc", "ccm", "cm^3");
         Add(new CellUnit("l", Dimension.Volume, 1000), "litre", "litres", "liter", "liters");
-        Add(new CellUnit("US fl oz", Dimension.Volume, MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000 * 231 / 128), "fl oz US", "US fluid ounce", "US fluid ounces");
-        Add(new CellUnit("in³", Dimension.Volume, MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000), "in3", "in^3", "cu in", "cubic inch", "cubic inches");
+        Add(new CellUnit("in³", Dimension.Volume, MillilitresPerCubicInch), "in3", "in^3", "cu in", "cubic inch", "cubic inches");
+        AddLiquids(Add);
         Add(new CellUnit("°C", Dimension.Temperature, 1), "C", "deg C", "degC", "Celsius", "º C", "ºC", "° C");
         Add(new CellUnit("°F", Dimension.Temperature, CelsiusPerFahrenheit, -32 * CelsiusPerFahrenheit), "F", "deg F", "degF", "Fahrenheit", "ºF", "° F");
         Add(new CellUnit("min", Dimension.Time, 1));
@@ -89,5 +96,25 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         add(new CellUnit("gr", Dimension.Mass, double.NaN), ["grs"]);
         add(new CellUnit("ct", Dimension.Mass, 0.2), ["carat", "carats", "cts"]);
         add(new CellUnit("lb", Dimension.Mass, 7000 * GramsPerGrain), ["lbs", "pound", "pounds"]);
+    }
+
+    private static void AddLiquids(Action<CellUnit, string[]> add)
+    {
+        (string Sign, int OfGallon, string[] Words)[] measures =
+        [
+            ("fl oz", 128, ["fl. oz", "floz", "fluid ounce", "fluid ounces"]),
+            ("pt", 8, ["pts", "pint", "pints"]),
+            ("qt", 4, ["qts", "quart", "quarts"]),
+            ("gal", 1, ["gals", "gallon", "gallons"]),
+        ];
+        foreach (var (sign, ofGallon, words) in measures)
+        {
+            string[] all = [sign, .. words];
+            add(new CellUnit(sign, Dimension.Volume, MillilitresPerUsGallon / ofGallon), words);
+            add(new CellUnit($"US {sign}", Dimension.Volume, MillilitresPerUsGallon / ofGallon), [.. all.SelectMany(w => new[] { $"US {w}", $"U.S. {w}", $"{w} US", $"{w} (US)" })]);
+
+            // A British gallon has 160 fluid ounces.
+            add(new CellUnit($"imp {sign}", Dimension.Volume, MillilitresPerImperialGallon / (ofGallon == 128 ? 160 : ofGallon)), [.. all.SelectMany(w => new[] { $"imp. {w}", $"imperial {w}", $"UK {w}", $"{w} UK", $"{w} imp" })]);
+        }
     }
 }

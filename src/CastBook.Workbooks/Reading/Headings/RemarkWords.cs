@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning;
+using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
@@ -17,8 +18,11 @@ internal static class RemarkWords
     private static readonly (string About, RemarkTopics Topic, int Pieces)[] Kinds =
     [
         ("resin", RemarkTopics.Resin, 0), ("wax", RemarkTopics.Wax, 0), ("stones", RemarkTopics.Stones, 0),
-        ("2", RemarkTopics.None, 2), ("3", RemarkTopics.None, 3), ("without", Negation, 0),
+        ("done", RemarkTopics.Done, 0), ("2", RemarkTopics.None, 2), ("3", RemarkTopics.None, 3), ("without", Negation, 0),
     ];
+
+    // What stands between such a word and its day, or approves of it, in the six languages.
+    private static readonly HashSet<string> DayLinks = new(StringComparer.Ordinal) { "on", "the", "ok", "am", "den", "le", "el", "il", "em", "de" };
 
     private static readonly Dictionary<string, List<(List<string> Words, RemarkTopics Topic, int Pieces)>> ByFirstWord = Index();
 
@@ -43,7 +47,7 @@ internal static class RemarkWords
                 {
                     negatedUntil = at + phrase.Count - 1 + NegationReach;
                 }
-                else if (at > negatedUntil)
+                else if (at > negatedUntil && (topic != RemarkTopics.Done || IsAllButADay(words, at, phrase.Count)))
                 {
                     topics |= topic;
                     pieces = Math.Max(pieces, number);
@@ -53,6 +57,23 @@ internal static class RemarkWords
 
         return (topics, pieces);
     }
+
+    // "DONE", "cast 12 March", "am 3.12. gegossen"; but "engraving to be done" and "cast in place" speak of other things.
+    private static bool IsAllButADay(List<string> words, int from, int count)
+    {
+        for (var at = 0; at < words.Count; at++)
+        {
+            if ((at < from || at >= from + count) && !IsOfADay(words[at]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsOfADay(string word) =>
+        word.All(char.IsAsciiDigit) || DayLinks.Contains(word) || MonthWords.Month(word) > 0 || MonthWords.IsWeekday(word);
 
     // "2x", "x2", "2 x", "2 pcs"; but "2 x 3 mm" are sizes.
     private static int Times(List<string> words, int at)

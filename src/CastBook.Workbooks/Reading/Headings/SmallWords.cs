@@ -26,6 +26,9 @@ internal static class SmallWords
     /// <summary>What heads remarks.</summary>
     public static HashSet<string> Remarks { get; } = Single("remarks");
 
+    /// <summary>What heads names of pattern materials, where names stand below it.</summary>
+    public static HashSet<string> NamesMaterial { get; } = Single("namesMaterial");
+
     /// <summary>What says that a weight is that of one piece, the longest first.</summary>
     public static IReadOnlyList<List<string>> Each { get; } = EachPhrases();
 

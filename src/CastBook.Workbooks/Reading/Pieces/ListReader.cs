@@ -26,6 +26,9 @@ internal sealed record ListReading(
     /// <summary>The columns of its fields.</summary>
     public required IReadOnlyCollection<FieldColumn> Fields { get; init; }
 
+    /// <summary>What its columns of days settle about the order of day and month.</summary>
+    public DayOrders Days { get; init; }
+
     /// <summary>What one of the unit in which all weights stand is in grams; missing where they stand in several, or none does.</summary>
     public double? GramsOfWeightUnit { get; init; }
 }
@@ -55,7 +58,8 @@ internal sealed class ListReader(
             headings.Match.TakeUnits(units, HeadingWords.PieceIndex);
         }
 
-        var (fields, unreadHeadings, headingFindings) = AlloyUnderMaterial.Settle(grid, HeadingFindings.Of(headings), headings.Bottom, shop.Alloys);
+        var (fields, unreadHeadings, headingFindings) = AlloyUnderMaterial.Settle(
+            grid, MaterialNames.Settle(grid, HeadingFindings.Of(headings), headings), headings.Bottom, shop.Alloys);
         var rows = ListRows.Sort(grid, formats, fields, headings.Top, headings.Bottom, table);
         if (rows.Pieces.Count == 0)
         {
@@ -93,6 +97,7 @@ internal sealed class ListReader(
         return new ListReading(sheet, pieces, weightsAreOf, unread, findings.ConvertAll(f => OnItsSheet(f, sheet)))
         {
             Fields = [.. fields.Values],
+            Days = cells.Days,
             GramsOfWeightUnit = cells.GramsOfWeightUnit,
         };
     }

@@ -46,6 +46,9 @@ internal sealed partial class PieceCells
     /// <summary>What one of the unit in which all weights stand is in grams; missing where they stand in several, or none does.</summary>
     public double? GramsOfWeightUnit => weights.Factor;
 
+    /// <summary>What its columns of days settle about the order of day and month.</summary>
+    public DayOrders Days => fields.Values.Aggregate(DayOrders.None, (all, f) => all | f.Habits.Days);
+
     /// <summary>Whether the row begun last is done or to be left out; what is taken for granted in it is nobody's concern.</summary>
     public bool IsLeftAlone { private get; set; }
 

@@ -51,7 +51,7 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
             Gate = Gate(),
             StonesIn = cells.YesOrNo(PieceField.StonesIn, static () => Catalogue.StonesUnreadable),
             PerTree = PerTree(),
-            Remark = Others.Remark(row, cells.Says(PieceField.StonesIn)),
+            Remark = Others.Remark(row, cells.Says(PieceField.StonesIn), cells.Says(PieceField.Done)),
             Print = Print(),
             Due = cells.Day(PieceField.Due),
             Night = cells.Night(),

@@ -71,6 +71,7 @@ internal sealed class ReadingNotes
         NumberAssumptions.OwnUnit => Catalogue.UnitConverted,
         NumberAssumptions.PlainOunce => Catalogue.UnitPlainOunceInCell,
         NumberAssumptions.Pairs => Catalogue.PairsCounted,
+        NumberAssumptions.PlainLiquid => Catalogue.LiquidIsUs,
         _ => Catalogue.DozensCounted,
     };
 

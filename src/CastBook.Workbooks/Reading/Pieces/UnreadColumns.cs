@@ -57,7 +57,8 @@ internal sealed class UnreadColumns
     /// <summary>What the remark in a row speaks of; missing where it speaks of nothing that a list has columns for.</summary>
     /// <param name="row">The row on the sheet.</param>
     /// <param name="saysStones">Whether the row's own column says yes or no to stones.</param>
-    public PieceRemark? Remark(int row, bool saysStones)
+    /// <param name="saysDone">Whether the row's own column says whether it is done.</param>
+    public PieceRemark? Remark(int row, bool saysStones, bool saysDone)
     {
         if (remarks is not { } column || grid.Cell(row, column.Column) is not { Kind: CellKind.Text, Text: { Length: > 0 } text })
         {
@@ -65,7 +66,7 @@ internal sealed class UnreadColumns
         }
 
         var (topics, pieces) = RemarkWords.In(text);
-        topics &= saysStones ? ~RemarkTopics.Stones : topics;
+        topics &= ~((saysStones ? RemarkTopics.Stones : RemarkTopics.None) | (saysDone ? RemarkTopics.Done : RemarkTopics.None));
         return topics == RemarkTopics.None && pieces == 0 ? null : new PieceRemark(column.Heading, CellValues.Clean(text), topics, pieces);
     }
 

@@ -184,6 +184,7 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
     private static NumberReading InBase(double number, CellUnit? unit, NumberAssumptions assumed)
     {
         var value = unit?.ToBase(number) ?? number;
+        assumed |= unit?.IsPlainLiquid == true ? NumberAssumptions.PlainLiquid : NumberAssumptions.None;
         return double.IsFinite(value)
             ? new NumberReading(ReadOutcome.Read, value, number, assumed)
             : new NumberReading(unit?.IsGramOrGrain == true ? ReadOutcome.AmbiguousUnit : ReadOutcome.NotANumber);

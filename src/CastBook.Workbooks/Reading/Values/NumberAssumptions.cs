@@ -24,4 +24,7 @@ internal enum NumberAssumptions
 
     /// <summary>A dozen is twelve pieces.</summary>
     Dozens = 32,
+
+    /// <summary>A liquid measure that names no country is that of the United States.</summary>
+    PlainLiquid = 64,
 }

@@ -70,7 +70,9 @@ internal readonly record struct NumberText(NumberOutcome Outcome, double Value, 
                 : Nothing;
         }
 
-        return CellUnit.TryParse(tail, out var unit) ? number with { Unit = unit } : Nothing;
+        return CellUnit.TryParse(tail, out var unit) ? number with { Unit = unit }
+            : number.Outcome == NumberOutcome.Read && CompoundMeasure.TryRead(number.Value, tail, out var value, out unit) ? number with { Value = value, Unit = unit }
+            : Nothing;
     }
 
     private static bool IsTail(ReadOnlySpan<char> tail) =>

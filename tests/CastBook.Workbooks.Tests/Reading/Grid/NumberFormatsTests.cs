@@ -1,5 +1,6 @@
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Tests.Reading.Grid;
 
@@ -32,6 +33,21 @@ public sealed class NumberFormatsTests
         var formats = Read($"<numFmts><numFmt numFmtId=\"164\" formatCode=\"{System.Security.SecurityElement.Escape(code)}\"/></numFmts><cellXfs><xf numFmtId=\"164\"/><xf numFmtId=\"14\"/><xf numFmtId=\"22\"/></cellXfs>");
 
         (formats.ShowsHour(0), formats.ShowsHour(1), formats.ShowsHour(2)).ShouldBe((hour, false, true));
+    }
+
+    [Theory]
+    [InlineData("m/d/yyyy", DayOrders.MonthFirst)]
+    [InlineData("[$-409]m/d/yy h:mm AM/PM;@", DayOrders.MonthFirst)]
+    [InlineData("dd.mm.yyyy", DayOrders.DayFirst)]
+    [InlineData("d mmm yyyy", DayOrders.None)]
+    [InlineData("yyyy-mm-dd", DayOrders.None)]
+    [InlineData("mm:ss", DayOrders.None)]
+    public void Read_FormatCodeThatCellsHave_TellsTheOrderOfDays(string code, object order)
+    {
+        var format = $"<numFmts><numFmt numFmtId=\"164\" formatCode=\"{System.Security.SecurityElement.Escape(code)}\"/></numFmts>";
+
+        Read(format + "<cellXfs><xf numFmtId=\"0\"/><xf numFmtId=\"164\"/></cellXfs>").Days.ShouldBe((DayOrders)order);
+        Read(format + "<cellXfs><xf numFmtId=\"0\"/></cellXfs>").Days.ShouldBe(DayOrders.None);
     }
 
     [Fact]

@@ -202,6 +202,25 @@ public sealed class HeadingTests
         found.ToBase(value).ShouldBe(expected, 1e-9);
     }
 
+    // By hand from the definitions: NIST Handbook 44, Appendix C has the United States gallon at 231 cubic inches of 16.387 064 ml each, four
+    // quarts, eight pints and 128 fluid ounces; NIST SP 811, Appendix B.8, the gallon of Britain at 4.546 09 l, with 160 fluid ounces.
+    [Theory]
+    [InlineData("gal", 3785.411784)]
+    [InlineData("quarts", 946.352946)]
+    [InlineData("US qt", 946.352946)]
+    [InlineData("pt", 473.176473)]
+    [InlineData("fl oz", 29.5735295625)]
+    [InlineData("fl. oz.", 29.5735295625)]
+    [InlineData("fl oz US", 29.5735295625)]
+    [InlineData("imp pt", 568.26125)]
+    [InlineData("UK fl oz", 28.4130625)]
+    public void ToBase_OneOfALiquidMeasure_GivesMillilitres(string unit, double millilitres)
+    {
+        CellUnit.TryParse(unit, out var found).ShouldBeTrue();
+
+        found.ToBase(1).ShouldBe(millilitres, 1e-9);
+    }
+
     private static HeadingMatch Match(params string[] texts) => HeadingMatch.Of(
         [.. texts.Select((t, i) => (i + 1, Heading.Parse(t)))], HeadingWords.PieceIndex, new Dictionary<string, IReadOnlyList<string>>());
 }

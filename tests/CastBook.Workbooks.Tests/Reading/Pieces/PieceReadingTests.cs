@@ -40,6 +40,28 @@ public sealed class PieceReadingTests
         piece.Unreadable.ShouldBeEmpty();
     }
 
+    [Fact]
+    public void Read_NamesUnderWax_AreTheMaterial()
+    {
+        var reading = Read(["Piece", "Qty", "Weight (g)", "Alloy", "Wax"], ["Band", 1, 2, "Bronze", "Quarry green"], ["Pin", 1, 2, "Bronze", "Quarry green"]);
+
+        reading.Night.Pieces.Select(p => p.Material).ShouldBe(["Quarry green", "Quarry green"]);
+        reading.Findings.Single(f => f.Id == "names-read-as-material").Seen.ShouldBe("\"Wax\" was read as the pattern's material, because names stand under it.");
+    }
+
+    // A tick says that the wax is made, digits name a model, and a column Material has the last word.
+    [Theory]
+    [InlineData("Wax", "x")]
+    [InlineData("Wax", "fertig")]
+    [InlineData("Wax", "W-104")]
+    [InlineData("Wax", 3.2)]
+    public void Read_OtherThingsUnderWax_AreNoMaterial(string heading, object cell) =>
+        One([.. Usual, heading], ["Band", 1, 2, "Bronze", cell]).Piece.Material.ShouldBeNull();
+
+    [Fact]
+    public void Read_NamesUnderWaxBesideMaterial_AreNotRead() =>
+        One([.. Usual, "Material", "Wax"], ["Band", 1, 2, "Bronze", "wax", "Quarry green"]).Piece.Material.ShouldBe("wax");
+
     // All baths together are the wash; the longest of them counts for itself.
     [Theory]
     [InlineData("Washed (min)", "1.5 + 1.25", 2.75, 1.5)]

@@ -80,6 +80,35 @@ public sealed class NumberTextTests
         (number.Value, number.Unit!.Name).ShouldBe((value, unit));
     }
 
+    // 24 grains to a pennyweight, 20 pennyweights to a troy ounce, 16 ounces to a pound: NIST Handbook 44, Appendix C.
+    [Theory]
+    [InlineData("1 dwt 6 gr", 1.25, "dwt")]
+    [InlineData("3dwt 18gr", 3.75, "dwt")]
+    [InlineData("2 dwt 1 1/2 grains", 2.0625, "dwt")]
+    [InlineData("1 ozt 4 dwt", 1.2, "ozt")]
+    [InlineData("1 oz 4 dwt 12 gr", 1.225, "ozt")]
+    [InlineData("2 lb 8 oz", 2.5, "lb")]
+    [InlineData("1 lb 3500 gr", 1.5, "lb")]
+    [InlineData("1 h 30 min", 1.5, "h")]
+    public void Read_SeveralUnits_GivesTheWholeInTheFirst(string text, double value, string unit)
+    {
+        var number = NumberText.Read(text, NumberSigns.None);
+
+        (number.Outcome, number.Value, number.Unit!.Name).ShouldBe((NumberOutcome.Read, value, unit));
+    }
+
+    // A grain is none of grams, ounces with grains alone may be of either kind, and what the larger unit holds already is a slip.
+    [Theory]
+    [InlineData("1 g 6 gr")]
+    [InlineData("1 dwt 24 gr")]
+    [InlineData("1.5 dwt 6 gr")]
+    [InlineData("6 gr 1 dwt")]
+    [InlineData("1 oz 6 gr")]
+    [InlineData("1 dwt 6")]
+    [InlineData("1 dwt 6 mm")]
+    public void Read_UnitsThatDoNotGoTogether_IsNoNumber(string text) =>
+        NumberText.Read(text, NumberSigns.None).Outcome.ShouldBe(NumberOutcome.NotANumber);
+
     [Theory]
     [InlineData("12O.5")]
     [InlineData("12.4.5")]
