@@ -83,7 +83,7 @@ internal static class AdoptCommand
             }
             else if (!answers.IsEmpty)
             {
-                shop = files.WriteShop(made => StarterBooks.WriteShop(made, answers));
+                shop = files.WriteShop(made => StarterBooks.WriteShop(made, answers, look.Units));
             }
         }
 
@@ -113,6 +113,6 @@ internal static class AdoptCommand
         }
 
         ShopTalk.Names(look, answers);
-        return files.WriteShop(made => StarterBooks.WriteQuestions(made, answers, open));
+        return files.WriteShop(made => StarterBooks.WriteQuestions(made, answers, open, look.Units));
     }
 }

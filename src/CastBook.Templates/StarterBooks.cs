@@ -35,42 +35,48 @@ public static class StarterBooks
 
     /// <summary>Writes a shop file that holds what a shop has said of itself.</summary>
     /// <param name="output">Where the .xlsx goes; left open.</param>
-    /// <param name="answers">What was said.</param>
+    /// <param name="answers">What was said, numbers under headings in these units.</param>
+    /// <param name="shop">The units in which the shop works.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static void WriteShop(Stream output, ShopAnswers answers)
+    public static void WriteShop(Stream output, ShopAnswers answers, ShopUnits shop)
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(answers);
+        ArgumentNullException.ThrowIfNull(shop);
         var content = Content(StarterKind.Shop, UnitHabit.Metric, withExamples: false);
-        BookWriter.Write(content with { Sheets = [.. content.Sheets.Select(s => s with { Rows = Answered(s.Spec, answers) })] }, output);
+        BookWriter.Write(
+            content with { Sheets = [.. content.Sheets.Select(s => Answered(SheetUnits.Of(s.Spec, shop), answers, shop))], IsOnLetter = IsOnLetter(shop) }, output);
     }
 
     /// <summary>Writes a shop file that asks what is open and nothing else.</summary>
     /// <param name="output">Where the .xlsx goes; left open.</param>
     /// <param name="answers">What is known, such as the names that stand in the list.</param>
     /// <param name="open">What is asked.</param>
+    /// <param name="shop">The units in which the shop works.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static void WriteQuestions(Stream output, ShopAnswers answers, ShopQuestions open)
+    public static void WriteQuestions(Stream output, ShopAnswers answers, ShopQuestions open, ShopUnits shop)
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(answers);
         ArgumentNullException.ThrowIfNull(open);
+        ArgumentNullException.ThrowIfNull(shop);
         // Drop-down lists of the others take their words from these two.
         bool IsAsked(SheetSpec spec) => spec.Name is AlloysSheet.Name or MaterialsSheet.Name || open.Sheets.Contains(spec.Name)
             || (spec.Name == SettingsSheet.Name && open.Settings.Count > 0);
         BookWriter.Write(
             new BookContent("Shop file", HowTo.Asking,
             [
-                .. ShopSheets.All.Skip(1).Where(IsAsked).Select(spec => new SheetContent(spec, spec.Name == SettingsSheet.Name
-                    ? [.. RowOf.Settings(answers.Settings).Where(row => open.Settings.Contains((string)row[0]!))]
-                    : Answered(spec, answers))),
-            ]),
+                .. ShopSheets.All.Skip(1).Where(IsAsked).Select(spec => Answered(SheetUnits.Of(spec, shop), answers, shop))
+                    .Select(s => s.Spec.Name == SettingsSheet.Name ? s with { Rows = [.. s.Rows.Where(row => open.Settings.Contains((string)row[0]!))] } : s),
+            ]) { IsOnLetter = IsOnLetter(shop) },
             output);
     }
 
-    private static IReadOnlyList<IReadOnlyList<object?>> Answered(SheetSpec spec, ShopAnswers answers) => spec.Name == SettingsSheet.Name
-        ? RowOf.Settings(answers.Settings)
-        : [.. answers.Lines.Where(l => l.Sheet == spec.Name).Select(l => RowOf.Headings(spec, [.. l.Values.Keys], [.. l.Values.Values]))];
+    private static bool IsOnLetter(ShopUnits shop) => shop.Length == WrittenLength.Inch;
+
+    private static SheetContent Answered(SheetSpec spec, ShopAnswers answers, ShopUnits shop) => new(spec, spec.Name == SettingsSheet.Name
+        ? RowOf.Settings(answers.Settings, shop)
+        : [.. answers.Lines.Where(l => l.Sheet == spec.Name).Select(l => RowOf.Headings(spec, [.. l.Values.Keys], [.. l.Values.Values]))]);
 
     private static BookContent Content(StarterKind kind, UnitHabit units, bool withExamples)
     {
@@ -88,7 +94,7 @@ public static class StarterBooks
     {
         var rows = spec.Name switch
         {
-            SettingsSheet.Name => RowOf.Settings(units == UnitHabit.Us ? UsUnits.Answers : null),
+            SettingsSheet.Name => units == UnitHabit.Us ? RowOf.Settings(UsUnits.Answers, ShopUnits.UnitedStates) : RowOf.Settings(null),
             ResultWordsSheet.Name => ResultWordsSheet.Rows(withExamples),
             _ => withExamples ? Examples.Rows(spec, kind) : [],
         };

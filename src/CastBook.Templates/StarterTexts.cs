@@ -14,11 +14,13 @@ public static class StarterTexts
             .. Enum.GetValues<StarterKind>().SelectMany(kind => HowTo.Of(kind, withExamples: true).Concat(HowTo.Of(kind, withExamples: false))),
             .. HowTo.Asking,
             .. Rules.Messages,
-            .. ShopSheets.All.Concat([ShortPiecesSheet.Spec, ResultsSheet.Spec, ResultWordsSheet.Spec]).SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
-            .. SettingGuide.All.SelectMany(g => g.Choices.Append(g.Name).Append(g.WhatFor)),
+            .. Sheets.Concat(Sheets.Select(s => UsUnits.Of(s, []).Spec)).Concat(Sheets.Select(s => SheetUnits.Of(s, ShopUnits.UnitedStates))).SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
+            .. SettingGuide.All.Concat(SettingGuide.All.Select(g => g.In(ShopUnits.UnitedStates))).SelectMany(g => g.Choices.Append(g.Name).Append(g.WhatFor)),
             .. SettingGuide.All.Select(g => Rules.Title(g.Name)),
         ],
         StringComparer.Ordinal);
+
+    private static IEnumerable<SheetSpec> Sheets => ShopSheets.All.Concat([ShortPiecesSheet.Spec, ResultsSheet.Spec, ResultWordsSheet.Spec]);
 
     private static IEnumerable<string> TextsOf(ShopColumn column) =>
         [column.Heading, Rules.Title(column.Heading), column.Meaning, .. column.Choices is { Sheet: null } choices ? choices.Formula.Trim('"').Split(',') : []];

@@ -61,6 +61,39 @@ public sealed class AdoptCommandTests : IDisposable
     }
 
     [Fact]
+    public void Adopt_ListInInches_IsAskedAndAnsweredInThem()
+    {
+        var book = Book("Nights.xlsx", "Piece;Pcs;Pattern weight (dwt);Metal;Length (in);Width (in)", "Otter ring;2;1.2;fine silver;0.9;0.25");
+
+        // Piece alone; no supports; resin with its density; method; 3 1/2 by 4 in, two of them; trunk, base; no more; crucible; kiln 12 × 14 in.
+        Adopt(book, "piece alone", "0", "quarry resin", "resin", "1.15", "3", "89", "3 1/2", "101.6 mm", "2", "0.25", "0.75", "", "60", "square", "12", "14").ShouldBe(0, errors.ToString());
+
+        output.ToString().ShouldContain("A flask you own: inside diameter in inches, or such as 89 mm (Enter: no more): ");
+        output.ToString().ShouldContain("89 in is not likely here: between 0.59 and 15.75 is usual. Type another unit with the number, such as 89 mm.");
+        output.ToString().ShouldContain("  Its usable width, in inches: ");
+        using (var made = new XLWorkbook(In("shop.xlsx")))
+        {
+            made.Worksheet("Flasks").Row(1).CellsUsed().Select(c => c.GetString()).ShouldBe(
+                ["Size", "Inside diameter (in)", "Height (in)", "Owned", "Method", "Holds (ml)", "Powder (g)", "Water (ml)", "Sprue diameter (in)", "Base height (in)", "Cup (ml)", "Above tree (in)", "To wall (in)", "Per tree"]);
+            made.Worksheet("Flasks").Row(2).CellsUsed().Select(c => c.GetString()).ShouldBe(["3.5 × 4", "3.5", "4", "2", "0.25", "0.75"]);
+            made.Worksheet("Alloys").Row(1).CellsUsed().Select(c => c.GetString()).ShouldContain("Fresh (dwt)");
+            made.Worksheet("Schedules").Row(1).CellsUsed().Select(c => c.GetString()).ShouldContain("Target (°F)");
+            made.Worksheet("Shop").CellsUsed(c => c.GetString().EndsWith("Empty: 0.79.", StringComparison.Ordinal)).Count().ShouldBe(1);
+        }
+
+        var shop = Shop(book);
+        shop.FlaskSizes.Single().InsideDiameter!.Value.Millimeters.ShouldBe(88.9, 1e-9);
+        shop.FlaskSizes.Single().BaseHeight!.Value.Millimeters.ShouldBe(19.05, 1e-9);
+        shop.Kilns.Single().InsideWidth!.Value.Millimeters.ShouldBe(304.8, 1e-9);
+
+        // Once more, and only the height of the flask is another.
+        var before = output.ToString().Length;
+        Adopt(book, "", "", "", "", "", "", "c", "", "4.25", "", "", "", "", "", "", "", "").ShouldBe(0, errors.ToString());
+        output.ToString()[before..].ShouldContain("  Its height, in inches [4]: ");
+        Shop(book).FlaskSizes.Single().Height!.Value.Millimeters.ShouldBe(107.95, 1e-9);
+    }
+
+    [Fact]
     public void Adopt_Columns_AreToldWithWhatComesNear()
     {
         var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloyy;Colour", "Otter ring;2;1.2;fine silver;");

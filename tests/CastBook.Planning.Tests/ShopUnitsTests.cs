@@ -146,4 +146,25 @@ public sealed class ShopUnitsTests
         SettingGuide.Of(SettingName.LengthsIn).Choices.ShouldBe(WrittenLength.All.Select(u => u.Name));
         SettingGuide.Of(SettingName.MetalBoughtIn).Choices.ShouldBe(WrittenMass.OfBuying.Select(u => u.Name));
     }
+
+    // By hand: 20 and 3 mm are 0.787 and 0.118 in of 25.4 mm; differences of 20 and 25 °C are 36 and 45 °F.
+    [Theory]
+    [InlineData(SettingName.GapInKiln, "in", "Empty: 0.79.")]
+    [InlineData(SettingName.GapBetweenPieces, "in", "Empty: 0.12.")]
+    [InlineData(SettingName.GateLength, "in", "Empty: at most 0.28.")]
+    [InlineData(SettingName.CoreTolerance, "°F", "Empty: 36 before a pour, 45 at the top.")]
+    [InlineData(SettingName.ChargeStep, "dwt", "Empty: 1 g, 1 dwt or 0.05 troy oz, as metal is written.")]
+    [InlineData(SettingName.PowderStep, "lb", "as powder is written.")]
+    [InlineData(SettingName.MeltLoss, "%", "Empty: 1.")]
+    public void In_UnitedStates_UnitAndUsualValuesAreTheShops(string setting, string unit, string end)
+    {
+        var guide = SettingGuide.Of(setting).In(ShopUnits.UnitedStates);
+
+        guide.Unit.ShouldBe(unit);
+        guide.WhatFor.ShouldEndWith(end);
+    }
+
+    [Fact]
+    public void In_UnitsNobodyNamed_NothingIsToldOtherwise() =>
+        SettingGuide.All.Select(g => g.In(ShopUnits.Metric)).ShouldBe(SettingGuide.All);
 }

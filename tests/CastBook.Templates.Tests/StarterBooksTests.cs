@@ -89,6 +89,19 @@ public sealed class StarterBooksTests
         string.Concat(ShopSheets.All.Select(s => UsUnits.Of(s, []).Spec).SelectMany(s => s.Columns).Select(c => c.Meaning)).ShouldNotContain("75 × 100");
     }
 
+    // Whoever works in inches and °F is told no usual value in millimetres or °C; where a size or a temperature is named both ways, it is a choice.
+    [Fact]
+    public void Write_UsUnits_TellsNoUsualValueInOthers()
+    {
+        var book = SavedBook.Starter(units: UnitHabit.Us);
+        string[] units = ["mm", "°C", "°C/h", "g"];
+
+        Enumerable.Range(2, SettingGuide.All.Count).ShouldAllBe(row => !units.Contains(book.Cell("Shop", $"C{row}")));
+        book.Cell("Shop", $"D{2 + SettingGuide.All.ToList().FindIndex(g => g.Name == SettingName.GapInKiln)}").ShouldEndWith("Empty: 0.79.");
+        ShopSheets.All.Select(s => UsUnits.Of(s, []).Spec).SelectMany(s => s.Columns).Where(c => c.Meaning.Contains(" mm", StringComparison.Ordinal) || c.Meaning.Contains("°C", StringComparison.Ordinal))
+            .Select(c => c.Heading).ShouldBe(["Cube edge (mm)"]);
+    }
+
     [Theory]
     [InlineData(StarterKind.Night, UnitHabit.Metric, 0, "examples-left")]
     [InlineData(StarterKind.Night, UnitHabit.Us, 0, "examples-left")]

@@ -3,6 +3,7 @@ using CastBook.Cli.Words;
 using CastBook.Planning.Shops;
 using CastBook.Templates;
 using CastBook.Workbooks.Adopting;
+using UnitsNet;
 
 namespace CastBook.Cli.Adopting;
 
@@ -16,6 +17,7 @@ namespace CastBook.Cli.Adopting;
 internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow)
 {
     private const string Holds = "Holds (ml)";
+    private const string Diameter = "Inside diameter (mm)";
     private const string DensityColumn = "Density (g/cm³)";
 
     // What is neither a flask, a trunk nor a kiln in millimetres was typed in inches, or is no pattern material. Limits from memory, wide;
@@ -30,7 +32,13 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     private static readonly string[] Asked =
         [SettingName.WeightsAreOf, SettingName.WeightsInclude, SettingName.SupportsShare, SettingName.PatternMaterial, SettingName.CastingMethod];
 
+    // What stands in a file is offered with no more digits than anybody measures.
+    private const int Decimals = 4;
+
     private readonly ShopAnswers answers = new();
+    private readonly ShopUnits units = look.Units;
+
+    private string Unit => units.Length.Name;
 
     /// <summary>Asks, and gives what was answered.</summary>
     public ShopAnswers Ask()
@@ -139,11 +147,11 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
             var question = size.Owned is { } owned ? QuestionWords.KeepFlask(size.Name, owned) : QuestionWords.KeepFlask(size.Name);
             if (prompt.Words(question) is { } typed && typed.Equals(QuestionWords.ChangeIt, StringComparison.OrdinalIgnoreCase))
             {
-                Flask(size, prompt.Number(QuestionWords.FlaskDiameter, "mm", size.InsideDiameter?.Millimeters, likely: FlaskMm));
+                Flask(size, prompt.Number(QuestionWords.FlaskDiameter(Unit), Unit, In(size.InsideDiameter), likely: In(FlaskMm)));
             }
         }
 
-        while (prompt.Number(look.File is { FlaskSizes.Count: > 0 } ? QuestionWords.NextFlask : QuestionWords.FirstFlask, "mm", likely: FlaskMm) is { } diameter)
+        while (prompt.Number(look.File is { FlaskSizes.Count: > 0 } ? QuestionWords.NextFlask(Unit) : QuestionWords.FirstFlask(Unit), Unit, likely: In(FlaskMm)) is { } diameter)
         {
             Flask(null, diameter);
         }
@@ -152,14 +160,14 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     private void Flask(FlaskSize? was, double? diameter)
     {
         var line = new LineTalk(prompt, "Flasks", "Size", was?.Name);
-        line.Put("Inside diameter (mm)", diameter, was?.InsideDiameter?.Millimeters);
-        var height = line.Number("Height (mm)", QuestionWords.FlaskHeight, was?.Height?.Millimeters, FlaskMm);
+        line.Put(units.Heading(Diameter), diameter, In(was?.InsideDiameter));
+        var height = Measured(line, "Height (mm)", QuestionWords.FlaskHeight(Unit), was?.Height, FlaskMm);
         line.Number("Owned", QuestionWords.FlasksOwned, was?.Owned);
-        line.Number("Sprue diameter (mm)", QuestionWords.SprueDiameter, was?.SprueDiameter?.Millimeters, TrunkMm);
-        line.Number("Base height (mm)", QuestionWords.BaseHeight, was?.BaseHeight?.Millimeters, BaseMm);
+        Measured(line, "Sprue diameter (mm)", QuestionWords.SprueDiameter(Unit), was?.SprueDiameter, TrunkMm);
+        Measured(line, "Base height (mm)", QuestionWords.BaseHeight(Unit), was?.BaseHeight, BaseMm);
 
         // A name that was made of the measures goes with them; one of the shop's own stays.
-        line.Finish(answers, was is null || was.Name == Named(was.InsideDiameter?.Millimeters, was.Height?.Millimeters) ? Named(diameter, height) : was.Name);
+        line.Finish(answers, was is null || was.Name == Named(In(was.InsideDiameter), In(was.Height)) ? Named(diameter, height) : was.Name);
     }
 
     private static string Named(double? diameter, double? height)
@@ -206,16 +214,26 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         if (shape == "round")
         {
-            line.Number("Inside diameter (mm)", QuestionWords.KilnDiameter, was?.InsideDiameter?.Millimeters, KilnMm);
+            Measured(line, Diameter, QuestionWords.KilnDiameter(Unit), was?.InsideDiameter, KilnMm);
         }
         else
         {
-            line.Number("Inside width (mm)", QuestionWords.KilnWidth, was?.InsideWidth?.Millimeters, KilnMm);
-            line.Number("Inside depth (mm)", QuestionWords.KilnDepth, was?.InsideDepth?.Millimeters, KilnMm);
+            Measured(line, "Inside width (mm)", QuestionWords.KilnWidth(Unit), was?.InsideWidth, KilnMm);
+            Measured(line, "Inside depth (mm)", QuestionWords.KilnDepth(Unit), was?.InsideDepth, KilnMm);
         }
 
         line.Finish(answers, was?.Name ?? QuestionWords.KilnName);
     }
+
+    private double? Measured(LineTalk line, string column, string question, Length? was, (double Least, double Most) likelyMm) =>
+        line.Number(units.Heading(column), question, In(was), In(likelyMm));
+
+    // A length of the shop file as it is offered.
+    private double? In(Length? length) => length is { } some ? Math.Round(some / units.Length.One, Decimals) : null;
+
+    // A caliper in inches shows thousandths; the limits only ask again.
+    private (double Least, double Most) In((double Least, double Most) mm) =>
+        (Math.Round(Length.FromMillimeters(mm.Least) / units.Length.One, 2), Math.Round(Length.FromMillimeters(mm.Most) / units.Length.One, 2));
 
     private void Choose(string setting, string question)
     {

@@ -42,19 +42,19 @@ internal static class QuestionWords
 
     public static string KeepFlask(string flask, int owned) => string.Create(CultureInfo.InvariantCulture, $"Flask {flask}, {owned} owned: Enter keeps it, {ChangeIt} changes it");
 
-    public static string FirstFlask => "A flask you own: inside diameter in mm, or such as 3 1/2 in (Enter: no more)";
+    public static string FirstFlask(string unit) => $"A flask you own: inside diameter in {Word(unit)}, or such as {Other(unit)} (Enter: no more)";
 
-    public static string NextFlask => "Another flask you own: inside diameter in mm, or such as 3 1/2 in (Enter: no more)";
+    public static string NextFlask(string unit) => $"Another flask you own: inside diameter in {Word(unit)}, or such as {Other(unit)} (Enter: no more)";
 
-    public static string FlaskDiameter => "  Its inside diameter, in mm";
+    public static string FlaskDiameter(string unit) => $"  Its inside diameter, in {Word(unit)}";
 
-    public static string FlaskHeight => "  Its height, in mm";
+    public static string FlaskHeight(string unit) => $"  Its height, in {Word(unit)}";
 
     public static string FlasksOwned => "  How many you own";
 
-    public static string SprueDiameter => "  Diameter of the trunk that pieces hang on, in mm";
+    public static string SprueDiameter(string unit) => $"  Diameter of the trunk that pieces hang on, in {Word(unit)}";
 
-    public static string BaseHeight => "  From the rim to where the first gate may stand, in mm";
+    public static string BaseHeight(string unit) => $"  From the rim to where the first gate may stand, in {Word(unit)}";
 
     // Crucible and kiln; a line of the shop file is called so until the shop gives it a name.
     public static string CrucibleHolds => "What your crucible holds to the brim, in ml (weigh water: 1 g is 1 ml; dry it well)";
@@ -63,11 +63,11 @@ internal static class QuestionWords
 
     public static string KilnFloor => "Is the floor of your kiln";
 
-    public static string KilnDiameter => "  Its usable diameter, in mm";
+    public static string KilnDiameter(string unit) => $"  Its usable diameter, in {Word(unit)}";
 
-    public static string KilnWidth => "  Its usable width, in mm";
+    public static string KilnWidth(string unit) => $"  Its usable width, in {Word(unit)}";
 
-    public static string KilnDepth => "  Its usable depth, in mm";
+    public static string KilnDepth(string unit) => $"  Its usable depth, in {Word(unit)}";
 
     public static string KilnName => "kiln";
 
@@ -78,10 +78,15 @@ internal static class QuestionWords
 
     public static string TypeCount(bool isOpen) => $"  Type the number in digits, such as 4. {EnterAlone(isOpen)}";
 
-    public static string TypeNumber(string unit, bool isOpen) => $"  Type the number in digits, such as 12.4 or 1500, in {unit}. {EnterAlone(isOpen)}";
+    public static string TypeNumber(string unit, bool isOpen) => $"  Type the number in digits, such as 12.4 or 1500, in {Word(unit)}. {EnterAlone(isOpen)}";
 
     public static string NotLikely(double number, double least, double most, string unit) => string.Create(
-        CultureInfo.InvariantCulture, $"  {number:0.###} {unit} is not likely here: between {least:0.###} and {most:0.###} is usual. Type another unit with the number, such as 3 1/2 in.");
+        CultureInfo.InvariantCulture, $"  {number:0.###} {unit} is not likely here: between {least:0.###} and {most:0.###} is usual. Type another unit with the number, such as {Other(unit)}.");
+
+    // "in in" reads like a slip.
+    private static string Word(string unit) => unit == "in" ? "inches" : unit;
+
+    private static string Other(string unit) => unit == "in" ? "89 mm" : "3 1/2 in";
 
     private static string EnterAlone(bool isOpen) => isOpen ? "Enter alone leaves it open." : "Enter alone keeps it as it was.";
 }

@@ -80,10 +80,16 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
     {
         var box = piece.Box!.Value;
         var unheard = new FindingList(findings.Units);
+        var rules = new HangingRules(settings, unheard);
         var text = "";
-        if (!box.IsRing && Taking(box with { Length = box.Width, Width = box.Length }, piece, new HangingRules(settings, unheard), owned) is { } turned)
+        if (!box.IsRing && Taking(box with { Length = box.Width, Width = box.Length }, piece, rules, owned) is { } turned)
         {
             text = $"Gated on its long side, with length and width exchanged, it would fit \"{turned.Size.Name}\". ";
+        }
+
+        if (owned.Find(s => StandsIn(box, rules.StubsMm(piece).Min(), s)) is { } upright)
+        {
+            text += $"Upright and alone it would fit \"{upright.Size.Name}\": clear its sizes and type \"{upright.Size.Name}: 1\" as \"Per tree\". ";
         }
 
         foreach (var degrees in AnglesToTry)
@@ -96,6 +102,13 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
         }
 
         return text;
+    }
+
+    // A large piece is often cast so: on one gate over the button, its length up the middle of the flask.
+    private static bool StandsIn(PieceBox box, double stubMm, UsableSize size)
+    {
+        var (across, through) = (box.Width.Millimeters, box.IsRing ? box.Length.Millimeters : (box.Thickness ?? box.Width).Millimeters);
+        return stubMm + box.Length.Millimeters <= size.RodMm && double.Hypot(across, through) / 2 <= size.ReachMm;
     }
 
     private static UsableSize? Taking(PieceBox box, Piece piece, HangingRules rules, List<UsableSize> owned) =>

@@ -10,6 +10,7 @@ internal static class Formats
     public const string Hundredths = "#,##0.00";
     public const string Thousandths = "0.000";
     public const string Day = "d mmm yyyy";
+    public const string UsDay = "mmm d, yyyy";
 
     /// <summary>The number of a format that every office program has; null for one that the book brings along.</summary>
     /// <param name="format">One of the formats above.</param>

@@ -34,28 +34,26 @@ internal static class UsUnits
     };
 
     /// <summary>Sentences that name a size or a temperature.</summary>
-    private static readonly (string Metric, string Us)[] Sentences =
+    private static readonly (string Metric, string Us, bool IsHot)[] Sentences =
     [
-        ("75 × 100: 12; 90 × 125: 20", "3 × 4: 12; 3.5 × 5: 20"),
-        ("such as 75 × 100", "such as 3 × 4"),
-        ("never under 12 mm", "never under 0.47 in"),
-        ("732 for gypsum", "1350 for gypsum"),
-        ("near 573 °C (quartz) or from 200 to 270 °C", "near 1063 °F (quartz) or from 390 to 520 °F"),
+        ("75 × 100: 12; 90 × 125: 20", "3 × 4: 12; 3.5 × 5: 20", false),
+        ("such as 75 × 100", "such as 3 × 4", false),
+        ("such as 4 Dec 2026", "such as Dec 4, 2026", false),
+        ("never under 12 mm", "never under 0.47 in", false),
+        ("732 for gypsum", "1350 for gypsum", true),
+        ("near 573 °C (quartz) or from 200 to 270 °C", "near 1063 °F (quartz) or from 390 to 520 °F", true),
     ];
 
     private static readonly (string Metric, string Us)[] Names = [("75 × 100", "3 × 4"), ("90 × 125", "3.5 × 5"), ("band, 5 mm", "band, 0.2 in")];
 
-    // A step is typed in the unit of the scale, which is that of the answers.
-    private static readonly Dictionary<string, string> StepUnits = new(StringComparer.Ordinal) { [SettingName.ChargeStep] = "dwt", [SettingName.PowderStep] = "lb" };
-
     /// <summary>What such a shop has said on its Shop sheet: in which units it wants its answers.</summary>
     public static IReadOnlyDictionary<string, object> Answers { get; } = new Dictionary<string, object>(StringComparer.Ordinal)
     {
-        [SettingName.MetalBoughtIn] = WrittenMass.TroyOunce.Name,
-        [SettingName.MetalIn] = WrittenMass.Pennyweight.Name,
-        [SettingName.PowderIn] = WrittenMass.Pound.Name,
-        [SettingName.TemperaturesIn] = WrittenTemperature.Fahrenheit.Name,
-        [SettingName.LengthsIn] = WrittenLength.Inch.Name,
+        [SettingName.MetalBoughtIn] = ShopUnits.UnitedStates.Buying.Name,
+        [SettingName.MetalIn] = ShopUnits.UnitedStates.Metal.Name,
+        [SettingName.PowderIn] = ShopUnits.UnitedStates.Powder.Name,
+        [SettingName.TemperaturesIn] = ShopUnits.UnitedStates.Temperature.Name,
+        [SettingName.LengthsIn] = ShopUnits.UnitedStates.Length.Name,
     };
 
     private static UnitChange TroyOunces => new("(g)", "(ozt)", Formats.Tenths, g => Rounded(g / GramsPerTroyOunce, 0.1));
@@ -70,11 +68,8 @@ internal static class UsUnits
         var changes = spec.Columns.Select(c => ChangeOf(spec, c)).ToList();
         return new SheetContent(
             spec with { Columns = [.. spec.Columns.Select((c, i) => Column(c, changes[i]))] },
-            [.. rows.Select(row => (IReadOnlyList<object?>)[.. row.Select((value, i) => Unit(spec, row, i) ?? Value(value, changes[i]))])]);
+            [.. rows.Select(row => (IReadOnlyList<object?>)[.. row.Select((value, i) => Value(value, changes[i]))])]);
     }
-
-    private static string? Unit(SheetSpec spec, IReadOnlyList<object?> row, int column) =>
-        spec.Name == SettingsSheet.Name && spec.Columns[column].Heading == SettingsSheet.UnitHeading ? StepUnits.GetValueOrDefault((string)row[0]!) : null;
 
     // A test cube of 20 mm is read in millimetres here too: a tenth of one is a percent and a half of its density.
     private static UnitChange? ChangeOf(SheetSpec spec, ShopColumn column) =>
@@ -82,11 +77,18 @@ internal static class UsUnits
         ?? (spec.Name == PiecesSheet.Name && column.Heading.EndsWith(OfCaliper.Metric, StringComparison.Ordinal) ? OfCaliper
             : Changes.FirstOrDefault(c => column.Heading.EndsWith(c.Metric, StringComparison.Ordinal) && (c.Metric != "(mm)" || spec.Name != MaterialsSheet.Name)));
 
+    /// <summary>A sentence with the sizes and temperatures that it names in the shop's units.</summary>
+    /// <param name="meaning">The sentence.</param>
+    /// <param name="units">The shop's units.</param>
+    public static string Told(string meaning, ShopUnits units) => Sentences
+        .Where(s => s.IsHot ? units.Temperature == WrittenTemperature.Fahrenheit : units.Length == WrittenLength.Inch)
+        .Aggregate(meaning, (text, s) => text.Replace(s.Metric, s.Us, StringComparison.Ordinal));
+
     private static ShopColumn Column(ShopColumn column, UnitChange? change)
     {
-        var meaning = Sentences.Aggregate(column.Meaning, (text, s) => text.Replace(s.Metric, s.Us, StringComparison.Ordinal));
+        var meaning = Told(column.Meaning, ShopUnits.UnitedStates);
         return change is null
-            ? column with { Meaning = meaning }
+            ? column with { Meaning = meaning, Format = column.Format == Formats.Day ? Formats.UsDay : column.Format }
             : column with { Heading = column.Heading.Replace(change.Metric, change.Us, StringComparison.Ordinal), Meaning = meaning, Format = change.Format };
     }
 

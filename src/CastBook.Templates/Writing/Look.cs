@@ -11,6 +11,9 @@ internal static class Look
     private const double TitleSize = 14;
     private const double LineHeight = 14.5;
 
+    // Percent: 11 points become 9.
+    private const int ReadableScale = 80;
+
     private static readonly XLColor Ink = XLColor.FromHtml("#1F2A30");
     private static readonly XLColor Band = XLColor.FromHtml("#E7ECEE");
     private static readonly XLColor Rule = XLColor.FromHtml("#9AA7AD");
@@ -92,6 +95,18 @@ internal static class Look
 
     /// <summary>A cell of an example row, set apart from the shop's own.</summary>
     public static void Example(IXLStyle style) => style.Font.Italic = true;
+
+    /// <summary>
+    /// As many pages wide as it takes, the names again on each: a list grows when it is filled, and all of it on one page could not be read
+    /// at arm's length.
+    /// </summary>
+    public static void PrintReadably(IXLWorksheet sheet)
+    {
+        sheet.PageSetup.PagesWide = 0;
+        sheet.PageSetup.PagesTall = 0;
+        sheet.PageSetup.Scale = ReadableScale;
+        sheet.PageSetup.SetColumnsToRepeatAtLeft(1, 1);
+    }
 
     /// <summary>One page wide, headings on every page, with page numbers.</summary>
     public static void Print(IXLWorksheet sheet, int headingRow, bool landscape, bool onLetter)

@@ -1,3 +1,4 @@
+using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
 
 namespace CastBook.Templates.Writing;
@@ -29,9 +30,10 @@ internal static class RowOf
 
     /// <summary>The lines of the Shop sheet.</summary>
     /// <param name="answers">Values by the setting's name; null for a shop that has said nothing yet.</param>
-    public static IReadOnlyList<IReadOnlyList<object?>> Settings(IReadOnlyDictionary<string, object>? answers) =>
+    /// <param name="units">The units in which it is asked; missing for the usual ones.</param>
+    public static IReadOnlyList<IReadOnlyList<object?>> Settings(IReadOnlyDictionary<string, object>? answers, ShopUnits? units = null) =>
     [
-        .. SettingsSheet.Settings.Select(s => (IReadOnlyList<object?>)
+        .. SettingsSheet.Settings.Select(s => s.In(units ?? ShopUnits.Metric)).Select(s => (IReadOnlyList<object?>)
             [s.Name, answers is not null && answers.TryGetValue(s.Name, out var value) ? value : null, s.Unit, s.WhatFor]),
     ];
 }

@@ -41,6 +41,7 @@ internal static class SheetWriter
         sheet.SheetView.Freeze(content.HeadingRow, 1);
         if (content.Spec.IsList)
         {
+            Look.PrintReadably(sheet);
             Table(sheet, content);
         }
     }
@@ -131,7 +132,8 @@ internal static class SheetWriter
         for (var i = 0; i < content.Rows.Count; i++)
         {
             var row = content.HeadingRow + 1 + i;
-            Rules.Apply(sheet.Range(row, 2, row, 2), SettingGuide.Of((string)content.Rows[i][0]!));
+            var (name, unit, whatFor) = ((string)content.Rows[i][0]!, (string)content.Rows[i][2]!, (string)content.Rows[i][3]!);
+            Rules.Apply(sheet.Range(row, 2, row, 2), SettingGuide.Of(name) with { Unit = unit, WhatFor = whatFor });
         }
     }
 

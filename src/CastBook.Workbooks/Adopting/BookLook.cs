@@ -19,6 +19,9 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
     /// <summary>What the book and the files around it say of the shop; missing where the list is not known well enough to be read.</summary>
     public Shop? Shop { get; private init; }
 
+    /// <summary>The units in which the shop works, as far as its settings and the columns of its book tell.</summary>
+    public ShopUnits Units => Shop?.Settings.Units ?? ShopUnits.Metric;
+
     /// <summary>What the shop file alone says; missing where there is none.</summary>
     public Shop? File { get; private init; }
 

@@ -167,7 +167,7 @@ internal sealed class ShareAround
         var rows = new SettingsRows(values, new CellMap(), [], new Planning.Shops.Settings());
         rows.Take(settings.Values, settings.Origins);
         var said = new Dictionary<string, object>(StringComparer.OrdinalIgnoreCase);
-        foreach (var (name, origin) in (file?.Origins ?? new Dictionary<string, SettingOrigin>()).Concat(rows.Origins).Where(o => SheetSorter.IsShared(o.Key)))
+        foreach (var (name, origin) in (file?.Origins ?? new Dictionary<string, SettingOrigin>()).Concat(rows.Origins).Where(o => SheetSorter.IsShared(o.Key, o.Value.Value)))
         {
             var unit = SettingGuide.Of(name).Unit;
             said[name] = unit.Length > 0 && TypedAnswer.Number(origin.Value, unit) is { } number ? number : origin.Value;
@@ -202,7 +202,7 @@ internal sealed class ShareAround
         }
 
         var row = 1;
-        foreach (var guide in SettingGuide.All.Where(g => said.ContainsKey(g.Name)))
+        foreach (var guide in SettingGuide.All.Select(g => g.Name).Where(said.ContainsKey).Union(said.Keys, StringComparer.OrdinalIgnoreCase).Select(SettingGuide.Of))
         {
             row++;
             sheet.Set(row, 1, guide.Name, Look.Strong);

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Globalization;
+using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
@@ -65,8 +66,11 @@ internal sealed class SheetSorter
 
     /// <summary>Whether a setting is shared: it is known, and belongs to no one night.</summary>
     /// <param name="setting">Its name.</param>
-    public static bool IsShared(string setting) =>
-        !OfOneNight.Contains(setting) && SettingGuide.All.Any(g => g.Name.Equals(setting, StringComparison.OrdinalIgnoreCase));
+    /// <param name="value">What it says.</param>
+    /// <remarks>Which alloy a name means is shared where the trade knows both: "gold" and "14k yellow", but no name of the shop's own.</remarks>
+    public static bool IsShared(string setting, string value) =>
+        (!OfOneNight.Contains(setting) && SettingGuide.All.Any(g => g.Name.Equals(setting, StringComparison.OrdinalIgnoreCase)))
+        || (setting.Split('"') is [_, var name, _] && setting == SettingName.AlloyMeaning(name) && BuiltInAlloys.Named(name).Count > 0 && BuiltInAlloys.Named(value).Count > 0);
 
     /// <summary>Whether the owner vouches for a sheet.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -105,7 +109,11 @@ internal sealed class SheetSorter
         var known = headings.Match.Fields.Values.Select(f => f.Column).Concat(headings.Match.Ties.SelectMany(t => new[] { t.First, t.Second }))
             .Concat(headings.Unclear.Select(u => u.Column)).ToHashSet();
         bool IsKnown(int row, int column) => row < range.FirstRow && wishes.KnownTexts.Contains(grid.Cell(row, column).Text ?? "");
-        return new SharedSheet(list.Sheet, grid, (row, column) => (range.Contains(row, column) && grid.Cell(row, column).Kind == CellKind.Text) || IsKnown(row, column))
+
+        // A sum without the word beside it would be read as a row of a piece by whoever uses the template.
+        bool NamesSums(int row, int column) => row > range.LastRow && grid.Cell(row, column) is { Kind: CellKind.Text, HasFormula: false, Text: { } text }
+            && CellWords.IsTotal(CellValues.Clean(text), mayGoOn: false) && Enumerable.Range(1, grid.LastColumnOf(row)).Any(c => grid.Cell(row, c).HasFormula);
+        return new SharedSheet(list.Sheet, grid, (row, column) => (range.Contains(row, column) && grid.Cell(row, column).Kind == CellKind.Text) || IsKnown(row, column) || NamesSums(row, column))
         {
             Called = $"the headings of the list on {list.Sheet.Name}",
             KeepsFormulas = true,
@@ -184,15 +192,17 @@ internal sealed class SheetSorter
         var (grid, own, cells) = (Grid(sheet), QuestionTexts.Of(sheet.Name, wishes), new CellMap());
         var rows = new SettingsRows(values, cells, [], new Planning.Shops.Settings());
         rows.Take(sheet, grid);
-        var guides = SettingGuide.All.ToDictionary(g => g.Name, StringComparer.OrdinalIgnoreCase);
+        var guides = SettingGuide.All.Select(g => g.Name).Union(rows.Origins.Keys, StringComparer.OrdinalIgnoreCase).Select(SettingGuide.Of)
+            .ToDictionary(g => g.Name, StringComparer.OrdinalIgnoreCase);
         var places = guides.Values.Select(g => (Guide: g, Cell: cells.Find(Subject.Setting(g.Name)))).Where(p => p.Cell is not null)
             .ToDictionary(p => p.Cell!.Value.Row, p => (p.Guide, p.Cell!.Value.Column));
-        var said = rows.Origins.Keys.Where(n => guides.ContainsKey(n) && !OfOneNight.Contains(n)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var said = rows.Origins.Where(o => IsShared(o.Key, o.Value.Value)).Select(o => o.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
         bool Keeps(int row, int column)
         {
             var text = grid.Cell(row, column).Text ?? "";
             return places.TryGetValue(row, out var place)
-                ? column == place.Column ? said.Contains(place.Guide.Name) : QuestionTexts.Says(text, place.Guide)
+                ? column == place.Column ? said.Contains(place.Guide.Name)
+                    : QuestionTexts.Says(text, place.Guide) && (said.Contains(place.Guide.Name) || SettingGuide.All.Contains(place.Guide))
                 : own.Contains(text);
         }
 

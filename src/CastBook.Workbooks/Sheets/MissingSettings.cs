@@ -29,7 +29,7 @@ internal static class MissingSettings
         var (setting, value, unit) = (Column(grid, heading, "Setting"), Column(grid, heading, "Value"), Column(grid, heading, "Unit"));
         var whatFor = Column(grid, heading, "What it is for");
         var last = grid.Rows.Last(row => row == heading || !grid.Cell(row, setting).IsEmpty);
-        foreach (var guide in names.Select(SettingGuide.Of))
+        foreach (var guide in names.Select(n => SettingGuide.Of(n).In(reading.Night.Shop.Settings.Units)))
         {
             last++;
             edits.Set(last, setting, CellValue.Of(guide.Name), grid.Cell(last - 1, setting).Style);

@@ -15,20 +15,7 @@ internal sealed record QuestionColumn(string Heading, string Field, double Width
 
     /// <summary>The heading with its unit as the shop wants it.</summary>
     /// <param name="units">The shop's units.</param>
-    public string HeadingIn(ShopUnits units)
-    {
-        var open = Heading.LastIndexOf('(');
-        var wanted = open < 0 ? null : Heading[open..] switch
-        {
-            "(mm)" => units.Length.Name,
-            "(°C)" => units.Temperature.Name,
-            "(°C/h)" => units.Temperature.Name + "/h",
-            "(ml)" => units.Water.Name,
-            "(g)" => Field == ShopField.InStock ? units.Powder.Name : units.Metal.Name,
-            _ => null,
-        };
-        return wanted is null ? Heading : $"{Heading[..open]}({wanted})";
-    }
+    public string HeadingIn(ShopUnits units) => units.Heading(Heading, isPowder: Field == ShopField.InStock);
 }
 
 /// <summary>A sheet of the shop's as it is added to a book that lacks it: the columns that matter most, and lines to fill in.</summary>

@@ -14,6 +14,7 @@ internal static class QuestionSheets
 {
     private const int HeadingRow = 4;
     private const int CharactersOfWhatFor = 78;
+    private const int HeightOfLine = 15;
 
     // An office program repairs a book with a longer list of choices.
     private const int LongestList = 255;
@@ -48,7 +49,7 @@ internal static class QuestionSheets
         if (Missing(ShopName) && Asked(SubjectKind.Setting, f => f.Severity > Severity.Note) is { Count: > 0 } settings)
         {
             var hours = HoursOfTheNight.Where(h => !reading.Origins.ContainsKey(h));
-            sheets.Add((Shop(reading.Cells, [.. settings.Union(hours)], freeName(ShopName)), OwnName.ShopQuestions));
+            sheets.Add((Shop(reading, [.. settings.Union(hours)], freeName(ShopName)), OwnName.ShopQuestions));
         }
 
         foreach (var form in QuestionForm.All.Where(f => Missing(f.Sheet.Name)))
@@ -62,13 +63,14 @@ internal static class QuestionSheets
         return sheets;
     }
 
-    private static OwnedSheet Shop(CellMap cells, IReadOnlyList<string> settings, string name)
+    private static OwnedSheet Shop(BookReading reading, IReadOnlyList<string> settings, string name)
     {
+        var (cells, units) = (reading.Cells, reading.Night.Shop.Settings.Units);
         var sheet = Begin(name, HowShop, ShopColumns);
         cells.Add(Subject.Setting(""), new CellRef(name, HeadingRow, 1));
         var order = SettingGuide.All.Select(g => g.Name).ToList();
         var row = HeadingRow;
-        foreach (var guide in settings.Select(SettingGuide.Of).OrderBy(g => order.IndexOf(g.Name) is var at && at < 0 ? int.MaxValue : at))
+        foreach (var guide in settings.Select(s => SettingGuide.Of(s).In(units)).OrderBy(g => order.IndexOf(g.Name) is var at && at < 0 ? int.MaxValue : at))
         {
             row++;
             sheet.Set(row, 1, guide.Name, Look.Strong);
@@ -140,7 +142,24 @@ internal static class QuestionSheets
             sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 ? Look.FirstHeading : columns[column - 1].Field.Length == 0 ? Look.Heading : Look.NumberHeading);
         }
 
-        sheet.Height(HeadingRow, 32);
+        sheet.Height(HeadingRow, 2 + (HeightOfLine * columns.Max(c => Lines(c.Heading, c.Width))));
         return sheet;
+    }
+
+    // Lines that a heading takes where it breaks between words; bold letters are hardly wider than the digits that a width counts.
+    private static int Lines(string heading, double width)
+    {
+        var (lines, left) = (0, 0.0);
+        foreach (var word in heading.Split(' '))
+        {
+            if (word.Length > left)
+            {
+                (lines, left) = (lines + 1, width - 1);
+            }
+
+            left -= word.Length + 1;
+        }
+
+        return lines;
     }
 }

@@ -86,6 +86,27 @@ public sealed class BookShareTests
         result.UnknownHeadings.ShouldBe(["Sum (g)", "Supplier"]);
     }
 
+    // What "gold" means is a choice of the shop; whose ring somebody called an alloy after is nobody's business.
+    [Fact]
+    public void Share_AnswersAboutAlloys_KeepsThoseOfTheTrade()
+    {
+        var book = new BookBuilder()
+            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)", "Alloy").Row("Otter ring", 1, 2, "gold").Row("Total", null, new Cell(2, Formula: "SUM(C2:C2)")))
+            .Sheet("Shop", s => s.Row("Setting", "Value", "Unit")
+                .Row("Alloy \"gold\" is", "14k yellow").Row("Alloy \"Aunt Orla's\" is", "14k yellow").Row("Alloy \"silver\" is", "Orla's silver").Row("Melt loss", 2, "%")).Build();
+
+        var (template, result) = Share(book.ToArray());
+
+        using var package = BookPackage.Open(new MemoryStream(template));
+        Row(package, "Shop", 2).ShouldBe(["Alloy \"gold\" is", "14k yellow"]);
+        Row(package, "Shop", 5).ShouldBe(["Melt loss", "2", "%"]);
+        Secrets.Found(template, ["Orla", "Otter"]).ShouldBeEmpty();
+        result.Kept.ShouldContain("Shop (2 settings)");
+
+        // A sum keeps the word that tells it from a piece.
+        Row(package, "Pieces", 3)[0].ShouldBe("Total");
+    }
+
     [Theory]
     [MemberData(nameof(Books))]
     public void Share_BookOfAnyProgram_LeavesNoTextOfARow(string name)
