@@ -61,6 +61,21 @@ public sealed class AdoptCommandTests : IDisposable
     }
 
     [Fact]
+    public void Adopt_ListsOnTwoSheets_SaysThatThereIsAnother()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy", "Otter ring;2;1.2;fine silver");
+        using (var two = new XLWorkbook(book))
+        {
+            two.Worksheet("Sheet1").CopyTo("Prints");
+            two.Save();
+        }
+
+        Adopt(book).ShouldBe(0, errors.ToString());
+
+        output.ToString().ShouldContain("The list on sheet Sheet1 was read; a list of pieces stands on Prints too. To fill several, or another one, type their names");
+    }
+
+    [Fact]
     public void Adopt_ListInInches_IsAskedAndAnsweredInThem()
     {
         var book = Book("Nights.xlsx", "Piece;Pcs;Pattern weight (dwt);Metal;Length (in);Width (in)", "Otter ring;2;1.2;fine silver;0.9;0.25");
@@ -225,7 +240,7 @@ public sealed class AdoptCommandTests : IDisposable
         var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy", "Otter ring;2;1.2;fine silver");
         CastBookRun.In(folder, ["new", "shop", "--units", "us", "--empty"]).ExitCode.ShouldBe(0);
 
-        Adopt(book, "", "", "wax", "", "", "", "spin", "76.2", "4 in", "2").ShouldBe(0, errors.ToString());
+        Adopt(book, "", "", "wax", "", "", "", "spin", "76.2 mm", "4", "2").ShouldBe(0, errors.ToString());
 
         var flask = Shop(book).FlaskSizes.ShouldHaveSingleItem();
         (flask.InsideDiameter!.Value.Millimeters, flask.Height!.Value.Millimeters).ShouldBe((76.2, 101.6));

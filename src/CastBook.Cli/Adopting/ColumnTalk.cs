@@ -23,6 +23,11 @@ internal static class ColumnTalk
             output.WriteLine($"  {column.Letter,-2}  {column.Heading.ReplaceLineEndings(" ").PadRight(longest)}  {meaning}");
         }
 
+        if (look.OtherLists is { } others)
+        {
+            output.WriteLine(AdoptWords.OtherLists(others.Seen, others.Remedy));
+        }
+
         if (look.Missing.Count > 0)
         {
             output.WriteLine(AdoptWords.NoColumn(look.Missing.Select(PieceWords.Of)));

@@ -19,6 +19,8 @@ internal static class AdoptWords
 
     public static string NearlyKnown(string meaning) => $"not known; is it {meaning}?";
 
+    public static string OtherLists(string seen, string remedy) => $"{seen} {remedy}";
+
     public static string NoColumn(IEnumerable<string> meanings) => $"no column for: {string.Join(", ", meanings)}";
 
     // What was written.

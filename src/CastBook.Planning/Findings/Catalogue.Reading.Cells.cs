@@ -50,8 +50,8 @@ public static partial class Catalogue
 
     /// <summary>Other sheets that hold a list too.</summary>
     public static FindingKind ListsOnOtherSheets => new(
-        "lists-on-other-sheets", Severity.Note,
-        "The list on sheet {0} was read; a list of pieces stands on {1} too.", "",
+        "lists-on-other-sheets", Severity.Check,
+        "The list on sheet {0} was read; a list of pieces stands on {1} too.", "What stands there is neither counted nor planned.",
         "To fill several, or another one, type their names, or all, behind Sheets to fill on the Shop sheet; or write \"sheet\": [{2}] into castbook.json.");
 
     /// <summary>Headings without rows.</summary>
@@ -222,12 +222,12 @@ public static partial class Catalogue
     public static FindingKind DayUndecided => new(
         "day-undecided", Severity.Check,
         "\"{0}\" under {1} can be two days: {2} or {3}.", "Rows with such a day are planned as if they had none.",
-        "Type it as {2} or {3}. One day of the column that leaves no doubt, such as 24/12/2026, settles the others.");
+        "Type it as {2} or {3}. One day of the list that leaves no doubt, such as 24/12/2026, settles the others.");
 
     /// <summary>Days read in the order their column settles.</summary>
     public static FindingKind DayOrder => new(
         "day-order", Severity.Note,
-        "Days under {0} were read in the order that others of the column settle, such as {1} as {2}, in {3}.", "",
+        "Days under {0} were read in the order that others of the book settle, such as {1} as {2}, in {3}.", "",
         "If that is wrong, type them as {2}.");
 
     /// <summary>Several days under a heading that nothing knows, in a list that names no nights.</summary>

@@ -87,7 +87,7 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
             text = $"Gated on its long side, with length and width exchanged, it would fit \"{turned.Size.Name}\". ";
         }
 
-        if (owned.Find(s => StandsIn(box, rules.StubsMm(piece).Min(), s)) is { } upright)
+        if (text.Length == 0 && owned.Find(s => StandsIn(box, rules.StubsMm(piece).Min(), s)) is { } upright)
         {
             text += $"Upright and alone it would fit \"{upright.Size.Name}\": clear its sizes and type \"{upright.Size.Name}: 1\" as \"Per tree\". ";
         }

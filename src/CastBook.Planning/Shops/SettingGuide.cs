@@ -13,7 +13,7 @@ namespace CastBook.Planning.Shops;
 public sealed record SettingGuide(string Name, string Unit, string WhatFor, params IReadOnlyList<string> Choices)
 {
     /// <summary>The usual values that <see cref="WhatFor"/> names, in <see cref="Unit"/>; a temperature is a difference.</summary>
-    public IReadOnlyList<double> Usual { get; private init; } = [];
+    public IReadOnlyList<double> Named { get; private init; } = [];
 
     /// <summary>Every setting, in the order in which a shop should answer.</summary>
     public static IReadOnlyList<SettingGuide> All { get; } =
@@ -71,11 +71,11 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.SecondUntil, "", "Until which hour the second person is there, such as 17:00. Empty: whenever the first is."),
         new(SettingName.StayWith, "", "What runs by itself and is still not left alone, with commas: steam, burnout. Empty: nothing."),
         new(SettingName.KilnLoads, "", "Which flasks stand in the kiln together, load by load, such as A B; C D. Empty: as many as fit, the most demanding first."),
-        new(SettingName.CoreTolerance, "°C", "How near the middle of a mould must be to the kiln when a hold ends. Empty: 20 before a pour, 25 at the top.") { Usual = [20, 25] },
-        new(SettingName.GapInKiln, "mm", "The least gap between flasks in the kiln, and to its wall. Empty: 20.") { Usual = [20] },
-        new(SettingName.GapBetweenPieces, "mm", "The least gap between two pieces on a tree. Empty: 3.") { Usual = [3] },
-        new(SettingName.GateLength, "mm", "Length of a gate where the piece names none. Empty: at most 7.") { Usual = [7] },
-        new(SettingName.GateDiameter, "mm", "Diameter of a gate where the piece names none. Empty: 3.") { Usual = [3] },
+        new(SettingName.CoreTolerance, "°C", "How near the middle of a mould must be to the kiln when a hold ends. Empty: 20 before a pour, 25 at the top.") { Named = [20, 25] },
+        new(SettingName.GapInKiln, "mm", "The least gap between flasks in the kiln, and to its wall. Empty: 20.") { Named = [20] },
+        new(SettingName.GapBetweenPieces, "mm", "The least gap between two pieces on a tree. Empty: 3.") { Named = [3] },
+        new(SettingName.GateLength, "mm", "Length of a gate where the piece names none. Empty: at most 7.") { Named = [7] },
+        new(SettingName.GateDiameter, "mm", "Diameter of a gate where the piece names none. Empty: 3.") { Named = [3] },
         new(SettingName.GateAngle, "°", "Angle between trunk and pieces. Empty: 50."),
     ];
 
@@ -105,7 +105,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
     private SettingGuide In(string unit, Func<double, string> number) => this with
     {
         Unit = unit,
-        WhatFor = Usual.Aggregate(WhatFor, (text, usual) => text
+        WhatFor = Named.Aggregate(WhatFor, (text, usual) => text
             .Replace($" {Say.Plain(usual)} ", $" {number(usual)} ", StringComparison.Ordinal).Replace($" {Say.Plain(usual)}.", $" {number(usual)}.", StringComparison.Ordinal)),
     };
 

@@ -37,6 +37,9 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
     /// <summary>The pattern materials that the list names and the shop has no line of, each once, as first written.</summary>
     public IReadOnlyList<string> Materials { get; private init; } = [];
 
+    /// <summary>What is to be said of lists on other sheets; missing where there are none, or it is settled which are filled.</summary>
+    public Finding? OtherLists { get; private init; }
+
     /// <summary>Why the list cannot be filled as it is; missing where it can.</summary>
     public string? Refusal { get; private init; }
 
@@ -99,6 +102,7 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
             SaysWhatIsWeighed = (reading.Night.WeightsAreOf != WeightMeaning.Unknown && !reading.Origins.ContainsKey(SettingName.WeightsAreOf))
                 || !list.Columns.ContainsKey(PieceField.PatternMass),
             Said = reading.Origins,
+            OtherLists = reading.Findings.FirstOrDefault(f => f.Kind == Catalogue.ListsOnOtherSheets),
             Alloys = [.. NamesInUse.Alloys(reading.Night.Pieces, reading.Night.Shop).Where(IsName)],
             Materials = [.. NamesInUse.Materials(reading.Night.Pieces, reading.Night.Shop).Where(IsName)],
         };

@@ -181,7 +181,12 @@ public sealed class FlaskAssignmentTests
         NightPlanner.Plan(Wrenmoor.Night(piece)).The("piece-fits-no-flask").Text().ShouldBe(
             "\"Signet\" fits no flask: it reaches 79.3 mm out from the middle of the trunk, and the largest flask, \"100 × 150\", leaves 42 mm. "
             + "8 mm of investment must stay between piece and wall. Check its sizes: the length runs from the gate outwards. "
+            + "Upright and alone it would fit \"100 × 150\": clear its sizes and type \"100 × 150: 1\" as \"Per tree\". "
             + "With 20 degrees as \"Gate angle\" on the Shop sheet it would fit \"100 × 150\". Or add a larger flask to the Flasks sheet.");
+
+        // What it says to type does it: one piece, in that flask.
+        NightPlanner.Plan(Wrenmoor.Night(piece with { Box = null, Quantity = 1, PerTree = new Dictionary<string, int> { ["100 × 150"] = 1 } })).Flasks
+            .Select(f => (f.Size.Name, f.Pieces.Single().Count)).ShouldBe([("100 × 150", 1)]);
     }
 
     // Gated on its short side 4 + 67 × 0.766 + … = 55 mm out, and 42 are free; on its long side the gate reaches out 4 + 17 × 0.766,

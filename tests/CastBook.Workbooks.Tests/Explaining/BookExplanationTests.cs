@@ -32,7 +32,7 @@ public sealed class BookExplanationTests
     public void Of_ListInPennyweights_SaysWeightsInBoth()
     {
         var explained = Explained.From(new BookBuilder()
-            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (dwt)", "Material", "Alloy").Row("Otter signet", 1, "1 dwt 6 gr", "quarry wax", "sterling silver"))
+            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (dwt)", "Material", "Alloy").Row("Otter signet", 1, "1 dwt 6 gr", "quarry wax", "fine silver"))
             .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)").Row("quarry wax", "wax", 0.96)).Build());
 
         explained.Lines("F2")[3].ShouldBe("  weight: 1.944 g (1.25 dwt) · Pieces!C2");

@@ -243,6 +243,20 @@ public sealed class SeveralListsTests
             .ShouldBe("The list on sheet May has headings in row 1 but no pieces under them.");
     }
 
+    // 15/12 can be read in one way only, and people do not change theirs from sheet to sheet.
+    [Fact]
+    public void Fill_DaysOfOneListSettleThoseOfAnother()
+    {
+        using var book = new BookBuilder()
+            .Sheet("Prints", s => s.Row("Piece", "Qty", "Resin weight (g)", "Alloy", "Due").Row("Otter signet", 1, 2.3, "fine silver", "05/12/2026"))
+            .Sheet("Waxes", s => s.Row("Piece", "Qty", "Wax weight (g)", "Alloy", "Due").Row("Gull stud", 1, 1.1, "fine silver", "15/12/2026")).Build();
+
+        var filled = Filled.From(book, settings: new BookSettings { Sheets = ["all"] });
+
+        filled.Result.Night.Pieces.Select(p => p.Due).ShouldBe([new DateOnly(2026, 12, 5), new DateOnly(2026, 12, 15)]);
+        filled.Ids.ShouldNotContain("day-undecided");
+    }
+
     [Fact]
     public void Fill_HeadingsDifferInWhatIsWeighed_EachListGoesByItsOwn()
     {

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
@@ -50,7 +51,7 @@ internal sealed class ListFinder(
     }
 
     private static Finding OtherLists(string read, List<string> others) => Catalogue.ListsOnOtherSheets.At(
-        Subject.Book, read, string.Join(", ", others), string.Join(", ", others.Prepend(read).Select(n => $"\"{n}\"")));
+        [Subject.Setting(SettingName.SheetsToFill), Subject.Book], read, string.Join(", ", others), string.Join(", ", others.Prepend(read).Select(n => $"\"{n}\"")));
 
     private static FoundList? Best(List<FoundList> lists)
     {

@@ -48,7 +48,8 @@ internal sealed class ListReader(
     /// <summary>Reads a list; null where it has headings and no rows.</summary>
     /// <param name="list">Where the list stands.</param>
     /// <param name="place">Its place among the lists of the book.</param>
-    public ListReading? Read(FoundList list, ListPlace place)
+    /// <param name="elsewhere">What other lists settle about the order of day and month.</param>
+    public ListReading? Read(FoundList list, ListPlace place, DayOrders elsewhere = DayOrders.None)
     {
         var grid = SheetReader.Read(package, list.Sheet, strings);
         var table = TableReader.At(package, list.Sheet, grid, list.Headings.Row, list.Headings.FirstColumn);
@@ -69,7 +70,7 @@ internal sealed class ListReader(
         var sheet = Place(grid, list.Sheet, headings, fields, table, rows, place);
         var (unread, findings) = (new Dictionary<string, int>(unreadHeadings), new List<Finding>(headingFindings));
         var usualQuantity = QuantityOfRows(sheet, unread, findings);
-        var cells = new PieceCells(grid, values, fields, rows.Pieces, [.. unread.Keys]);
+        var cells = new PieceCells(grid, values, fields, rows.Pieces, [.. unread.Keys], elsewhere | formats.Days);
         var reader = new PieceReader(cells, sheet, MaterialOfWeights(fields), usualQuantity, UnreadColumns.Of(sheet, values, unread));
         var sections = AlloySections.Of(rows, grid, fields, shop.Alloys);
         var pieces = new Piece[rows.Pieces.Count];

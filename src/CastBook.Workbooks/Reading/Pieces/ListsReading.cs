@@ -4,6 +4,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
@@ -29,13 +30,14 @@ internal sealed record ListsReading(IReadOnlyList<ListReading> Lists, IReadOnlyL
         var numbers = marks.NumbersFor([.. found.Lists.Select(l => l.Sheet)]);
         var lists = new List<ListReading>();
         var findings = new List<Finding>(found.Findings);
+        var where = new List<(FoundList List, ListPlace Place)>();
         foreach (var (list, number) in found.Lists.Zip(numbers))
         {
-            var firstId = lists.Count == 0 ? 0 : lists[^1].Sheet.FirstId + lists[^1].Pieces.Count;
-            if (reader.Read(list, new ListPlace(number, firstId)) is { } read)
+            var place = new ListPlace(number, lists.Count == 0 ? 0 : lists[^1].Sheet.FirstId + lists[^1].Pieces.Count);
+            if (reader.Read(list, place) is { } read)
             {
                 lists.Add(read);
-                findings.AddRange(read.Findings);
+                where.Add((list, place));
             }
             else if (found.Lists.Count == 1)
             {
@@ -47,8 +49,18 @@ internal sealed record ListsReading(IReadOnlyList<ListReading> Lists, IReadOnlyL
             }
         }
 
+        // A list whose days may be two is read once more by what the others settle.
+        var days = lists.Aggregate(DayOrders.None, (all, l) => all | l.Days);
+        for (var at = 0; at < lists.Count; at++)
+        {
+            if (lists[at].Days == DayOrders.None && days != DayOrders.None && lists[at].Findings.Any(f => f.Kind == Catalogue.DayUndecided))
+            {
+                lists[at] = reader.Read(where[at].List, where[at].Place, days)!;
+            }
+        }
+
         return lists.Count > 0
-            ? new ListsReading(lists, findings)
+            ? new ListsReading(lists, [.. findings, .. lists.SelectMany(l => l.Findings)])
             : throw BookRefusedException.For(Catalogue.ListEmpty, Words(found.Lists[0]));
     }
 

@@ -29,12 +29,17 @@ internal sealed partial class PieceCells
     /// <param name="fields">The list's columns.</param>
     /// <param name="rows">The rows that are pieces.</param>
     /// <param name="unreadColumns">Fields that no row can be read of, said once at their headings.</param>
+    /// <param name="elsewhere">What the rest of the book settles about the order of day and month, for columns that settle nothing.</param>
     public PieceCells(
-        SheetGrid grid, CellValues values, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyList<int> rows, IReadOnlyList<string> unreadColumns)
+        SheetGrid grid, CellValues values, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyList<int> rows, IReadOnlyList<string> unreadColumns, DayOrders elsewhere)
     {
         (this.grid, this.values, this.unreadColumns) = (grid, values, unreadColumns);
         merged = MergedDown.Of(grid, fields.Values, rows);
-        this.fields = fields.ToFrozenDictionary(f => f.Key, f => (f.Value, HabitsOf(f.Value, rows)), StringComparer.Ordinal);
+        var known = fields.ToDictionary(f => f.Key, f => (Column: f.Value, Habits: HabitsOf(f.Value, rows)), StringComparer.Ordinal);
+        Days = known.Values.Aggregate(DayOrders.None, (all, f) => all | f.Habits.Days);
+        var rest = Days == DayOrders.None ? elsewhere : Days;
+        this.fields = known.ToFrozenDictionary(
+            f => f.Key, f => f.Value.Habits.Days == DayOrders.None ? (f.Value.Column, f.Value.Habits with { Days = rest }) : f.Value, StringComparer.Ordinal);
     }
 
     /// <summary>What was found so far, over all rows.</summary>
@@ -47,7 +52,7 @@ internal sealed partial class PieceCells
     public double? GramsOfWeightUnit => weights.Factor;
 
     /// <summary>What its columns of days settle about the order of day and month.</summary>
-    public DayOrders Days => fields.Values.Aggregate(DayOrders.None, (all, f) => all | f.Habits.Days);
+    public DayOrders Days { get; }
 
     /// <summary>Whether the row begun last is done or to be left out; what is taken for granted in it is nobody's concern.</summary>
     public bool IsLeftAlone { private get; set; }

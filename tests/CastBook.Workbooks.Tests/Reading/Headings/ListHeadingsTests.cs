@@ -223,7 +223,7 @@ public sealed class ListHeadingsTests
 
         var note = TestBooks.Read(book).Findings.ShouldHaveSingleItem();
 
-        (note.Id, note.Severity).ShouldBe(("lists-on-other-sheets", Severity.Note));
+        (note.Id, note.Severity).ShouldBe(("lists-on-other-sheets", Severity.Check));
         note.Seen.ShouldBe("The list on sheet March was read; a list of pieces stands on April too.");
         note.Remedy.ShouldBe("To fill several, or another one, type their names, or all, behind Sheets to fill on the Shop sheet; or write \"sheet\": [\"March\", \"April\"] into castbook.json.");
     }

@@ -34,7 +34,7 @@ public sealed class PieceCellsTests
 
         reading.Night.Pieces[0].Due.ShouldBe(new DateOnly(2026, 4, 3));
         Said(reading.Findings.ShouldHaveSingleItem()).ShouldBe(
-            "day-order: Days under Due were read in the order that others of the column settle, such as 3/4/2026 as 2026-04-03, in row 2. If that is wrong, type them as 2026-04-03.");
+            "day-order: Days under Due were read in the order that others of the book settle, such as 3/4/2026 as 2026-04-03, in row 2. If that is wrong, type them as 2026-04-03.");
     }
 
     [Fact]
