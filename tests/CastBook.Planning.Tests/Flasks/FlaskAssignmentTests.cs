@@ -186,7 +186,7 @@ public sealed class FlaskAssignmentTests
 
         // What it says to type does it: one piece, in that flask.
         NightPlanner.Plan(Wrenmoor.Night(piece with { Box = null, Quantity = 1, PerTree = new Dictionary<string, int> { ["100 × 150"] = 1 } })).Flasks
-            .Select(f => (f.Size.Name, f.Pieces.Single().Count)).ShouldBe([("100 × 150", 1)]);
+            .Select(f => (f.Size.Name, f.Pieces.Single().Quantity)).ShouldBe([("100 × 150", 1)]);
     }
 
     // Gated on its short side 4 + 67 × 0.766 + … = 55 mm out, and 42 are free; on its long side the gate reaches out 4 + 17 × 0.766,

@@ -164,7 +164,7 @@ public sealed class ClockSheetTests
 
     private static Filled WithDue(string? due, params (string Setting, string Value)[] said) => Filled.From(new BookBuilder()
         .Sheet("Sheet1", s => s.Row("Piece", "Qty", "Weight", "Metal", "Due").Row("Otter ring", 6, 2.1, "sterling", due))
-        .Sheet("Shop", s => said.Aggregate(s.Row("Setting", "Value"), (rows, a) => rows.Row(a.Setting, a.Value)))
+        .Sheet("Shop", s => _ = said.Aggregate(s.Row("Setting", "Value"), (rows, a) => rows.Row(a.Setting, a.Value)))
         .Build());
 
     // 46351 is 25 November 2026, and half an hour before the next day is 23.5 / 24 of it. A date without an hour is not midnight.
