@@ -36,10 +36,13 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
         }
 
         var flaskClass = FlaskClasses.Of(size.Size.InsideDiameter!.Value, size.Size.Height!.Value);
-        if (stonesIn || flaskClass is null)
+        if (stonesIn || !powder.IsGypsum || flaskClass is null)
         {
-            findings.Add(Catalogue.ScheduleMissing.At([Subject.Flask(letter), new(SubjectKind.Schedule, "")], letter, stonesIn
-                ? "stones are in it and the Schedules sheet has nothing for stones"
+            findings.Add(Catalogue.ScheduleMissing.At(
+                [Subject.Flask(letter), new(SubjectKind.Schedule, "")],
+                letter,
+                stonesIn ? "stones are in it and the Schedules sheet has nothing for stones"
+                : !powder.IsGypsum ? $"{powder.Said} is not gypsum-bonded, and the usual schedules are for powders that are"
                 : $"\"{size.Size.Name}\" is larger than the usual schedules serve"));
             return null;
         }
@@ -88,6 +91,11 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
         {
             assumed.Once("hot " + schedule.Name, () => Catalogue.ScheduleAboveLimit.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(limit)));
+        }
+        else if (powder.IsGypsum && Over(top, KilnLimits.GypsumCheckAbove))
+        {
+            assumed.Once("hot " + schedule.Name, () => Catalogue.ScheduleNearBreakdown.At(
+                subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
         }
     }
 

@@ -160,6 +160,13 @@ public static partial class Catalogue
         "Overheated investment loses its skin and gives off sulphur gas.",
         "Lower the schedule, or type the maker's limit as \"Never above\" on the Investments sheet.");
 
+    /// <summary>A schedule within the shop's own limit and near to where gypsum breaks down.</summary>
+    public static FindingKind ScheduleNearBreakdown { get; } = new(
+        "schedule-near-breakdown", Severity.Check,
+        "The schedule \"{0}\" goes to {1}, which {2} bears by its row.",
+        "Gypsum-bonded investment breaks down above {3} with the carbon of a burnt pattern in it, and many a kiln reads wrong by more than what is left.",
+        "Measure what the kiln reaches, or lower the schedule.");
+
     /// <summary>A schedule at which gypsum breaks down.</summary>
     public static FindingKind ScheduleTooHot { get; } = new(
         "schedule-too-hot", Severity.Stop,

@@ -24,6 +24,13 @@ public static partial class Catalogue
         "Too thin a mould breaks and too thick a mix does not run, so powder and water are not worked out.",
         "Type the parts of water to 100 of powder from the maker's data sheet under \"Water per 100\" on the Investments sheet: 40 where it says 0.40.");
 
+    /// <summary>A powder that is not gypsum-bonded, without numbers of its own.</summary>
+    public static FindingKind PowderNumbersMissing { get; } = new(
+        "powder-numbers-missing", Severity.Stop,
+        "{0} is no gypsum-bonded powder, and its row says nothing under {1}.",
+        "What is usual for gypsum-bonded powders breaks such a mould, or lets it set in the bowl, so powder and water are not worked out.",
+        "Type the numbers of the maker's data sheet on the Investments sheet.");
+
     /// <summary>A chart with more or less water to the powder than any such powder takes.</summary>
     public static FindingKind WaterChartUnlikely { get; } = new(
         "water-chart-unlikely", Severity.Check,

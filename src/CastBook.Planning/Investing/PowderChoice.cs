@@ -33,6 +33,7 @@ internal sealed class PowderChoice
                 ? Catalogue.InvestmentUnknown.At(Subject.Setting(SettingName.Investment), wanted, names)
                 : Catalogue.InvestmentNotChosen.At(Subject.Setting(SettingName.Investment), names);
         LookAtRanges();
+        Question ??= OwnNumbers(shop);
     }
 
     /// <summary>The shop's row, if one is in use.</summary>
@@ -140,6 +141,23 @@ internal sealed class PowderChoice
                 new Subject(SubjectKind.Investment, Row.Name, ShopField.PowderDensity), Row.Name, Say.Dense(density), Say.Dense(light), Say.Dense(heavy), Say.Dense(PowderAndWater.UsualPowderDensity)));
             Row = Row with { PowderDensity = null };
         }
+    }
+
+    private Finding? OwnNumbers(Shop shop)
+    {
+        var missing = new List<(string Field, string Column)>();
+        if (!IsGypsum && Row!.WaterPer100 is null && shop.FlaskSizes.Any(s => s.Powder is null || s.Water is null))
+        {
+            missing.Add((ShopField.WaterPer100, "Water per 100"));
+        }
+
+        if (!IsGypsum && Row!.WorkingTime is null && settings.MixingBowl is not null)
+        {
+            missing.Add((ShopField.WorkingTime, "Working time"));
+        }
+
+        return missing.Count == 0 ? null : Catalogue.PowderNumbersMissing.At(
+            [.. missing.Select(m => new Subject(SubjectKind.Investment, Row!.Name, m.Field))], Row!.Name, Say.Together([.. missing.Select(m => $"\"{m.Column}\"")]));
     }
 
     private void LookAtChart(FlaskSize size, Mass chart, Volume water)

@@ -1,4 +1,5 @@
 using CastBook.Casting.Burnout;
+using CastBook.Casting.Investing;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -105,6 +106,41 @@ public sealed class BurnoutChoiceTests
 
         Plan(shop, Wrenmoor.Ring()).The("schedule-above-limit").Seen
             .ShouldBe("The schedule \"own\" goes to 720 °C; \"White powder\" should not go above 700 °C.");
+    }
+
+    // The shop's own limit does not move the temperature at which gypsum breaks down.
+    [Theory]
+    [InlineData(750.2, false)]
+    [InlineData(752, true)]
+    [InlineData(760, true)]
+    public void For_TopNearBreakdownWithinTheMakersLimit_Checks(double top, bool isChecked)
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            Investments = [Wrenmoor.Shop.Investments[0] with { NeverAbove = Wrenmoor.Celsius(770) }],
+            Schedules = [Schedule("own", "wax", null, 8, top)],
+        };
+
+        var plan = Plan(shop, Wrenmoor.Ring());
+
+        plan.StopsAndChecks().ShouldBe(isChecked ? ["schedule-near-breakdown"] : []);
+        if (isChecked)
+        {
+            plan.The("schedule-near-breakdown").Text().ShouldBe(
+                $"The schedule \"own\" goes to {top} °C, which \"White powder\" bears by its row. Gypsum-bonded investment breaks down above 760 °C with the carbon of a burnt "
+                + "pattern in it, and many a kiln reads wrong by more than what is left. Measure what the kiln reaches, or lower the schedule.");
+        }
+    }
+
+    // The usual schedules are those of gypsum-bonded powders.
+    [Fact]
+    public void For_PowderThatIsNotGypsumBonded_AsksForItsSchedule()
+    {
+        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { Kind = InvestmentKind.HighTemperature }] };
+
+        Plan(shop, Wrenmoor.Ring()).The("schedule-missing").Seen
+            .ShouldBe("No burnout is known for flask A: \"White powder\" is not gypsum-bonded, and the usual schedules are for powders that are.");
+        Plan(shop with { Schedules = [Schedule("hot", "wax", null, 8, 870)] }, Wrenmoor.Ring()).Ids().ShouldNotContain("schedule-missing");
     }
 
     [Fact]

@@ -108,6 +108,37 @@ public sealed class PowderChoiceTests
         (flask.Water!.Value.Milliliters / flask.Powder!.Value.Grams * 100).ShouldBe(per100, 1e-9);
     }
 
+    // What is usual for gypsum is no guide: 40 parts of water would break such a mould, and it sets sooner.
+    [Fact]
+    public void For_PowderThatIsNotGypsumBonded_AsksForItsOwnNumbers()
+    {
+        var powder = Wrenmoor.Shop.Investments[0] with { Kind = InvestmentKind.HighTemperature, WaterPer100 = null, WorkingTime = null };
+        var bowl = Wrenmoor.Answered with { MixingBowl = Volume.FromLiters(4) };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Investments = [powder], Settings = bowl }, Wrenmoor.Ring()));
+
+        plan.The("powder-numbers-missing").Text().ShouldBe(
+            "White powder is no gypsum-bonded powder, and its row says nothing under \"Water per 100\" and \"Working time\". What is usual for gypsum-bonded powders breaks such "
+            + "a mould, or lets it set in the bowl, so powder and water are not worked out. Type the numbers of the maker's data sheet on the Investments sheet.");
+        plan.The("powder-numbers-missing").Subjects.Count.ShouldBe(2);
+        plan.Flasks[0].Powder.ShouldBeNull();
+        plan.Mixes.ShouldBeEmpty();
+        plan.Ids().ShouldNotContain("assumed-powder");
+    }
+
+    // A chart needs no ratio, and nobody who mixes flask by flask is asked for a working time.
+    [Fact]
+    public void For_PowderThatIsNotGypsumBondedWithAChart_IsTakenFromIt()
+    {
+        var powder = Wrenmoor.Shop.Investments[0] with { Kind = InvestmentKind.HighTemperature, WaterPer100 = null };
+        var size = Wrenmoor.Small with { Powder = Mass.FromGrams(600), Water = Wrenmoor.Ml(150) };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Investments = [powder], FlaskSizes = [size] }, Wrenmoor.Ring()));
+
+        plan.Ids().ShouldNotContain("powder-numbers-missing");
+        plan.Flasks[0].Water!.Value.Milliliters.ShouldBe(150, 1e-9);
+    }
+
     // A heap of powder weighs about 0.9 g/cm³: by it 290 g would fill the flask instead of 565 g.
     [Theory]
     [InlineData(0.9, "0.90")]
