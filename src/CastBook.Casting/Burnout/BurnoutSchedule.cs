@@ -19,7 +19,7 @@ public sealed record BurnoutSchedule
     /// <param name="loadAt">Kiln temperature at which the flasks go in; missing means a cold kiln.</param>
     /// <param name="stages">The stages in order; at least one.</param>
     /// <exception cref="ArgumentException">There is no stage.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A hold is negative, or a rate is zero or negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A hold is negative, or a rate is zero, negative or not finite.</exception>
     public BurnoutSchedule(string name, Temperature? loadAt, IReadOnlyList<BurnoutStage> stages)
     {
         ArgumentNullException.ThrowIfNull(name);
@@ -80,7 +80,7 @@ public sealed record BurnoutSchedule
 
         foreach (var stage in stages)
         {
-            if (stage.Hold.Value < 0 || stage.RateDegreesPerHour <= 0)
+            if (stage.Hold.Value < 0 || (stage.RateDegreesPerHour is { } rate && !(double.IsFinite(rate) && rate > 0)))
             {
                 throw new ArgumentOutOfRangeException(nameof(stages), "A hold is never negative, and a rate is more than zero.");
             }

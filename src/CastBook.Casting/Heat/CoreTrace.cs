@@ -120,7 +120,7 @@ public sealed class CoreTrace
             }
         }
 
-        return Duration.FromMinutes(last + StepMinutes);
+        return Duration.FromMinutes(Math.Min(last + StepMinutes, MostHours * 60));
     }
 
     private double Behind(double hours)

@@ -8,7 +8,8 @@ namespace CastBook.Casting.Trees;
 /// <para><b>Formula.</b> m(re-melt) = m − m × F, where m × F is taken up to the next step of the scale.</para>
 /// <para><b>Symbols.</b> m: the charge; F: the least share of fresh metal.</para>
 /// <para><b>Valid for</b> clean re-melt of the same alloy. Fresh metal makes up for the zinc and deoxidant that every melt loses,
-/// and thins what every melt picks up.</para>
+/// and thins what every melt picks up. Where every melt keeps to F, its metal was melted 1 / F times in the mean, twice where half is
+/// fresh, however often it goes round: that is why nobody is asked how often a button was melted.</para>
 /// <para><b>Source.</b> Suppliers' casting advice, half fresh at least; compared in the tests.</para>
 /// </remarks>
 public static class RemeltLimit

@@ -56,6 +56,8 @@ public class BurnoutScheduleTests
     {
         Should.Throw<ArgumentException>(() => new BurnoutSchedule("none", null, []));
         Should.Throw<ArgumentOutOfRangeException>(() => new BurnoutSchedule("rate", null, [Stage(100, 0, 1)]));
+        Should.Throw<ArgumentOutOfRangeException>(() => new BurnoutSchedule("rate", null, [Stage(100, double.NaN, 1)]));
+        Should.Throw<ArgumentOutOfRangeException>(() => new BurnoutSchedule("rate", null, [Stage(100, double.PositiveInfinity, 1)]));
         Should.Throw<ArgumentOutOfRangeException>(() => new BurnoutSchedule("hold", null, [Stage(100, null, -1)]));
     }
 

@@ -120,6 +120,18 @@ public class CoreTraceTests
         longer.HoldUntilWithin(20).Minutes.ShouldBe(0);
     }
 
+    // A mould of half a metre is still more than 20 °C behind after a day.
+    [Fact]
+    public void HoldUntilWithin_MouldThatADayDoesNotDo_IsADay()
+    {
+        var trace = Gypsum(250, 250, 20);
+        trace.Go(Celsius(500), Duration.Zero);
+
+        trace.HoldUntilWithin(20).Hours.ShouldBe(24);
+        trace.Hold(Duration.FromHours(24));
+        trace.Core.DegreesCelsius.ShouldBeLessThan(480);
+    }
+
     [Fact]
     public void Copy_GoesItsOwnWay()
     {

@@ -44,9 +44,16 @@ public class OpenMouldTests
     public void RadiationTo_Room_IsThatOfTheFourthPowers() =>
         FilmCoefficient.RadiationTo(540, 20).ShouldBe(0.9 * 5.670374419e-8 * (Math.Pow(813.15, 4) - Math.Pow(293.15, 4)) / 520, 1e-9);
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(10.1)]
+    public void Lost_TimeOutsideItsLimits_Throws(double minutes) =>
+        Should.Throw<ArgumentOutOfRangeException>(() => OpenMould.Lost(Celsius(540), Length.FromMillimeters(8), Duration.FromMinutes(minutes), MouldCase.Slow))
+            .ParamName.ShouldBe("time");
+
     [Fact]
-    public void Lost_NoTime_Throws() =>
-        Should.Throw<ArgumentOutOfRangeException>(() => OpenMould.Lost(Celsius(540), Length.FromMillimeters(8), Duration.Zero, MouldCase.Slow));
+    public void Lost_TenMinutes_IsStillWithinTheLimits() =>
+        OpenMould.Lost(Celsius(540), Length.FromMillimeters(8), Duration.FromMinutes(10), MouldCase.Slow).DegreesCelsius.ShouldBeInRange(100, 400);
 
     private static Temperature Celsius(double degrees) => Temperature.FromDegreesCelsius(degrees);
 }

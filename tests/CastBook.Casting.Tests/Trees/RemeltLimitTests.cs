@@ -27,6 +27,24 @@ public sealed class RemeltLimitTests
     public void Compute_ChargeUnderTheStep_TakesNoRemelt() =>
         RemeltLimit.Compute(Mass.FromGrams(0.4), Ratio.FromPercent(50), Step).ShouldBe(Mass.Zero);
 
+    // Melt after melt with all the re-melt that is allowed: how often its metal was melted goes towards 1 / F, by the geometric series
+    // 1 + (1 − F) + (1 − F)² + …; rounding fresh metal up keeps it below.
+    [Theory]
+    [InlineData(118, 50, 2)]
+    [InlineData(119, 30, 3.333)]
+    [InlineData(37, 80, 1.25)]
+    public void Compute_MeltAfterMelt_BoundsHowOftenMetalWasMelted(double grams, double percent, double melts)
+    {
+        var share = RemeltLimit.Compute(Mass.FromGrams(grams), Ratio.FromPercent(percent), Step).Grams / grams;
+        var melted = 0.0;
+        for (var i = 0; i < 60; i++)
+        {
+            melted = 1 + (share * melted);
+        }
+
+        melted.ShouldBeInRange(0.95 * melts, melts + 1e-9);
+    }
+
     [Fact]
     public void Compute_ShareAboveAll_IsRefused() => Should.Throw<ArgumentOutOfRangeException>(
         () => RemeltLimit.Compute(Mass.FromGrams(118), Ratio.FromPercent(101), Step));
