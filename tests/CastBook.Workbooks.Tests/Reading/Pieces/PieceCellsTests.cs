@@ -24,7 +24,7 @@ public sealed class PieceCellsTests
         piece.Due.ShouldBeNull();
         Said(reading.Findings.ShouldHaveSingleItem()).ShouldBe(
             "day-undecided: \"3/4/2026\" under Due can be two days: 2026-04-03 or 2026-03-04. Rows with such a day are planned as if they had none. "
-            + "Type it as 2026-04-03 or 2026-03-04. One day of the column that leaves no doubt, such as 24/12/2026, settles the others.");
+            + "Type it as 2026-04-03 or 2026-03-04. One day of the list that leaves no doubt, such as 24/12/2026, settles the others.");
     }
 
     [Fact]
