@@ -50,6 +50,9 @@ internal static partial class StableParts
         "xl/_rels/workbook.xml.rels" => text.Replace("Target=\"/xl/", "Target=\"", StringComparison.Ordinal),
         _ when name.StartsWith("xl/worksheets/_rels/", StringComparison.Ordinal) => text.Replace("Target=\"/xl/", "Target=\"../", StringComparison.Ordinal),
         "xl/styles.xml" => WithoutEmptyFormat(text),
+
+        // Columns that are not named with their dollars are not printed again by every program.
+        "xl/workbook.xml" => PrintTitle().Replace(text, "!$$$1:$$$2"),
         _ when name.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal) =>
             EmptyFormula().Replace(text, "").Replace(" t=\"s\" />", " />", StringComparison.Ordinal).Replace("state=\"frozenSplit\"", "state=\"frozen\"", StringComparison.Ordinal),
         _ => text,
@@ -101,6 +104,9 @@ internal static partial class StableParts
 
     [GeneratedRegex("(<x:numFmts count=\")([0-9]+)\"")]
     private static partial Regex FormatCount();
+
+    [GeneratedRegex("(?<=_xlnm.Print_Titles[^/]*)!([A-Z0-9]+):([A-Z0-9]+)")]
+    private static partial Regex PrintTitle();
 
     [GeneratedRegex("Id=\"[^\"]*\"")]
     private static partial Regex Id();

@@ -1,6 +1,7 @@
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Explaining;
@@ -74,7 +75,7 @@ public sealed class BookExplanation
             Text = value.Text ?? "",
             Account = account,
             Inputs = account is null ? [] : places.Of(account),
-            Note = account is not null ? "" : "It is empty: there is nothing to say there, or something is not known that it takes.",
+            Note = account is not null ? "" : ExplanationWords.NothingToSay,
             Findings = account is not null ? [] : [.. written.Findings.Where(f => f.Severity > Severity.Note && f.Subjects.Any(s => IsAbout(s, subject)))],
         };
     }

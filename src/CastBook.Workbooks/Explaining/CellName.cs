@@ -1,5 +1,6 @@
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Explaining;
 
@@ -16,17 +17,17 @@ internal static class CellName
         var (sheet, address) = (at < 0 ? sheets[0] : Unquoted(text[..at].Trim()), text[(at + 1)..].Trim());
         if (address.Contains(':', StringComparison.Ordinal))
         {
-            return (default, $"'{text}' is more than one cell. Ask for one at a time, or leave the cell out to have all of them.");
+            return (default, ExplanationWords.SeveralCells(text));
         }
 
         if (!CellRef.TryParse(address, out var row, out var column))
         {
-            return (default, $"'{text}' is no cell. Type the sheet, an exclamation mark and the cell, such as \"{sheets[0]}!C2\".");
+            return (default, ExplanationWords.NoCell(text, sheets[0]));
         }
 
         return sheets.FirstOrDefault(s => s.Equals(sheet, StringComparison.OrdinalIgnoreCase)) is { } known
             ? (new CellRef(known, row, column), null)
-            : (default, $"there is no sheet '{sheet}'. Did you mean \"{Nearest.To(sheet, sheets)}!{address}\"? The sheets are: {string.Join(", ", sheets)}.");
+            : (default, ExplanationWords.NoSheet(sheet, $"{Nearest.To(sheet, sheets)}!{address}", sheets));
     }
 
     private static string Unquoted(string sheet) => sheet.Length > 1 && sheet[0] == '\'' && sheet[^1] == '\''

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Explaining;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Explaining;
@@ -26,13 +27,13 @@ public static class ExplanationText
             lines.Add(Sum(explanation, account));
             if (account.Numbers.Length > 0)
             {
-                lines.Add($"in words: {account.Words}");
+                lines.Add(ExplanationWords.InWords(account.Words));
             }
 
             lines.AddRange(explanation.Inputs.Select(i => $"  {i.Name}: {i.Value} · {i.From}"));
             if (account.ValidFor.Length > 0)
             {
-                lines.Add($"holds for: {account.ValidFor}");
+                lines.Add(ExplanationWords.HoldsFor(account.ValidFor));
             }
         }
 
@@ -64,7 +65,7 @@ public static class ExplanationText
         }
 
         var result = explanation.Number is null && account.Result is { } number && WithUnit(number, account.Unit) is var reckoned && reckoned != shown
-            ? $"{reckoned}{Rounded(account)}, written \"{shown}\""
+            ? ExplanationWords.Written(reckoned, Rounded(account), shown)
             : shown + Rounded(account);
         return $"{account.Name} = {account.Numbers} = {result}";
     }

@@ -1,4 +1,5 @@
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Explaining;
@@ -12,9 +13,9 @@ internal sealed class ForeignCells(WrittenBook written, CellMap cells)
     /// <param name="cell">The cell.</param>
     public CellExplanation Of(CellRef cell) => new(cell)
     {
-        Note = IsOurHeading(cell) ? "It is the heading of a column that CastBook fills; ask for a cell below it."
-            : cells.Holds(cell) ? "It is yours: CastBook reads it and works nothing out in it."
-            : "It is yours: CastBook works nothing out in it.",
+        Note = IsOurHeading(cell) ? ExplanationWords.HeadingOfOurs
+            : cells.Holds(cell) ? ExplanationWords.YoursAndRead
+            : ExplanationWords.Yours,
     };
 
     /// <summary>A cell of a sheet of ours that answers nothing.</summary>
@@ -29,9 +30,9 @@ internal sealed class ForeignCells(WrittenBook written, CellMap cells)
             Text = owned?.Value.Text ?? "",
             Note = owned switch
             {
-                { Look.Border: Line.Frame } => "It is yours to fill in: CastBook keeps what you type there and works nothing out in it.",
-                null or { Value.IsEmpty: true } => "It is empty: CastBook writes nothing there.",
-                _ => "CastBook wrote it: a name, a heading or a sentence, in which nothing is worked out.",
+                { Look.Border: Line.Frame } => ExplanationWords.YoursToFillIn,
+                null or { Value.IsEmpty: true } => ExplanationWords.NeverWritten,
+                _ => ExplanationWords.OnlyWords,
             },
         };
     }

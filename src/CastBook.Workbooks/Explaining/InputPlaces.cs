@@ -2,6 +2,7 @@ using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Sheets;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Explaining;
 
@@ -24,7 +25,7 @@ internal sealed class InputPlaces(BookReading reading)
         subject.Kind == SubjectKind.Setting && reading.Origins.TryGetValue(subject.Key, out var origin) ? origin.From
         : reading.Cells.InFile(subject) is { } place ? place
         : (OfTypedFlask(subject) ?? reading.Cells.Find(subject)) is { } cell ? cell.ToString()
-        : $"the sheet {Places.SheetOf(subject.Kind)}";
+        : ExplanationWords.OnSheet(Places.SheetOf(subject.Kind));
 
     // A wish for a flask that was typed into our own column.
     private CellRef? OfTypedFlask(Subject subject)

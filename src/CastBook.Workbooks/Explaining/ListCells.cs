@@ -1,9 +1,9 @@
-using System.Globalization;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Explaining;
@@ -94,10 +94,9 @@ internal sealed class ListCells(WrittenBook written, TypedCells typed, NightAcco
     private static string Whose(ListColumns list, CellRef cell)
     {
         var field = list.List.Columns.FirstOrDefault(c => c.Value == cell.Column).Key;
-        var use = field is null ? "CastBook does not read it" : field == PieceField.Piece ? "CastBook reads it as the name of the piece" : $"CastBook reads it as the {FieldWords.Of(field)}";
+        var use = field is null ? ExplanationWords.NotRead : field == PieceField.Piece ? ExplanationWords.ReadAsName : ExplanationWords.ReadAs(FieldWords.Of(field));
         var computed = list.Standing.Select(s => $"{CellRef.AddressOf(cell.Row, s.At)} {s.Column.Heading}");
-        return $"It is yours; {use}."
-            + (list.Standing.Length == 0 ? "" : $" Worked out in this row: {string.Join(", ", computed)}.");
+        return ExplanationWords.YoursInRow(use) + (list.Standing.Length == 0 ? "" : ExplanationWords.WorkedOutInRow(computed));
     }
 
     private CellExplanation Of(CellRef cell, ComputedColumn column, PieceLine line, GridCell standing)
@@ -105,7 +104,7 @@ internal sealed class ListCells(WrittenBook written, TypedCells typed, NightAcco
         var explanation = new CellExplanation(cell) { About = line.Piece.Name };
         if (line.IsLeftAlone)
         {
-            var note = line.IsStale(column) ? "It is empty: the row is another night's." : "It is left as it is: the row is done or another night's.";
+            var note = line.IsStale(column) ? ExplanationWords.OfAnotherNight : ExplanationWords.LeftAlone;
             return explanation with { Note = note };
         }
 
@@ -114,7 +113,7 @@ internal sealed class ListCells(WrittenBook written, TypedCells typed, NightAcco
             return explanation with
             {
                 Text = column.Show(line).Text ?? "",
-                Note = line.Findings.Count == 0 ? "It is empty: nothing was found about this row." : "It says what was found about this row.",
+                Note = line.Findings.Count == 0 ? ExplanationWords.NothingFound : ExplanationWords.WhatWasFound,
                 Findings = [.. line.Findings.Select(f => f.Finding)],
             };
         }
@@ -137,14 +136,14 @@ internal sealed class ListCells(WrittenBook written, TypedCells typed, NightAcco
         var isFormula = standing.HasFormula;
         if ((isFormula || typed.Contains(line.Piece.Id, column.OwnName)) && !ListRowEdits.Same(standing, value))
         {
-            var ours = value.IsEmpty ? "nothing" : FillRecord.TextOf(value);
-            return $"The cell holds {(isFormula ? "a formula of yours" : $"\"{FillRecord.TextOf(standing)}\", which a person typed")}, and keeps it; CastBook would write {ours}.";
+            var ours = value.IsEmpty ? ExplanationWords.Nothing : FillRecord.TextOf(value);
+            return ExplanationWords.Kept(isFormula ? ExplanationWords.FormulaOfYours : ExplanationWords.TypedByAPerson(FillRecord.TextOf(standing)), ours);
         }
 
         return !value.IsEmpty ? ""
-            : line.Findings.Count > 0 ? "It is empty, because of this:"
-            : string.Create(CultureInfo.InvariantCulture, $"It is empty: the row is {StatusWords(line)}.");
+            : line.Findings.Count > 0 ? ExplanationWords.EmptyBecause
+            : ExplanationWords.EmptyAs(StatusWords(line));
     }
 
-    private static string StatusWords(PieceLine line) => line.Plan.Status == Planning.PieceStatus.LeftOut ? "left out, as you asked" : "in no flask tonight";
+    private static string StatusWords(PieceLine line) => line.Plan.Status == Planning.PieceStatus.LeftOut ? ExplanationWords.LeftOutAsAsked : ExplanationWords.InNoFlask;
 }

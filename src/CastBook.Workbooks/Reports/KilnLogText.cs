@@ -1,8 +1,8 @@
-using System.Globalization;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Reports;
@@ -20,12 +20,12 @@ public static class KilnLogText
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(unit);
         var load = burnout.Load;
-        yield return Inv($"load {load.Number}: flasks {string.Join(' ', load.Flasks)}, \"{load.Schedule.Name}\"");
-        yield return $"core of flask {load.Heat.Flask}, by estimate, without drying, when the kiln left the stage";
+        yield return KilnLogLines.Load(load.Number, load.Flasks, load.Schedule.Name);
+        yield return KilnLogLines.CoreOf(load.Heat.Flask);
         foreach (var (stage, planned) in burnout.Stages.Zip(load.Heat.StageEnds))
         {
-            var core = stage.Core is { } seen ? $"; core {Span(seen, unit)}, planned {Span(planned, unit)}" : "";
-            yield return Inv($"  stage {stage.Number}  {unit.Say(stage.Target),7}  {Outcome(stage, unit)}{core}");
+            var core = stage.Core is { } seen ? KilnLogLines.Core(Span(seen, unit), Span(planned, unit)) : "";
+            yield return KilnLogLines.Stage(stage.Number, unit.Say(stage.Target), Outcome(stage, unit), core);
         }
 
         foreach (var finding in burnout.Findings)
@@ -35,25 +35,23 @@ public static class KilnLogText
 
         if (burnout.Findings.All(f => f.Severity == Severity.Note))
         {
-            yield return burnout.Stages.Any(s => s.Outcome == StageOutcome.NotInLog) ? "nothing is wrong as far as the log goes" : "the burnout ran as its programme says";
+            yield return burnout.Stages.Any(s => s.Outcome == StageOutcome.NotInLog) ? KilnLogLines.NothingWrongSoFar : KilnLogLines.AsProgrammed;
         }
     }
 
     private static string Outcome(LoggedStage stage, WrittenTemperature unit) => stage.Outcome switch
     {
-        StageOutcome.Held => $"held {CellNumbers.HoursText(stage.Held)} of {CellNumbers.HoursText(stage.Asked)}",
-        StageOutcome.TooShort => $"held {CellNumbers.HoursText(stage.Held)} of {CellNumbers.HoursText(stage.Asked)}, short by {CellNumbers.HoursText(stage.Missing)}",
-        StageOutcome.NotReached => $"not reached: came to {unit.Say(stage.Nearest)}",
-        _ => stage.Held > Duration.Zero ? $"held {CellNumbers.HoursText(stage.Held)} of {CellNumbers.HoursText(stage.Asked)} so far, the log ends" : "not in the log",
+        StageOutcome.Held => KilnLogLines.Held(CellNumbers.HoursText(stage.Held), CellNumbers.HoursText(stage.Asked)),
+        StageOutcome.TooShort => KilnLogLines.HeldShort(CellNumbers.HoursText(stage.Held), CellNumbers.HoursText(stage.Asked), CellNumbers.HoursText(stage.Missing)),
+        StageOutcome.NotReached => KilnLogLines.NotReached(unit.Say(stage.Nearest)),
+        _ => stage.Held > Duration.Zero ? KilnLogLines.HeldSoFar(CellNumbers.HoursText(stage.Held), CellNumbers.HoursText(stage.Asked)) : KilnLogLines.NotInLog,
     };
 
     private static string Span(CoreSpan core, WrittenTemperature unit)
     {
         var (one, other) = (core.Slow.DegreesCelsius, core.Fast.DegreesCelsius);
-        return $"{unit.Number(Math.Min(one, other))} to {unit.Say(Math.Max(one, other))}";
+        return KilnLogLines.Between(unit.Number(Math.Min(one, other)), unit.Say(Math.Max(one, other)));
     }
 
     private static string Word(Severity severity) => severity switch { Severity.Stop => "stop", Severity.Check => "check", _ => "note" };
-
-    private static string Inv(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

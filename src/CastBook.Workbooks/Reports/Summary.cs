@@ -1,9 +1,9 @@
-using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Sheets;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -60,9 +60,9 @@ public static class Summary
     private static string Flasks(NightPlan plan)
     {
         var pieces = plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity));
-        var worth = plan.SearchStopped ? string.Create(CultureInfo.InvariantCulture, $"search stopped, the best so far; no plan needs fewer than {plan.Bound.LeastFlasks}")
-            : plan.Bound.ProvedFewest ? "proved fewest" : string.Create(CultureInfo.InvariantCulture, $"no plan needs fewer than {plan.Bound.LeastFlasks}");
-        return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {plan.Flasks.Count} {(plan.Flasks.Count == 1 ? "flask" : "flasks")} ({worth})");
+        var worth = plan.SearchStopped ? SummaryWords.SearchStopped(plan.Bound.LeastFlasks)
+            : plan.Bound.ProvedFewest ? SummaryWords.ProvedFewest : SummaryWords.NoFewer(plan.Bound.LeastFlasks);
+        return SummaryWords.Flasks(pieces, plan.Flasks.Count, worth);
     }
 
     private static IEnumerable<string> Change(NightPlan plan, WrittenVolume unit)
@@ -70,8 +70,8 @@ public static class Summary
         if (plan.Change is { } change)
         {
             var isForced = !change.IsKept && change.FlasksSaved == 0 && change.InvestmentSaved <= Volume.Zero;
-            yield return change.IsKept ? $"nothing moves; planned afresh, {change.Words(unit)} (\"When little changed\": best)"
-                : isForced ? change.Words(unit) : $"{change.Words(unit)} (\"When little changed\": keep leaves them)";
+            yield return change.IsKept ? SummaryWords.NothingMoves(change.Words(unit))
+                : isForced ? change.Words(unit) : SummaryWords.Moved(change.Words(unit));
         }
     }
 
@@ -81,8 +81,8 @@ public static class Summary
         var stock = MetalWords.Stock(metal) switch
         {
             null => "",
-            { } have when metal.Buy is { Grams: > 0 } buy => $" (have {unit.Say(have)}: buy {unit.Say(buy)})",
-            { } have => $" (have {unit.Say(have)})",
+            { } have when metal.Buy is { Grams: > 0 } buy => SummaryWords.HaveAndBuy(unit.Say(have), unit.Say(buy)),
+            { } have => SummaryWords.Have(unit.Say(have)),
         };
         return $"{metal.Alloy} {needed}{stock}";
     }
@@ -92,14 +92,14 @@ public static class Summary
         var alone = plan.Flasks.Where(f => f.Mix is null).ToList();
         var powder = plan.Mixes.Sum(m => m.Powder.Grams) + alone.Sum(f => f.Powder?.Grams ?? 0);
         var water = plan.Mixes.Sum(m => m.Water.Milliliters) + alone.Sum(f => f.Water?.Milliliters ?? 0);
-        var mixed = $"powder {units.Powder.Say(Mass.FromGrams(powder))}, water {units.Water.Say(Volume.FromMilliliters(water))}";
+        var mixed = SummaryWords.Mixed(units.Powder.Say(Mass.FromGrams(powder)), units.Water.Say(Volume.FromMilliliters(water)));
         if (plan.Mixes.Count > 0)
         {
-            mixed += string.Create(CultureInfo.InvariantCulture, $" in {plan.Mixes.Count} {(plan.Mixes.Count == 1 ? "mix" : "mixes")}");
+            mixed += SummaryWords.InMixes(plan.Mixes.Count);
         }
 
         var longest = plan.Flasks.Where(f => f.Burnout is not null).Select(f => f.Burnout!.Value).DefaultIfEmpty(Duration.Zero).Max();
-        return longest > Duration.Zero ? $"{mixed}; longest burnout {CellNumbers.HoursText(longest)}" : mixed;
+        return longest > Duration.Zero ? SummaryWords.LongestBurnout(mixed, CellNumbers.HoursText(longest)) : mixed;
     }
 
     private static IEnumerable<string> Stops(FillResult result)
@@ -112,7 +112,7 @@ public static class Summary
 
         if (stops.Count > MostStops)
         {
-            yield return string.Create(CultureInfo.InvariantCulture, $"and {stops.Count - MostStops} more; all of them stand on the sheet Checks");
+            yield return SummaryWords.MoreStops(stops.Count - MostStops);
         }
     }
 }

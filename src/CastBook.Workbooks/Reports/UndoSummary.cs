@@ -1,4 +1,5 @@
 using CastBook.Workbooks.Undoing;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Reports;
@@ -14,10 +15,10 @@ public static class UndoSummary
         ArgumentNullException.ThrowIfNull(result);
         var first = result switch
         {
-            { IsExact: true } => "as it was before CastBook filled it, byte for byte",
-            { Taken.Count: > 0 } => $"taken out: {string.Join("; ", result.Taken)}",
-            { Changed: true } => "CastBook's names were taken out",
-            _ => "left as it is",
+            { IsExact: true } => SummaryWords.AsBefore,
+            { Taken.Count: > 0 } => SummaryWords.TakenOut(result.Taken),
+            { Changed: true } => SummaryWords.NamesTakenOut,
+            _ => SummaryWords.LeftAsItIs,
         };
         return
         [

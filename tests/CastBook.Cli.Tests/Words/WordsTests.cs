@@ -21,6 +21,17 @@ public sealed partial class WordsTests
         .Where(f => Path.GetRelativePath(Cli, f).Split(Path.DirectorySeparatorChar)[0] is not ("bin" or "obj" or "Words"))
         .ToDictionary(f => Path.GetFileName(f), File.ReadAllText, StringComparer.Ordinal));
 
+    // Words of an answer for machines are never translated.
+    private static readonly Dictionary<string, string> Machines = new(StringComparer.Ordinal)
+    {
+        ["AnswerMaker.cs"] = "values of --json",
+        ["ClockAnswers.cs"] = "values of --json",
+    };
+
+    private static readonly Lazy<Dictionary<string, string>> AnswerSources = new(() => new[] { "Reports", "Explaining" }
+        .SelectMany(folder => Directory.EnumerateFiles(Path.Combine(ReadmeTests.Repository, "src", "CastBook.Workbooks", folder), "*.cs"))
+        .ToDictionary(f => Path.GetFileName(f), File.ReadAllText, StringComparer.Ordinal));
+
     private static readonly List<Type> Messages = [.. typeof(FillWords).Assembly.GetTypes().Where(t => t is { Namespace: "CastBook.Cli.Words", IsNested: false })];
 
     [Fact]
@@ -32,6 +43,25 @@ public sealed partial class WordsTests
         Sources.Value.Count.ShouldBeGreaterThan(30);
         Others.Keys.ShouldBeSubsetOf(Sources.Value.Keys);
         outside.ShouldBeEmpty();
+    }
+
+    /// <summary>So do those of answers and explanations, beside the books.</summary>
+    [Fact]
+    public void Sentences_OfAnswersAndExplanations_StandInWordsAlone()
+    {
+        var answers = AnswerSources.Value;
+        var outside = answers.Where(s => !Machines.ContainsKey(s.Key))
+            .SelectMany(s => SourceLiterals.Of(s.Value).Where(l => IsSaid(l.Text)).Select(l => $"{s.Key}, line {l.Line}: {l.Text}"));
+        var code = string.Join('\n', answers.Values);
+        var messages = typeof(Workbooks.Reports.Summary).Assembly.GetTypes().Where(t => t is { Namespace: "CastBook.Workbooks.Words", IsNested: false })
+            .SelectMany(t => t.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)
+                .Where(m => m is PropertyInfo or MethodInfo { IsSpecialName: false }).Select(m => $"{t.Name}.{m.Name}")).ToList();
+
+        answers.Count.ShouldBeGreaterThan(10);
+        Machines.Keys.ShouldBeSubsetOf(answers.Keys);
+        outside.ShouldBeEmpty();
+        messages.Count.ShouldBeGreaterThan(40);
+        messages.Where(m => !Regex.IsMatch(code, $@"\b{Regex.Escape(m)}\b")).ShouldBeEmpty();
     }
 
     /// <summary>Each is said somewhere: nobody translates what no one reads.</summary>
