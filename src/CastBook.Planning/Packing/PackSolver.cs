@@ -60,24 +60,36 @@ internal sealed class PackSolver
     private void Solve()
     {
         plan = search.Improve(plan, least, work.Search / 4, PackEffort.FirstLook, stop);
-        if (plan.Lost == 0 && plan.Cost > least)
+
+        // Few flasks are tried one choice after the other; of many only the search knows where to begin.
+        var few = IsSmall && PackSqueeze.Suits(problem);
+        if (few && IsOpen)
+        {
+            ProveFewest(work.Proof / 8);
+            if (!IsOpen || Decide())
+            {
+                return;
+            }
+        }
+
+        if (IsOpen)
         {
             Prove();
         }
 
-        // Few flasks are tried one choice after the other; of many only the search knows where to begin.
-        var few = IsSmall && PackSqueeze.Suits(problem);
-        if (few && plan.Lost == 0 && plan.Cost > least)
+        if (few && IsOpen)
         {
             Settle();
         }
 
         plan = few && plan.Lost == 0 ? plan : search.Improve(plan, least, work.Search, IsSmall ? PackEffort.Short : PackEffort.Full, stop);
-        if (!few && plan.Lost == 0 && plan.Cost > least)
+        if (!few && IsOpen)
         {
             Settle();
         }
     }
+
+    private bool IsOpen => plan.Lost == 0 && plan.Cost > least;
 
     private bool IsSmall => plan.Flasks.Count <= FewFlasks;
 
@@ -90,20 +102,28 @@ internal sealed class PackSolver
     // First how few flasks do, whatever their size, then the least that so few can cost.
     private void Prove()
     {
-        plan.Flasks.ForEach(f => Bound.Know(Merging.Of(f)));
-        int[] free = [.. problem.Sizes.Select(s => s.Free)];
-        var most = PackSizes.Most(problem, plan.Cost - 1);
-        var flasks = Bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, work.Proof, stop);
-        fewest = Math.Max(fewest, (int)((flasks + CostOfAny - 1) / CostOfAny));
-        least = fewest > most ? plan.Cost : Math.Max(least, PackSizes.Least(problem, fewest));
-        Dive([.. free.Select(_ => CostOfAny)]);
+        var most = ProveFewest(work.Proof);
+        Dive([.. problem.Sizes.Select(_ => CostOfAny)]);
         if (plan.Cost > least)
         {
+            int[] free = [.. problem.Sizes.Select(s => s.Free)];
             var cost = (fewest * shared) + Bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
             least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
             RoundUp();
             Dive([.. problem.Sizes.Select(s => s.Cost - shared)]);
         }
+    }
+
+    // Says how many flasks a better plan could have at most.
+    private int ProveFewest(long steps)
+    {
+        plan.Flasks.ForEach(f => Bound.Know(Merging.Of(f)));
+        int[] free = [.. problem.Sizes.Select(s => s.Free)];
+        var most = PackSizes.Most(problem, plan.Cost - 1);
+        var flasks = Bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, steps, stop);
+        fewest = Math.Max(fewest, (int)((flasks + CostOfAny - 1) / CostOfAny));
+        least = fewest > most ? plan.Cost : Math.Max(least, PackSizes.Least(problem, fewest));
+        return most;
     }
 
     // Where kinds of pieces were merged, the trees of the proof cannot be hung, and it knows no wishes for a flask. Another choice
@@ -132,6 +152,21 @@ internal sealed class PackSolver
             var open = choices.FirstOrDefault(c => !Bound.IsRefuted(c.Counts));
             least = open.Counts is null ? plan.Cost : open.Cost;
         }
+    }
+
+    // The few choices of flasks between bound and plan: everything fits into one or it does not. Says whether all were looked at.
+    private bool Decide()
+    {
+        if (Choices() is not var (choices, beyond))
+        {
+            return false;
+        }
+
+        var fits = new ChoiceFits(problem, choices.Where(c => !Bound.IsRefuted(c.Counts)), stop);
+        fits.Decide(work.Choices);
+        plan = fits.Plan is { } better && better.IsBetterThan(plan) ? better : plan;
+        least = Math.Max(least, Math.Min(fits.Least, Math.Min(beyond, plan.Cost)));
+        return fits.IsWhole && beyond >= plan.Cost;
     }
 
     // The few choices of flasks between bound and plan: from below each is refuted in turn while there is work left for proofs. Of

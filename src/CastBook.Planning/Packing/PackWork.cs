@@ -3,7 +3,8 @@ namespace CastBook.Planning.Packing;
 /// <summary>How many steps one problem is worth: bounded by work and not by time, so that the same book gives the same plan.</summary>
 /// <param name="Search">Steps to search for a better plan.</param>
 /// <param name="Proof">Steps for each part of the proof.</param>
-internal readonly record struct PackWork(long Search, long Proof)
+/// <param name="Choices">Steps to look which choice of few flasks takes everything.</param>
+internal readonly record struct PackWork(long Search, long Proof, long Choices)
 {
     // A thousand million steps take about half a second.
     private const long LeastSearch = 100_000_000;
@@ -13,17 +14,23 @@ internal readonly record struct PackWork(long Search, long Proof)
     private const long ProofForEach = 20_000_000;
     private const long MostProof = 4_000_000_000;
 
+    // Ways to hang few flasks grow faster than their pieces.
+    private const long ChoicesForEachTwo = 150_000;
+    private const long MostChoices = 1_000_000_000;
+
     private const long LeastBrief = 2_000_000;
     private const long BriefForEach = 40_000;
     private const long MostBrief = 100_000_000;
     private const long BriefProof = 50_000_000;
+    private const long BriefChoices = 20_000_000;
 
     /// <summary>As much as helps while somebody waits.</summary>
     /// <param name="pieces">How many pieces there are.</param>
     public static PackWork Full(long pieces) => new(
-        Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), Math.Clamp(pieces * ProofForEach, LeastProof, MostProof));
+        Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), Math.Clamp(pieces * ProofForEach, LeastProof, MostProof),
+        Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo));
 
     /// <summary>A look at one of many problems.</summary>
     /// <param name="pieces">How many pieces there are.</param>
-    public static PackWork Brief(long pieces) => new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), BriefProof);
+    public static PackWork Brief(long pieces) => new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), BriefProof, BriefChoices);
 }

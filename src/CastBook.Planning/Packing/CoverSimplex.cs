@@ -1,0 +1,225 @@
+using System.Runtime.CompilerServices;
+
+namespace CastBook.Planning.Packing;
+
+/// <summary>Chooses amounts of columns at least cost so that every row gets at least what it needs: the simplex method.</summary>
+internal sealed class CoverSimplex
+{
+    private const double Dust = 1e-9;
+
+    // What no column gives costs so much for each.
+    private const double Missing = 10;
+
+    private readonly int rows;
+    private readonly List<(int[] Rows, double[] Counts, double Cost)> columns = [];
+    private readonly double[][] inverse;
+    private readonly double[] amounts;
+    private readonly double[] basisCosts;
+    private readonly int[] basis;
+    private readonly double[] step;
+
+    /// <summary>Starts with no columns.</summary>
+    /// <param name="needs">What each row needs; 0 or less where it starts with that much to spare.</param>
+    public CoverSimplex(double[] needs)
+    {
+        rows = needs.Length;
+        Duals = new double[rows];
+        amounts = [.. needs.Select(Math.Abs)];
+        basis = new int[rows];
+        step = new double[rows];
+        basisCosts = new double[rows];
+        inverse = new double[rows][];
+        for (var i = 0; i < rows; i++)
+        {
+            inverse[i] = new double[rows];
+            inverse[i][i] = needs[i] > 0 ? 1 : -1;
+            basis[i] = needs[i] > 0 ? Outside : Surplus(i);
+            basisCosts[i] = needs[i] > 0 ? Missing : 0;
+        }
+    }
+
+    /// <summary>What one more of each row is worth, in the unit of the costs.</summary>
+    public double[] Duals { get; }
+
+    /// <summary>Steps so far.</summary>
+    public long Work { get; private set; }
+
+    /// <summary>Adds a column.</summary>
+    /// <param name="at">The rows it gives to, or takes from.</param>
+    /// <param name="counts">How much, below 0 where it takes.</param>
+    /// <param name="cost">Its cost, about 1.</param>
+    public void Add(int[] at, double[] counts, double cost) => columns.Add((at, counts, cost));
+
+    /// <summary>How much of a column is taken.</summary>
+    /// <param name="column">Its place in the order in which columns were added.</param>
+    public double AmountOf(int column)
+    {
+        var at = Array.IndexOf(basis, column);
+        return at < 0 ? 0 : amounts[at];
+    }
+
+    /// <summary>Finds the least cost and what each row is worth then.</summary>
+    public double Solve()
+    {
+        for (var pivots = 0; pivots < 20 * rows; pivots++)
+        {
+            Price();
+            if (Entering() is not { } entering)
+            {
+                break;
+            }
+
+            Direct(entering);
+            if (Leaving() is not { } leaving)
+            {
+                break;
+            }
+
+            Pivot(leaving, entering);
+        }
+
+        Price();
+        var cost = 0.0;
+        for (var i = 0; i < rows; i++)
+        {
+            cost += basisCosts[i] * amounts[i];
+        }
+
+        return cost;
+    }
+
+    // What stands in the basis: a tree by its place, or below zero the surplus of a row, or nothing of ours.
+    private static int Surplus(int row) => -2 - row;
+
+    private const int Outside = -1;
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Price()
+    {
+        Array.Clear(Duals);
+        for (var i = 0; i < rows; i++)
+        {
+            var cost = basisCosts[i];
+            if (cost == 0)
+            {
+                continue;
+            }
+
+            var row = inverse[i];
+            for (var j = 0; j < rows; j++)
+            {
+                Duals[j] += cost * row[j];
+            }
+        }
+
+        Work += (long)rows * rows;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private int? Entering()
+    {
+        int? best = null;
+        var least = -1e-7;
+        for (var c = 0; c < columns.Count; c++)
+        {
+            var (at, counts, cost) = columns[c];
+            for (var i = 0; i < at.Length; i++)
+            {
+                cost -= counts[i] * Duals[at[i]];
+            }
+
+            Work += at.Length;
+            if (cost < least)
+            {
+                (best, least) = (c, cost);
+            }
+        }
+
+        for (var r = 0; r < rows; r++)
+        {
+            if (Duals[r] < least)
+            {
+                (best, least) = (Surplus(r), Duals[r]);
+            }
+        }
+
+        return best;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Direct(int entering)
+    {
+        for (var i = 0; i < rows; i++)
+        {
+            var sum = 0.0;
+            if (entering < 0)
+            {
+                sum = -inverse[i][-2 - entering];
+            }
+            else
+            {
+                var (at, counts, _) = columns[entering];
+                for (var k = 0; k < at.Length; k++)
+                {
+                    sum += inverse[i][at[k]] * counts[k];
+                }
+            }
+
+            step[i] = sum;
+        }
+    }
+
+    private int? Leaving()
+    {
+        int? best = null;
+        var least = double.MaxValue;
+        for (var i = 0; i < rows; i++)
+        {
+            if (step[i] <= 1e-7)
+            {
+                continue;
+            }
+
+            var ratio = Math.Max(0, amounts[i]) / step[i];
+            if (ratio < least - Dust || (ratio < least + Dust && best is { } other && step[i] > step[other]))
+            {
+                (best, least) = (i, Math.Min(ratio, least));
+            }
+        }
+
+        return best;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Pivot(int leaving, int entering)
+    {
+        var pivot = inverse[leaving];
+        var by = 1 / step[leaving];
+        for (var j = 0; j < rows; j++)
+        {
+            pivot[j] *= by;
+        }
+
+        amounts[leaving] *= by;
+        for (var i = 0; i < rows; i++)
+        {
+            var factor = step[i];
+            if (i == leaving || factor == 0)
+            {
+                continue;
+            }
+
+            var row = inverse[i];
+            for (var j = 0; j < rows; j++)
+            {
+                row[j] -= factor * pivot[j];
+            }
+
+            amounts[i] -= factor * amounts[leaving];
+        }
+
+        Work += (long)rows * rows;
+        basis[leaving] = entering;
+        basisCosts[leaving] = entering < 0 ? 0 : columns[entering].Cost;
+    }
+}

@@ -1,0 +1,72 @@
+using CastBook.Planning.Packing;
+
+namespace CastBook.Planning.Tests.Packing;
+
+public sealed class FlaskFitTests
+{
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 60)];
+
+    // What hangs in flasks that were filled as full as they would go is possible, however much or little is looked at.
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Of_WhatHangsInFullFlasks_IsNeverRefuted(int seed)
+    {
+        var (problem, flasks) = Full(seed);
+
+        foreach (var work in new long[] { 1, 200_000, 20_000_000 })
+        {
+            var answer = FlaskFit.Of(problem, flasks, work, CancellationToken.None);
+
+            answer.Fits.ShouldNotBe(false);
+            if (answer.Plan is { } plan)
+            {
+                PackCheck.Sound(plan);
+                plan.Lost.ShouldBe(0m);
+            }
+        }
+    }
+
+    // Four pieces of half a turn and 60 of 100 mm fill two trees, four of 49 mm two sectors more than half; a fifth is one too many.
+    [Theory]
+    [InlineData(4, true)]
+    [InlineData(5, false)]
+    public void Of_PiecesOfHalfATurn_FitTwoATree(int pieces, bool fits) =>
+        FlaskFit.Of(
+            new PackProblem([new PackItem(pieces, 1, [new(72, 60, 0, 0)])], [new PackSize(100, PackProblem.AnyMetal, 1000, 9)]),
+            [(0, 0), (0, 0)], 1_000_000, CancellationToken.None).Fits.ShouldBe(fits);
+
+    // Three pieces of 60 where a flask takes 100 of metal need three flasks, whatever room there is.
+    [Theory]
+    [InlineData(2, false)]
+    [InlineData(3, true)]
+    public void Of_HeavyPieces_NeedAFlaskEach(int flasks, bool fits) =>
+        FlaskFit.Of(Problems.Metal(100, 9, (60, 3)), [.. Enumerable.Repeat((0, 0), flasks)], 1_000_000, CancellationToken.None).Fits.ShouldBe(fits);
+
+    // A piece for the cold setting and one for the hot share no flask.
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    public void Of_TwoSettings_NeedAFlaskEach(int second, bool fits) =>
+        FlaskFit.Of(
+            new PackProblem(
+                [new PackItem(1, 1, [new(10, 10, 0, 0)]), new PackItem(1, 1, [new(10, 10, 0, 0)]) { Lowest = 1, Highest = 1 }],
+                [new PackSize(100, PackProblem.AnyMetal, 1000, 9)]),
+            [(0, 0), (0, second)], 1_000_000, CancellationToken.None).Fits.ShouldBe(fits);
+
+    // The pieces of a greedy plan of more than its flasks can take, and those flasks.
+    private static (PackProblem Problem, List<(int Size, int Setting)> Flasks) Full(int seed)
+    {
+        var random = new Random(seed);
+        var invented = Problems.Invent(seed + 900, 14, 9);
+        var few = 1 + random.Next(3);
+        var problem = new PackProblem(
+            [.. invented.Items.Where(i => Array.TrueForAll([.. i.Shapes], s => !s.Fits || s.HasSector)).Select(i => i with { Pin = -1, Quantity = i.Quantity + 3 })],
+            [.. invented.Sizes.Select(s => s with { Free = few, Metal = seed % 2 == 0 ? s.Metal : PackProblem.AnyMetal })]);
+        var plan = problem.Items.Length == 0 ? PackPlan.Empty(problem) : new PackGreedy(problem, new TreeFilling(problem)).Best();
+        var flasks = plan.Flasks.Take(few).ToList();
+        var hung = problem.Items.Select((_, item) => flasks.Sum(f => f.Content.Where(c => c.Item == item).Sum(c => c.Count)));
+        return (
+            new PackProblem([.. problem.Items.Zip(hung, (item, count) => item with { Quantity = count }).Where(i => i.Quantity > 0)], problem.Sizes),
+            [.. flasks.Select(f => (f.Size, f.Content.Min(c => problem.Items[c.Item].Highest)))]);
+    }
+}
