@@ -28,7 +28,7 @@ public sealed class ShareCommandTests : IDisposable
             kept  Materials (3 rows)
             kept  Investments (1 row)
             kept  Schedules (12 rows)
-            kept  Shop (48 settings)
+            kept  Shop (47 settings)
             kept  the table Pieces
             kept  column widths, formats, frozen headings, drop-down lists and the set-up of pages
             left out  2 rows of text above the headings
