@@ -55,7 +55,8 @@ public sealed class PieceShapeTests
 
         plan.The("piece-fits-no-flask").Text().ShouldBe(
             "\"Signet\" fits no flask: it reaches 27.1 mm out from the middle of the trunk, and the largest flask, \"one\", leaves 24 mm. "
-            + "8 mm of investment must stay between piece and wall. Check its sizes: the length runs from the gate outwards. Or add a larger flask to the Flasks sheet.");
+            + "8 mm of investment must stay between piece and wall. Check its sizes: the length runs from the gate outwards. "
+            + "Upright and alone it would fit \"one\": clear its sizes and type \"one: 1\" as \"Per tree\". Or add a larger flask to the Flasks sheet.");
         plan.Pieces[0].Status.ShouldBe(PieceStatus.NotPlanned);
     }
 
