@@ -23,7 +23,7 @@ internal sealed class ChoiceFits
     {
         (this.problem, this.stop) = (problem, stop);
         settings = [.. problem.Settings.Where(s => !Array.Exists(problem.Settings, t => t != s && IsNeedless(s, t)))];
-        this.choices = [.. choices.Select(c => new Choice(c.Cost, Lists(c.Counts)))];
+        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, Lists(c.Counts)))];
     }
 
     /// <summary>The trees of the cheapest choice that everything was found to fit into.</summary>
@@ -34,6 +34,9 @@ internal sealed class ChoiceFits
 
     /// <summary>What is not refuted costs at least so much; the largest number where everything is.</summary>
     public long Least => choices.Find(c => !c.IsRefuted)?.Cost ?? long.MaxValue;
+
+    /// <summary>The choices that are not refuted, cheapest first.</summary>
+    public IEnumerable<(long Cost, int[] Counts)> Open => choices.Where(c => !c.IsRefuted).Select(c => (c.Cost, c.Counts));
 
     /// <summary>Whether all ways of giving settings to flasks are looked at.</summary>
     public bool IsWhole => choices.TrueForAll(c => c.IsWhole);
@@ -122,7 +125,7 @@ internal sealed class ChoiceFits
         }
     }
 
-    private sealed record Choice(long Cost, List<List<(int Size, int Setting)>> Lists)
+    private sealed record Choice(long Cost, int[] Counts, List<List<(int Size, int Setting)>> Lists)
     {
         public bool IsWhole { get; } = Lists.Count <= MostLists;
 

@@ -166,6 +166,7 @@ internal sealed class PackSolver
         fits.Decide(work.Choices);
         plan = fits.Plan is { } better && better.IsBetterThan(plan) ? better : plan;
         least = Math.Max(least, Math.Min(fits.Least, Math.Min(beyond, plan.Cost)));
+        TryInTurn(fits.Open.Where(c => c.Cost < plan.Cost));
         return fits.IsWhole && beyond >= plan.Cost;
     }
 
@@ -185,8 +186,13 @@ internal sealed class PackSolver
         }
 
         least = refuted < choices.Count ? choices[refuted].Cost : Math.Max(least, beyond);
+        TryInTurn(choices.Skip(refuted).Where(c => !Bound.IsRefuted(c.Counts)));
+    }
+
+    private void TryInTurn(IEnumerable<(long Cost, int[] Counts)> choices)
+    {
         var until = search.Work + work.Proof;
-        foreach (var group in choices.Skip(refuted).Where(c => !Bound.IsRefuted(c.Counts)).GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
+        foreach (var group in choices.GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
         {
             if (Try([.. group.Reverse()], until))
             {
