@@ -68,7 +68,8 @@ public static class StarterBooks
             [
                 .. ShopSheets.All.Skip(1).Where(IsAsked).Select(spec => Answered(SheetUnits.Of(spec, shop), answers, shop))
                     .Select(s => s.Spec.Name == SettingsSheet.Name ? s with { Rows = [.. s.Rows.Where(row => open.Settings.Contains((string)row[0]!))] } : s),
-            ]) { IsOnLetter = IsOnLetter(shop) },
+            ])
+            { IsOnLetter = IsOnLetter(shop) },
             output);
     }
 
