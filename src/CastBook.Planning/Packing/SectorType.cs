@@ -1,7 +1,3 @@
-using System.Numerics;
-using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
-
 namespace CastBook.Planning.Packing;
 
 /// <summary>The sectors that flasks of one size and setting can have, and what the best of each width are worth.</summary>
@@ -169,7 +165,7 @@ internal sealed class SectorType
 
             for (var count = 1; count <= copies[of[j]] && count * shape.Pitch <= last; count++)
             {
-                Offer(without[..(last + 1)], with[..(last + 1)], count * shape.Pitch, count * worth);
+                TreeSearch.Offer(without[..(last + 1)], with[..(last + 1)], count * shape.Pitch, count * worth);
                 Work += last >> 2;
             }
 
@@ -177,24 +173,5 @@ internal sealed class SectorType
         }
 
         return table;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int worth)
-    {
-        ref var from = ref MemoryMarshal.GetReference(without);
-        ref var to = ref MemoryMarshal.GetReference(with);
-        var (h, end) = (length, with.Length);
-        var more = new Vector<int>(worth);
-        for (; h <= end - Vector<int>.Count; h += Vector<int>.Count)
-        {
-            var taken = Vector.LoadUnsafe(ref from, (nuint)(h - length)) + more;
-            Vector.Max(Vector.LoadUnsafe(ref to, (nuint)h), taken).StoreUnsafe(ref to, (nuint)h);
-        }
-
-        for (; h < end; h++)
-        {
-            with[h] = Math.Max(with[h], without[h - length] + worth);
-        }
     }
 }

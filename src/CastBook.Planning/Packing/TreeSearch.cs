@@ -127,8 +127,13 @@ internal sealed class TreeSearch(PackProblem problem, int size)
         return table;
     }
 
+    /// <summary>Takes so much of a length, or leaves it: what it is worth together with the best of the rest, at every length.</summary>
+    /// <param name="without">The best without it, by length.</param>
+    /// <param name="with">The best so far with it; as long.</param>
+    /// <param name="length">The length it takes.</param>
+    /// <param name="worth">What it is worth.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int worth)
+    public static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int worth)
     {
         ref var from = ref MemoryMarshal.GetReference(without);
         ref var to = ref MemoryMarshal.GetReference(with);
