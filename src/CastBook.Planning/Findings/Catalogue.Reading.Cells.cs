@@ -245,7 +245,7 @@ public static partial class Catalogue
     /// <summary>No heading is known for the names of the pieces.</summary>
     public static FindingKind NamesNotKnown => new(
         "names-not-known", Severity.Check,
-        "No column is known to name the pieces; {0} \"{1}\" may.", "Without names the tree and the cards call each piece by its row.",
+        "No column is known to name the pieces; {0} \"{1}\" may.", "Without names trees and cards can only say unnamed.",
         "If it names them, change its heading to Piece, or write \"columns\": {{ \"piece\": [\"{2}\"] }} into castbook.json.");
 
     /// <summary>A per-tree cell that cannot be read.</summary>

@@ -11,7 +11,7 @@ public sealed class NamesNotKnownTests
         var found = Filled.From(List("Gizmo")).Result.Findings.Single(f => f.Id == Id);
 
         $"{found.Seen} {found.Why} {found.Remedy}".ShouldBe(
-            "No column is known to name the pieces; E \"Gizmo\" may. Without names the tree and the cards call each piece by its row. "
+            "No column is known to name the pieces; E \"Gizmo\" may. Without names trees and cards can only say unnamed. "
             + "If it names them, change its heading to Piece, or write \"columns\": { \"piece\": [\"Gizmo\"] } into castbook.json.");
     }
 
