@@ -31,6 +31,12 @@ public class ShippedSchedulesTests
     }
 
     [Theory]
+    [InlineData(PatternKind.Wax, FlaskClass.Small, "wax 6 h")]
+    [InlineData(PatternKind.Resin, FlaskClass.Large, "resin 14 h")]
+    public void Name_TellsThePatternAndTheHours(PatternKind kind, FlaskClass flaskClass, string name) =>
+        ShippedSchedules.For(kind, flaskClass).Name.ShouldBe(name);
+
+    [Theory]
     [InlineData(FlaskClass.Small, 8)]
     [InlineData(FlaskClass.Medium, 10)]
     [InlineData(FlaskClass.Large, 14)]

@@ -26,6 +26,20 @@ public class CoreTraceTests
         trace.Core.DegreesCelsius.ShouldBe(900, 4);
     }
 
+    // By its own definition: once only the slowest term is left, each time constant leaves 1/e of what is behind.
+    [Fact]
+    public void TimeConstant_AfterALongHold_LeavesAPartOfE()
+    {
+        var trace = Gypsum(40, 60, 20);
+        trace.Go(Celsius(1000), Duration.Zero);
+        trace.Hold(trace.TimeConstant * 5);
+        var behind = trace.Kiln - trace.Core;
+
+        trace.Hold(trace.TimeConstant);
+
+        ((trace.Kiln - trace.Core).DegreesCelsius / behind.DegreesCelsius).ShouldBe(1 / Math.E, 1e-4);
+    }
+
     // Measured across and along, as flasks are; half of it is what the heat has to go.
     [Fact]
     public void Core_OfAFlaskByItsMeasures_IsThatOfItsHalves()
