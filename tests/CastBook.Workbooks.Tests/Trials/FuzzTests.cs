@@ -14,7 +14,7 @@ namespace CastBook.Workbooks.Tests.Trials;
 public sealed class FuzzTests(ITestOutputHelper output)
 {
     private static readonly int Inputs = int.Parse(Environment.GetEnvironmentVariable("CASTBOOK_FUZZ") ?? "2000", CultureInfo.InvariantCulture);
-    private static readonly TimeSpan Hang = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan Hang = TimeSpan.FromSeconds(30);
 
     private static readonly string[] Sources =
     [
@@ -29,7 +29,7 @@ public sealed class FuzzTests(ITestOutputHelper output)
         var faults = new ConcurrentQueue<string>();
         var (filled, refused, most) = (0, 0, 0L);
         var before = GC.GetTotalMemory(forceFullCollection: true);
-        Parallel.For(0, Inputs, seed =>
+        Parallel.For(0, Inputs, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, seed =>
         {
             var random = new Random(seed);
             var (name, book) = books[random.Next(books.Count)];
