@@ -10,7 +10,7 @@ namespace CastBook.Benchmarks;
 [MemoryDiagnoser]
 [MinColumn]
 [MedianColumn]
-[SimpleJob(RunStrategy.Monitoring, launchCount: 1, warmupCount: 2, iterationCount: 9)]
+[SimpleJob(RunStrategy.Monitoring, launchCount: 1, warmupCount: 6, iterationCount: 9)]
 public class FillBenchmarks
 {
     private byte[] book = [];
