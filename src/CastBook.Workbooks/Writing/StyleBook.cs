@@ -14,23 +14,12 @@ internal sealed class StyleBook
     /// <summary>What office programs take at most. Beyond it our own sheets are plain.</summary>
     private const int AllCellFormats = 65_490;
 
-    private static readonly string[] Order =
-        ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"];
-
-    private readonly XmlPart part;
-    private readonly Dictionary<string, Section> sections = new(StringComparer.Ordinal);
+    private readonly StyleSections sections;
     private readonly Dictionary<(int, string?, bool?), int> derived = [];
     private readonly Dictionary<Look, int> looks = [];
 
     /// <param name="styles">The styles part.</param>
-    public StyleBook(byte[] styles)
-    {
-        part = new XmlPart(styles);
-        foreach (var child in part.Children(part.Root))
-        {
-            sections[child.LocalName] = new Section(child.LocalName, child, [.. part.Children(child).Select(part.Text)]);
-        }
-    }
+    public StyleBook(byte[] styles) => sections = new StyleSections(styles);
 
     /// <summary>A styles part for a book that has none.</summary>
     /// <param name="spreadsheetNamespace">The namespace of the book's dialect.</param>
@@ -41,7 +30,7 @@ internal sealed class StyleBook
         """);
 
     /// <summary>Whether anything was appended.</summary>
-    public bool IsEdited => sections.Values.Any(s => s.Added.Count > 0);
+    public bool IsEdited => sections.IsEdited;
 
     /// <summary>A cell format like another one, with our number format, our thin line at its left, and a side to align to.</summary>
     /// <param name="cellFormat">The format to follow; the font, fill and protection of it stay.</param>
@@ -54,15 +43,15 @@ internal sealed class StyleBook
             return known;
         }
 
-        var formats = Of("cellXfs");
-        if (formats.Children.Count >= MostCellFormats)
+        var formats = sections.Of("cellXfs");
+        if (formats.Count >= MostCellFormats)
         {
             return cellFormat;
         }
 
-        var format = new XmlPart(Encoding.UTF8.GetBytes(formats.Children[Math.Min(cellFormat, formats.Children.Count - 1)]));
+        var format = new XmlPart(Encoding.UTF8.GetBytes(formats[Math.Min(cellFormat, formats.Count - 1)]));
         var border = format.Whole(format.Root, "borderId", 0);
-        format.SetAttribute(format.Root, "borderId", Number(Add("borders", WithLeftLine(border))));
+        format.SetAttribute(format.Root, "borderId", Number(sections.Add("borders", WithLeftLine(border))));
         format.SetAttribute(format.Root, "applyBorder", "1");
         if (numberFormat is not null)
         {
@@ -75,7 +64,7 @@ internal sealed class StyleBook
             Align(format, right ? "right" : "left");
         }
 
-        var added = Add("cellXfs", Encoding.UTF8.GetString(format.ToBytes()));
+        var added = sections.Add("cellXfs", Encoding.UTF8.GetString(format.ToBytes()));
         return derived[(cellFormat, numberFormat, alignRight)] = added;
     }
 
@@ -85,20 +74,20 @@ internal sealed class StyleBook
     /// <param name="to">The number format it gets.</param>
     public int Renumbered(int cellFormat, string from, string to)
     {
-        var formats = Of("cellXfs");
-        if (formats.Children.Count >= MostCellFormats || cellFormat >= formats.Children.Count)
+        var formats = sections.Of("cellXfs");
+        if (formats.Count >= MostCellFormats || cellFormat >= formats.Count)
         {
             return cellFormat;
         }
 
-        var format = new XmlPart(Encoding.UTF8.GetBytes(formats.Children[cellFormat]));
+        var format = new XmlPart(Encoding.UTF8.GetBytes(formats[cellFormat]));
         if (format.Whole(format.Root, "numFmtId", 0) != NumberFormat(from))
         {
             return cellFormat;
         }
 
         format.SetAttribute(format.Root, "numFmtId", Number(NumberFormat(to)));
-        return Add("cellXfs", Encoding.UTF8.GetString(format.ToBytes()));
+        return sections.Add("cellXfs", Encoding.UTF8.GetString(format.ToBytes()));
     }
 
     /// <summary>The cell format of a look of our own sheets.</summary>
@@ -110,27 +99,27 @@ internal sealed class StyleBook
             return known;
         }
 
-        if (Of("cellXfs").Children.Count >= AllCellFormats)
+        if (sections.Of("cellXfs").Count >= AllCellFormats)
         {
             return looks[look] = 0;
         }
 
-        var font = Add("fonts", Xml(look.FontXml));
+        var font = sections.Add("fonts", sections.Xml(look.FontXml));
         var fill = look.Fill is { } color
-            ? Add("fills", Xml($"<~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"{color}\"/><~bgColor indexed=\"64\"/></~patternFill></~fill>"))
+            ? sections.Add("fills", sections.Xml($"<~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"{color}\"/><~bgColor indexed=\"64\"/></~patternFill></~fill>"))
             : 0;
-        var border = Add("borders", Xml(look.BorderXml));
+        var border = sections.Add("borders", sections.Xml(look.BorderXml));
         var number = look.NumberFormat is { } code ? NumberFormat(code) : 0;
         var indent = look.Indent > 0 ? $" indent=\"{look.Indent}\"" : "";
         var wrap = look.Wrap ? " wrapText=\"1\"" : "";
-        var format = Add("cellXfs", Xml(
+        var format = sections.Add("cellXfs", sections.Xml(
             $"<~xf numFmtId=\"{number}\" fontId=\"{font}\" fillId=\"{fill}\" borderId=\"{border}\" xfId=\"0\" applyNumberFormat=\"1\" applyFont=\"1\" applyFill=\"1\" applyBorder=\"1\" applyAlignment=\"1\"><~alignment horizontal=\"{look.Horizontal}\" vertical=\"{look.Vertical}\"{indent}{wrap}/></~xf>"));
         return looks[look] = format;
     }
 
     /// <summary>The differential format of a mark: fill, border and bold by severity, so that it shows in grey as well.</summary>
     /// <param name="severity">The severity.</param>
-    public int Mark(Severity severity) => Add("dxfs", Xml(severity switch
+    public int Mark(Severity severity) => sections.Add("dxfs", sections.Xml(severity switch
     {
         Severity.Stop => $"<~dxf><~font><~b/></~font><~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"FFF6D0C4\"/><~bgColor rgb=\"FFF6D0C4\"/></~patternFill></~fill>{Frame("thin", "FFB3401F")}</~dxf>",
         Severity.Check => $"<~dxf><~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"FFFBE8B5\"/><~bgColor rgb=\"FFFBE8B5\"/></~patternFill></~fill>{Frame("thin", "FF9A6B00")}</~dxf>",
@@ -138,25 +127,7 @@ internal sealed class StyleBook
     }));
 
     /// <summary>The part with everything appended.</summary>
-    public byte[] ToBytes()
-    {
-        foreach (var section in sections.Values.Where(s => s.Added.Count > 0).OrderBy(s => Array.IndexOf(Order, s.Name)))
-        {
-            var count = Number(section.Children.Count);
-            if (section.Element is { } element)
-            {
-                part.Append(element, string.Concat(section.Added));
-                part.SetAttribute(element, "count", count);
-            }
-            else
-            {
-                var xml = Xml($"<~{section.Name} count=\"{count}\">") + string.Concat(section.Added) + Xml($"</~{section.Name}>");
-                Place(section.Name, xml);
-            }
-        }
-
-        return part.ToBytes();
-    }
+    public byte[] ToBytes() => sections.ToBytes();
 
     private static string Frame(string style, string color)
     {
@@ -192,8 +163,8 @@ internal sealed class StyleBook
 
     private string WithLeftLine(int border)
     {
-        var borders = Of("borders");
-        var source = border < borders.Children.Count ? borders.Children[border] : Xml("<~border/>");
+        var borders = sections.Of("borders");
+        var source = border < borders.Count ? borders[border] : sections.Xml("<~border/>");
         var edited = new XmlPart(Encoding.UTF8.GetBytes(source));
         var children = edited.Children(edited.Root);
         var name = children.Any(c => c.LocalName == "start") ? "start" : "left";
@@ -221,9 +192,9 @@ internal sealed class StyleBook
             return 0;
         }
 
-        var formats = Of("numFmts");
+        var formats = sections.Of("numFmts");
         var highest = 163;
-        foreach (var child in formats.Children)
+        foreach (var child in formats)
         {
             var format = new XmlPart(Encoding.UTF8.GetBytes(child));
             var id = format.Whole(format.Root, "numFmtId", 0);
@@ -235,70 +206,7 @@ internal sealed class StyleBook
             highest = Math.Max(highest, id);
         }
 
-        Add("numFmts", Xml($"<~numFmt numFmtId=\"{Number(highest + 1)}\" formatCode=\"{XmlText.EscapeAttribute(code)}\"/>"));
+        sections.Add("numFmts", sections.Xml($"<~numFmt numFmtId=\"{Number(highest + 1)}\" formatCode=\"{XmlText.EscapeAttribute(code)}\"/>"));
         return highest + 1;
-    }
-
-    private int Add(string name, string xml)
-    {
-        var section = Of(name);
-        var known = section.Children.IndexOf(xml);
-        if (known >= 0)
-        {
-            return known;
-        }
-
-        section.Children.Add(xml);
-        section.Added.Add(xml);
-        return section.Children.Count - 1;
-    }
-
-    private Section Of(string name)
-    {
-        if (!sections.TryGetValue(name, out var section))
-        {
-            sections[name] = section = new Section(name, null, []);
-        }
-
-        while (section.Children.Count < Reserved(name).Length)
-        {
-            // Places that cells without a format of their own mean, and that office programs give a meaning of their own.
-            var xml = Xml(Reserved(name)[section.Children.Count]);
-            section.Children.Add(xml);
-            section.Added.Add(xml);
-        }
-
-        return section;
-    }
-
-    private static string[] Reserved(string name) => name switch
-    {
-        "fonts" => ["<~font><~sz val=\"11\"/><~name val=\"Calibri\"/></~font>"],
-        "fills" => ["<~fill><~patternFill patternType=\"none\"/></~fill>", "<~fill><~patternFill patternType=\"gray125\"/></~fill>"],
-        "borders" => ["<~border><~left/><~right/><~top/><~bottom/><~diagonal/></~border>"],
-        "cellXfs" => ["<~xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/>"],
-        _ => [],
-    };
-
-    private void Place(string name, string xml)
-    {
-        var rank = Array.IndexOf(Order, name);
-        foreach (var child in part.Children(part.Root))
-        {
-            if (Array.IndexOf(Order, child.LocalName) > rank)
-            {
-                part.InsertBefore(child, xml);
-                return;
-            }
-        }
-
-        part.Append(part.Root, xml);
-    }
-
-    private string Xml(string own) => part.Own(own);
-
-    private sealed record Section(string Name, XmlElement? Element, List<string> Children)
-    {
-        public List<string> Added { get; } = [];
     }
 }
