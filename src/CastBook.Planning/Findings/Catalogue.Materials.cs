@@ -80,7 +80,7 @@ public static partial class Catalogue
         "material-unknown", Severity.Stop,
         "No pattern material is called {0}.",
         "The metal follows from its density.",
-        "Type the name you mean (the nearest are {1}), or add the material with its density to the Materials sheet.");
+        "Type the name you mean{1}, or add the material with its density to the Materials sheet.");
 
     /// <summary>What a material wants before its pieces go on a tree.</summary>
     public static FindingKind MaterialBeforeTree { get; } = new(

@@ -131,7 +131,7 @@ public static partial class Catalogue
         "alloy-unknown", Severity.Stop,
         "No alloy is called {0}.",
         "The metal follows from its density.",
-        "Type the name you mean (the nearest are {1}), or add the alloy with its density to the Alloys sheet.");
+        "Type the name you mean{1}, or add the alloy with its density to the Alloys sheet.");
 
     /// <summary>Neither sizes nor a number per tree.</summary>
     public static FindingKind SizesOrPerTreeMissing { get; } = new(

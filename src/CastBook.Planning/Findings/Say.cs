@@ -69,6 +69,11 @@ internal static class Say
     /// <param name="words">The words.</param>
     public static string Together(IReadOnlyList<string> words) => Joined(words, " and ");
 
+    /// <summary>The names that are like an unknown one, behind the words that ask for it: <c> (the nearest are "a" and "b")</c>; nothing where there are none.</summary>
+    /// <param name="names">The names.</param>
+    public static string Nearest(IReadOnlyList<string> names) =>
+        names.Count == 0 ? "" : $" (the nearest {(names.Count == 1 ? "is" : "are")} {Together([.. names.Select(n => $"\"{n}\"")])})";
+
     /// <summary>A piece's name in quotes, or <c>this piece</c> where it has none.</summary>
     /// <param name="piece">The piece.</param>
     public static string Name(Piece piece) => piece.Name.Length == 0 ? "this piece" : $"\"{piece.Name}\"";

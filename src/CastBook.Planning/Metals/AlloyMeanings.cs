@@ -1,4 +1,5 @@
 using CastBook.Casting.Metals;
+using CastBook.Casting.Names;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Metals;
@@ -45,22 +46,20 @@ internal sealed class AlloyMeanings(Shop shop)
         return named.Count == 1 ? named[0] : null;
     }
 
-    /// <summary>The names nearest to one that nobody knows, at most three.</summary>
+    /// <summary>The names that are like one that nobody knows, at most three; none where nothing is like it.</summary>
     /// <param name="written">The name as written.</param>
     public IReadOnlyList<string> Nearest(string written)
     {
         var known = shop.Alloys.Select(r => r.Alloy).Concat(BuiltInAlloys.All);
         var names = known.SelectMany(a => Names(a).Select(n => (Name: n, Called: a.Name.Trim()))).ToList();
 
-        // By what the words mean, and letter by letter: "sterlin" means nothing yet.
+        // By what the words mean, and as they are written: "sterlin" means nothing yet.
         return Spelling.Nearest(
         [
-            (Plain(written), names.Select(n => (Plain(n.Name), n.Called))),
-            (Letters(written), names.Select(n => (Letters(n.Name), n.Called))),
+            (AlloyWords.Of(written), names.Select(n => (AlloyWords.Of(n.Name), n.Called))),
+            (TradeWords.Split(written), names.Select(n => ((IReadOnlyList<string>)TradeWords.Split(n.Name), n.Called))),
         ]);
     }
-
-    private static string Letters(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToUpperInvariant();
 
     private ShopAlloy? RowNamed(string written) =>
         shop.Alloys.FirstOrDefault(r => string.Equals(r.Alloy.Name.Trim(), written.Trim(), StringComparison.OrdinalIgnoreCase));

@@ -95,7 +95,7 @@ internal static class MaterialQuestions
 
         if (material.Nearest.Count > 0)
         {
-            return Catalogue.MaterialUnknown.At([.. places], said, Say.Together([.. material.Nearest.Select(Quoted)]));
+            return Catalogue.MaterialUnknown.At([.. places], said, Say.Nearest(material.Nearest));
         }
 
         // A density of the whole shop is one question; that of one material is said at its rows too.

@@ -62,7 +62,7 @@ internal sealed class OpenNames(AlloyMeanings meanings)
         }
 
         return Catalogue.AlloyUnknown.At(
-            answer is null ? [.. rows] : [question, .. rows], asked, Say.Together([.. meanings.Nearest(answer ?? first).Select(Quoted)]));
+            answer is null ? [.. rows] : [question, .. rows], asked, Say.Nearest(meanings.Nearest(answer ?? first)));
     }
 
     private static string Choices(OpenName name)

@@ -1,5 +1,5 @@
+using CastBook.Casting.Names;
 using CastBook.Casting.Patterns;
-using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Patterns;
@@ -58,11 +58,9 @@ internal sealed class MaterialBook(Shop shop)
     }
 
     private IReadOnlyList<string> Nearest(string name) =>
-        Spelling.Nearest(Plain(name), shop.Materials.Select(m => (Plain(m.Name), m.Name.Trim())));
+        Spelling.Nearest([(MaterialWords.Of(name), shop.Materials.Select(m => (MaterialWords.Of(m.Name), m.Name.Trim())))]);
 
     private static bool IsSame(string one, string other) =>
         string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase)
         || (MaterialWords.Key(one) is { Length: > 0 } key && key == MaterialWords.Key(other));
-
-    private static string Plain(string name) => string.Concat(MaterialWords.Of(name));
 }

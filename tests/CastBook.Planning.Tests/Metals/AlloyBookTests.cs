@@ -45,7 +45,7 @@ public sealed class AlloyBookTests
 
         finding.Subjects.ShouldBe([Subject.Setting("Alloy \"silver\" is"), Subject.Piece(0, PieceField.Alloy)]);
         finding.Seen.ShouldBe("No alloy is called \"sterlin\", the answer for \"silver\".");
-        finding.Remedy.ShouldStartWith("Type the name you mean (the nearest are \"deoxidised sterling\", \"sterling without deoxidant\" and ");
+        finding.Remedy.ShouldStartWith("Type the name you mean (the nearest are \"deoxidised sterling\" and \"sterling without deoxidant\"), ");
     }
 
     [Fact]
@@ -233,6 +233,14 @@ public sealed class AlloyBookTests
         plan.Flasks.ShouldHaveSingleItem();
         plan.Metal.ShouldHaveSingleItem().Alloy.ShouldBe("Bench silver");
     }
+
+    /// <summary>None rather than a silly one: nothing that is built in is like these.</summary>
+    [Theory]
+    [InlineData("Argentum blend")]
+    [InlineData("mystery nuggets")]
+    [InlineData("10k purple")]
+    public void Resolve_UnknownNameThatIsLikeNoOther_ProposesNone(string name) =>
+        NightPlanner.Plan(Wrenmoor.Night(Ring(name))).The("alloy-unknown").Remedy.ShouldBe("Type the name you mean, or add the alloy with its density to the Alloys sheet.");
 
     [Fact]
     public void Resolve_UnknownName_StopsWithTheNearest()

@@ -86,7 +86,7 @@ public sealed class MaterialBookTests
 
         plan.The("material-unknown").Text().ShouldBe(
             "No pattern material is called \"Castabel\". The metal follows from its density. Type the name you mean "
-            + "(the nearest are \"Castable resin\" and \"Injection wax\"), or add the material with its density to the Materials sheet.");
+            + "(the nearest is \"Castable resin\"), or add the material with its density to the Materials sheet.");
         plan.Ids().ShouldNotContain("pattern-density-missing");
     }
 
