@@ -19,11 +19,16 @@ internal static class CompletionCommand
         ["zsh"] =
             """
             _castbook() {
-                local words_offered=("${(@f)$(castbook "[suggest:$CURSOR]" "$BUFFER" 2>/dev/null)}")
+                local line="${(j: :)words[1,CURRENT]}"
+                local words_offered=("${(@f)$(castbook "[suggest:${#line}]" "$line" 2>/dev/null)}")
                 words_offered=(${words_offered:#})
                 if (( $#words_offered )); then compadd -a words_offered; else _files; fi
             }
             compdef _castbook castbook
+            """,
+        ["fish"] =
+            """
+            complete -c castbook -a '(set -l line (commandline -cp); castbook "[suggest:"(string length -- "$line")"]" "$line" 2>/dev/null)'
             """,
         ["pwsh"] =
             """

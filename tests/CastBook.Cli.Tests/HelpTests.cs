@@ -42,6 +42,7 @@ public sealed class HelpTests
     [Theory]
     [InlineData("bash", "complete -o default -F _castbook castbook")]
     [InlineData("zsh", "compdef _castbook castbook")]
+    [InlineData("fish", "complete -c castbook -a '(set -l line (commandline -cp); castbook \"[suggest:\"(string length -- \"$line\")\"]\" \"$line\" 2>/dev/null)'")]
     [InlineData("pwsh", "Register-ArgumentCompleter -Native -CommandName castbook -ScriptBlock {")]
     public void Completion_OfAShell_IsAScriptThatAsksCastBook(string shell, string line)
     {

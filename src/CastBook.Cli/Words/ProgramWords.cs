@@ -39,7 +39,7 @@ internal static class ProgramWords
     // castbook completion, castbook make-templates: for whoever works at a shell.
     public static string Completion => "Print a script by which a shell completes words at Tab.\n\nExample: castbook completion bash >> ~/.bashrc";
 
-    public static string CompletionShell => "bash, zsh or pwsh.";
+    public static string CompletionShell => "bash, zsh, fish or pwsh.";
 
     public static string Templates => "Write the templates anew.";
 
