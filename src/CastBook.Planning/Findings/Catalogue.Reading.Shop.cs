@@ -8,6 +8,18 @@ public static partial class Catalogue
         "shop-value-unreadable", Severity.Stop,
         "\"{0}\" under {1} is not {2}.", "For {3} it counts as not given.", "Type {2}, or leave the cell empty.");
 
+    /// <summary>Plain ounces of metal on a shop sheet.</summary>
+    public static FindingKind ShopPlainOunce => new(
+        "shop-plain-ounce", Severity.Check,
+        "{0}: {1} was read as {2}, in ordinary ounces of 28.35 g.", "Precious metal is often weighed in troy ounces of 31.10 g.",
+        "If troy ounces are meant, write ozt for oz.");
+
+    /// <summary>Plain ounces of powder or wax on a shop sheet.</summary>
+    public static FindingKind ShopOunceOfPowder => new(
+        "shop-ounce-of-powder", Severity.Note,
+        "{0}: {1} was read as {2}, in ordinary ounces of 28.35 g, as powder and wax are sold.", "A troy ounce is a tenth heavier.",
+        "If troy ounces are meant, write ozt for oz.");
+
     /// <summary>Two columns of a shop sheet claim the same field.</summary>
     public static FindingKind ShopHeadingAmbiguous => new(
         "shop-heading-ambiguous", Severity.Stop,

@@ -124,6 +124,12 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
             findings.Add(Catalogue.LiquidIsUs.At(Subject.Setting(spec.Name), spec.Name, $"{values.Shown(value)} {unit}".TrimEnd(), string.Create(CultureInfo.InvariantCulture, $"{read.Value:#,0} ml")));
         }
 
+        // The step of a powder scale in ounces is plain.
+        if (spec.Name == SettingName.ChargeStep && read.Outcome == ReadOutcome.Read && (typed is { IsPlainOunce: true } || read.Assumed.HasFlag(NumberAssumptions.PlainOunce)))
+        {
+            findings.Add(Catalogue.ShopPlainOunce.At(Subject.Setting(spec.Name), spec.Name, $"{values.Shown(value)} {unit}".TrimEnd(), PlainOunce.Said(read.Value)));
+        }
+
         return number is { } known && (known == 0 ? spec.MayBeZero : known > 0 && known >= spec.Least && known <= spec.Most) ? spec.Number!(settings, known) : null;
     }
 

@@ -128,6 +128,11 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
             table.SayLiquid(new Subject(table.Sheet.Kind, name, field), table.Values.Shown(cell), reading.Value);
         }
 
+        if (reading.Assumed.HasFlag(NumberAssumptions.PlainOunce) || (column.Unit is { IsPlainOunce: true } && !reading.Assumed.HasFlag(NumberAssumptions.OwnUnit)))
+        {
+            table.SayOunce(new Subject(table.Sheet.Kind, name, field), table.Values.Shown(cell), reading.Value);
+        }
+
         return reading.Value;
     }
 

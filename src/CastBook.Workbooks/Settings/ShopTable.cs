@@ -17,6 +17,7 @@ internal sealed class ShopTable
 
     private readonly Dictionary<string, NumberSigns> signs = new(StringComparer.Ordinal);
     private readonly HashSet<string> liquids = new(StringComparer.Ordinal);
+    private readonly HashSet<string> ounces = new(StringComparer.Ordinal);
 
     private ShopTable(ShopSheet sheet, SheetPart part, SheetGrid grid, CellValues values, int headingRow, HeadingMatch match)
     {
@@ -87,6 +88,18 @@ internal sealed class ShopTable
         if (liquids.Add(about.Field))
         {
             Findings.Add(Catalogue.LiquidIsUs.At(about, Fields[about.Field].Heading.Text, typed, string.Create(CultureInfo.InvariantCulture, $"{millilitres:#,0} ml")));
+        }
+    }
+
+    /// <summary>Says once a column that its ounces are no troy ounces: a check for metal, a note for powder and wax.</summary>
+    /// <param name="about">The first cell with one.</param>
+    /// <param name="typed">What it shows.</param>
+    /// <param name="grams">What it was read as.</param>
+    public void SayOunce(Subject about, string typed, double grams)
+    {
+        if (ounces.Add(about.Field))
+        {
+            Findings.Add(PlainOunce.Of(about.Field).At(about, Fields[about.Field].Heading.Text, typed, PlainOunce.Said(grams)));
         }
     }
 

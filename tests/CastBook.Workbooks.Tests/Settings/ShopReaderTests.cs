@@ -307,6 +307,25 @@ public sealed class ShopReaderTests
             ["Mixing bowl: 2 qt was read as 1,893 ml, in measures of the United States.", "Crucible holds: 2 fl oz was read as 59 ml, in measures of the United States."]);
     }
 
+    // NIST Handbook 44, Appendix C: an ounce is 28.349523125 g, a troy ounce 31.1034768 g.
+    [Fact]
+    public void Read_PlainOunces_AreAskedAboutForMetalAndNotedForPowder()
+    {
+        var alloys = Read("Alloys", s => s.Row("Alloy", "Density", "Fresh (oz)", "Re-melt (ozt)").Row("Sterling", 10.36, 10, 2).Row("Bronze", 8.8, 20, "3 oz"));
+        var flasks = Read("Flasks", s => s.Row("Size", "Owned", "Powder (oz)").Row("3 × 4", 2, 40));
+        var shop = Read("Shop", s => s.Row("Setting", "Value", "Unit").Row("Charge step", 0.1, "oz").Row("Powder step", 1, "oz"));
+
+        alloys.Night.Shop.Alloys[0].Fresh!.Value.Grams.ShouldBe(283.49523125, 1e-9);
+        alloys.Night.Shop.Alloys[0].Remelt!.Value.Grams.ShouldBe(62.2069536, 1e-9);
+        alloys.Findings.Where(f => f.Id == "shop-plain-ounce").Select(f => f.Seen).ShouldBe(
+        [
+            "Fresh (oz): 10 was read as 283.5 g, in ordinary ounces of 28.35 g.",
+            "Re-melt (ozt): 3 oz was read as 85.05 g, in ordinary ounces of 28.35 g.",
+        ]);
+        flasks.Findings.Single(f => f.Id == "shop-ounce-of-powder").Seen.ShouldBe("Powder (oz): 40 was read as 1,133.98 g, in ordinary ounces of 28.35 g, as powder and wax are sold.");
+        Said(shop).Select(f => f.Seen).ShouldBe(["Charge step: 0.1 oz was read as 2.83 g, in ordinary ounces of 28.35 g."]);
+    }
+
     [Fact]
     public void Read_BlankSetting_IsNotAnsweredButHasItsCell()
     {
