@@ -1,6 +1,7 @@
 using CastBook.Cli.Words;
 using CastBook.Planning.Clock;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Settings;
 
 namespace CastBook.Cli;
 
@@ -19,7 +20,7 @@ internal static class ClockOption
         }
 
         return (start ?? pourAt) is not { } text ? null
-            : HourText.ReadEither(text) is var (first, other) ? FillWords.HourOfTwoDays(text, first, other)
+            : HourText.ReadEither(text) is not null ? null
             : HourText.ReadWithDay(text) is not { } shown ? FillWords.NoHour(text)
             : ClockQuestion.Shown(shown, zone) is null ? FillWords.SkippedHour(text)
             : null;
@@ -33,4 +34,16 @@ internal static class ClockOption
         (start ?? pourAt) is { } text && HourText.ReadWithDay(text) is { } shown && ClockQuestion.Shown(shown, zone) is { } at
             ? new ClockQuestion(at, start is null, zone)
             : null;
+
+    /// <summary>The hour whose day may be two, for the book to settle; null where it is plain, or none is asked.</summary>
+    /// <param name="start">The text after <c>--start</c>.</param>
+    /// <param name="pourAt">The text after <c>--pour-at</c>.</param>
+    public static AskedHour? Either(string? start, string? pourAt) =>
+        (start ?? pourAt) is { } text && HourText.ReadEither(text) is var (dayFirst, monthFirst) ? new AskedHour(text, dayFirst, monthFirst, start is null) : null;
+
+    /// <summary>What is wrong with an hour that the book could not settle.</summary>
+    /// <param name="hour">The hour.</param>
+    /// <param name="isSkipped">Whether the clocks skip it that night.</param>
+    public static string Mistake(AskedHour hour, bool isSkipped) =>
+        isSkipped ? FillWords.SkippedHour(hour.Typed) : FillWords.HourOfTwoDays(hour.Typed, hour.DayFirst, hour.MonthFirst);
 }

@@ -45,6 +45,7 @@ internal static class ExplainCommand
             {
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
                 Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),
+                Hour = ClockOption.Either(request.Start, request.PourAt),
             };
             var explained = BookFile.Explain(request.Book, settings);
             if (request.Cell is not { } name)

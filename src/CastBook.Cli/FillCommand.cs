@@ -5,6 +5,7 @@ using CastBook.Workbooks;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.KilnLogs;
 using CastBook.Workbooks.Reports;
+using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Verifying;
 
 namespace CastBook.Cli;
@@ -60,6 +61,7 @@ internal static class FillCommand
                 Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night,
                 MetalInHandOnly = request.MetalInHand,
                 Clock = ClockOption.Read(request.Start, request.PourAt, clock.LocalTimeZone),
+                Hour = ClockOption.Either(request.Start, request.PourAt),
                 Log = request.Log is { } log ? KilnLogReader.Read(log, column: null, clock.LocalTimeZone).Log : null,
             };
             var isText = TextFile.Is(request.Book);
@@ -121,6 +123,11 @@ internal static class FillCommand
         try
         {
             return run();
+        }
+        catch (AskedHourException e)
+        {
+            errors.WriteLine(ProgramWords.Complaint(ClockOption.Mistake(e.Hour, e.IsSkipped)));
+            return ExitCode.Usage;
         }
         catch (BookRefusedException e)
         {

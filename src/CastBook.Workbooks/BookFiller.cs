@@ -119,7 +119,7 @@ public static class BookFiller
         {
             var findings = new List<Finding>();
             var values = new CellValues(NumberFormats.Read(reading.Package), reading.Package.Date1904);
-            reading = reading with { Night = reading.Night with { Done = DoneHoursReader.Read(clock, values, findings) }, Findings = [.. reading.Findings, .. findings] };
+            reading = reading with { Night = reading.Night with { Done = DoneHoursReader.Read(clock, values, reading.Days, findings) }, Findings = [.. reading.Findings, .. findings] };
         }
 
         var record = FillRecord.Read(Own(reading, OwnName.ChecksSheet), ChecksSheet.RecordColumn);

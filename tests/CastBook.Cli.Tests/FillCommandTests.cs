@@ -86,7 +86,7 @@ public sealed class FillCommandTests : IDisposable
     [InlineData("castbook: 'x' is no whole number.", "kiln-log", Book, "log.csv", "--load", "x")]
     [InlineData("castbook: 'x' is no whole number.", "watch", ".", "--every", "x")]
     [InlineData("castbook: 'feet' is none of the words that may stand there; type one of metric, us.", "new", "night", "new.xlsx", "--units", "feet")]
-    [InlineData("castbook: 'fish' is none of the words that may stand there; type one of bash, pwsh, zsh.", "completion", "fish")]
+    [InlineData("castbook: 'tcsh' is none of the words that may stand there; type one of bash, fish, pwsh, zsh.", "completion", "tcsh")]
     [InlineData("castbook: nothing stands after --night. Plan this night, written as in the Night column.", "fill", Book, "--night")]
     [InlineData("castbook: --out is missing. Write the template here; no file may stand there yet.", "share", Book)]
     [InlineData("castbook: --out stands there more than once; give it once.", "fill", Book, "--out", "a.xlsx", "--out", "b.xlsx")]
@@ -101,6 +101,32 @@ public sealed class FillCommandTests : IDisposable
         run.Errors.TrimEnd().Split('\n').ShouldAllBe(l => l.StartsWith("castbook: ", StringComparison.Ordinal));
         Bytes(Book).ShouldBe(before);
         Files.ShouldBe([Book]);
+    }
+
+    [Theory]
+    [InlineData("12/24/26", "--start")]
+    [InlineData("24/12/26", "--pour-at")]
+    public void Fill_HourAskedInDigits_IsLeftToTheBook(string due, string option)
+    {
+        File.WriteAllText(Path.Combine(folder, "list.csv"), $"Piece,Qty,Weight (g),Metal,Due\nOtter,1,2.1,deoxidised sterling,{due}\n");
+
+        var run = Run("fill", "list.csv", "--json", option, "12/4/26 6 PM");
+
+        (run.ExitCode, run.Errors).ShouldBe((0, ""));
+        Files.ShouldContain("list.xlsx");
+        Run("explain", "list.xlsx", option, "12/4/26 6 PM").ExitCode.ShouldBe(0);
+    }
+
+    [Fact]
+    public void Fill_HourAskedOfTwoDays_EndsWithTwoAndWritesNothing()
+    {
+        File.WriteAllText(Path.Combine(folder, "list.csv"), "Piece,Qty,Weight (g),Metal,Due\nOtter,1,2.1,deoxidised sterling,12/4/26\n");
+
+        var run = Run("fill", "list.csv", "--start", "12/4/26 6 PM");
+
+        (run.ExitCode, run.Output).ShouldBe((2, ""));
+        run.Errors.TrimEnd().ShouldBe("castbook: '12/4/26 6 PM' may be 2026-04-12 18:00 or 2026-12-04 18:00; type the one that is meant, year first as here.");
+        Files.ShouldBe(["list.csv"]);
     }
 
     [Fact]

@@ -66,6 +66,13 @@ public static partial class Catalogue
         "The rest of the night is counted from when steps were done.",
         "Type an hour such as 22:40, with its day where it is not plain: 2026-11-25 22:40.");
 
+    /// <summary>An hour at which a step was done, of a day that may be two.</summary>
+    public static FindingKind DoneHourOfTwoDays { get; } = new(
+        "done-hour-of-two-days", Severity.Check,
+        "\"{0}\" beside \"{1}\" on the Clock sheet is {2} or {3}.",
+        "Nothing in the book says whether day or month comes first, so it was not counted.",
+        "Type the one that is meant, year first as here.");
+
     /// <summary>Hours of done steps, and no hour from which the night is counted.</summary>
     public static FindingKind DoneHoursWithoutStart { get; } = new(
         "done-hours-without-start", Severity.Check,

@@ -76,6 +76,7 @@ public static class BookReader
                 Trees = shop.Trees,
             },
             Cells = cells,
+            Days = ClockReader.Orders(tonight.Settings, days),
             ColumnsElsewhere = [.. marks.ColumnNames.Except(lists.Lists.SelectMany(l => l.Sheet.OwnColumns.Keys.Select(l.Sheet.NameOf)))],
             OwnSheets = marks.Sheets,
             ShopSheets = shop.Sheets,

@@ -3,6 +3,7 @@ using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Settings;
 
 namespace CastBook.Workbooks.Reading;
@@ -36,6 +37,9 @@ public sealed record BookReading
 
     /// <summary>Who said which setting, by its name; settings that nobody has said are missing.</summary>
     public required IReadOnlyDictionary<string, SettingOrigin> Origins { get; init; }
+
+    /// <summary>What its days settle about the order of day and month in hours that people type.</summary>
+    internal DayOrders Days { get; init; }
 
     /// <summary>What reading found.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }

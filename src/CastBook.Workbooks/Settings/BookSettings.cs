@@ -31,6 +31,9 @@ public sealed record BookSettings
     /// <summary>The hour asked for, from which the night is counted; it wins over the workbook's own.</summary>
     public ClockQuestion? Clock { get; init; }
 
+    /// <summary>The hour asked for where its day may be two; the book settles which.</summary>
+    public AskedHour? Hour { get; init; }
+
     /// <summary>What the kiln really did, to be laid over the plan; missing where no log was given.</summary>
     public KilnLog? Log { get; init; }
 

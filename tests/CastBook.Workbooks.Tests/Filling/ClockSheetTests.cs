@@ -1,4 +1,5 @@
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Settings;
 
 namespace CastBook.Workbooks.Tests.Filling;
 
@@ -160,6 +161,47 @@ public sealed class ClockSheetTests
 
         filled.Result.Night.Clock.ShouldBeNull();
         filled.Result.Findings.Single(f => f.Id == "hour-of-two-days").Seen.ShouldBe("\"Start at\" is \"12/4/26 6 PM\": 2026-04-12 18:00 or 2026-12-04 18:00.");
+    }
+
+    // What is asked on the command line is settled as what stands in the book.
+    [Theory]
+    [InlineData("12/24/26", "2026-12-04 18:00")]
+    [InlineData("24/12/26", "2026-04-12 18:00")]
+    public void Fill_HourAskedInDigits_IsReadInTheOrderOfTheBook(string due, string start) =>
+        Filled.From(PlainDue(due), settings: Asked).Result.Night.Clock?.At.ToString("yyyy-MM-dd HH:mm", null).ShouldBe(start);
+
+    [Fact]
+    public void Fill_HourAskedOfTwoDays_IsRefused() =>
+        Should.Throw<AskedHourException>(() => Filled.From(PlainDue("12/4/26"), settings: Asked)).IsSkipped.ShouldBeFalse();
+
+    private static BookSettings Asked => BookSettings.None with
+    {
+        Hour = new AskedHour("12/4/26 6 PM", new DateTime(2026, 4, 12, 18, 0, 0), new DateTime(2026, 12, 4, 18, 0, 0), IsPour: false),
+    };
+
+    private static MemoryStream PlainDue(string due) => new BookBuilder().Sheet("Sheet1", s => s.Row("Piece", "Qty", "Weight", "Metal", "Due").Row("Otter ring", 6, 2.1, "sterling", due)).Build();
+
+    // 11/30 as the start, or beside another step, says that 12/1 is the day after it.
+    [Theory]
+    [InlineData("11/30/26 11 PM", null)]
+    [InlineData("2026-11-30 23:00", "11/30/26 23:05")]
+    public void Fill_StepDoneOnADayInDigits_IsReadInTheOrderOfTheBook(string start, string? weighed)
+    {
+        var filled = WithStart(start).AfterTyping(("Clock", "E5", weighed), ("Clock", "E7", "12/1/26 00:20"));
+
+        filled["Clock", "B8"].ShouldBe("00:20");
+        filled.Ids.ShouldNotContain("done-hour-of-two-days");
+    }
+
+    [Fact]
+    public void Fill_StepDoneOnOneOfTwoDays_AsksWhichIsMeant()
+    {
+        var filled = WithStart("2026-11-30 23:00").AfterTyping(("Clock", "E7", "12/1/26 00:20"));
+
+        filled.Result.Findings.Single(f => f.Id == "done-hour-of-two-days").Seen.ShouldBe(
+            "\"12/1/26 00:20\" beside \"Fill A\" on the Clock sheet is 2026-01-12 00:20 or 2026-12-01 00:20.");
+        filled["Clock", "B8"].ShouldBe("23:11");
+        filled["Clock", "E7"].ShouldBe("12/1/26 00:20");
     }
 
     private static Filled WithDue(string? due, params (string Setting, string Value)[] said) => Filled.From(new BookBuilder()
