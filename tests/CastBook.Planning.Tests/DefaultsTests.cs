@@ -47,6 +47,7 @@ public sealed class DefaultsTests
         [SettingName.SupportsShare] = "Weighed whole, a pattern only asks for more metal.",
         [SettingName.LearnFromCastings] = "Nothing is corrected; metal as reckoned is about 3 % above the casting.",
         [SettingName.QuantityWhereNone] = "It is asked.",
+        [SettingName.AlloyWhereNone] = "It is asked.",
         [SettingName.SprueWaxDensity] = "See WeighedTrees.UsualWax.",
         [SettingName.Night] = "The next day is said, and nothing of another is planned.",
         [SettingName.SheetsToFill] = "Which list was taken is said.",

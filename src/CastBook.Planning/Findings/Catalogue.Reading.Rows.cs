@@ -1,8 +1,19 @@
 namespace CastBook.Planning.Findings;
 
-/// <content>What can be said of rows that are no pieces, or should be none.</content>
+/// <content>What can be said of lists without a column for the alloy, and of rows that are no pieces, or should be none.</content>
 public static partial class Catalogue
 {
+    /// <summary>A list without a column for the alloy.</summary>
+    public static FindingKind AlloyColumnMissing => new(
+        "alloy-column-missing", Severity.Stop,
+        "The list on sheet {0} has no column for the alloy.", "The metal follows from its density.",
+        "Add a column with the heading Alloy in row {1} and type what each is cast in; or, where all are cast in one, type it as \"Alloy where the list gives none\" on the Shop sheet.");
+
+    /// <summary>The shop's answer for a list without a column for the alloy.</summary>
+    public static FindingKind AlloyFromShop => new(
+        "alloy-from-shop", Severity.Note,
+        "The list on sheet {0} has no column for the alloy; all its pieces are cast in {1}, as the shop says.", "", "To type it row by row, add a column with the heading Alloy in row {2}.");
+
     /// <summary>Hidden rows that were read.</summary>
     public static FindingKind RowsHidden => new(
         "rows-hidden", Severity.Note,

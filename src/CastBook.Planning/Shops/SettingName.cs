@@ -18,6 +18,9 @@ public static class SettingName
     /// <summary>How many to cast of each row of a list without a column for the quantity.</summary>
     public const string QuantityWhereNone = "Quantity where the list gives none";
 
+    /// <summary>The alloy of every row of a list without a column for the alloy.</summary>
+    public const string AlloyWhereNone = "Alloy where the list gives none";
+
     /// <summary>The material of rows that name none: a name of the Materials sheet, or <c>wax</c> or <c>resin</c>.</summary>
     public const string PatternMaterial = "Pattern material";
 

@@ -22,6 +22,9 @@ public sealed record Settings
     /// <summary>How many to cast of each row of a list without a column for the quantity.</summary>
     public int? QuantityWhereNone { get; init; }
 
+    /// <summary>The alloy of every row of a list without a column for the alloy.</summary>
+    public string? AlloyWhereNone { get; init; }
+
     /// <summary>Material of rows that name none.</summary>
     public string? PatternMaterial { get; init; }
 

@@ -34,6 +34,7 @@ internal sealed record SettingSpec(
         Measured(SettingName.SupportsShare, Dimension.Percent, "%, such as 15", (s, v) => s with { SupportsShare = Ratio.FromPercent(v) }),
         Said(SettingName.LearnFromCastings, ShopWords.YesNo, (s, w) => ShopWords.YesOrNo(w) is { } said ? s with { LearnFromCastings = said } : null),
         Said(SettingName.QuantityWhereNone, "a whole number, such as 1", (s, w) => ShopWords.Count(w) is { } count ? s with { QuantityWhereNone = count } : null),
+        Said(SettingName.AlloyWhereNone, "a name", (s, w) => s with { AlloyWhereNone = w }),
         Said(SettingName.PatternMaterial, "a name", (s, w) => s with { PatternMaterial = w }),
         Measured(SettingName.PatternDensity, Dimension.Density, "g/cm³", (s, v) => s with { PatternDensity = Dense(v) }),
         Measured(SettingName.SprueWaxDensity, Dimension.Density, "g/cm³", (s, v) => s with { SprueWaxDensity = Dense(v) }),

@@ -120,7 +120,7 @@ public sealed class SettingsFileTests : IDisposable
 
         File.WriteAllText(Path.Combine(folder, SettingsFile.Name), """{ "shop": "shop.xlsx", "Melt loss": 2 }""");
         using var book = new BookBuilder()
-            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)").Row("Pin", 1, 2.5))
+            .Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)", "Alloy").Row("Pin", 1, 2.5, "Bronze"))
             .Sheet("Crucibles", s => s.Row("Crucible", "Holds (ml)").Row("Small", 60)).Build();
 
         var reading = BookReader.Read(book, SettingsFile.Load(folder, null, NoVariables));

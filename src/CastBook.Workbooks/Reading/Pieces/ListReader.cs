@@ -40,7 +40,7 @@ internal sealed record ListReading(
 /// <param name="values">How its cells are read.</param>
 /// <param name="marks">What is ours in it.</param>
 /// <param name="words">The shop's own words for headings.</param>
-/// <param name="shop">The shop: its alloys, by which a section line that names one is known, and its quantity where the list gives none.</param>
+/// <param name="shop">The shop: its alloys, by which a section line that names one is known, and its quantity and alloy where the list gives none.</param>
 internal sealed class ListReader(
     BookPackage package, SharedStrings strings, NumberFormats formats, CellValues values, OwnMarks marks,
     IReadOnlyDictionary<string, IReadOnlyList<string>> words, Shop shop)
@@ -69,14 +69,14 @@ internal sealed class ListReader(
 
         var sheet = Place(grid, list.Sheet, headings, fields, table, rows, place);
         var (unread, findings) = (new Dictionary<string, int>(unreadHeadings), new List<Finding>(headingFindings));
-        var usualQuantity = QuantityOfRows(sheet, unread, findings);
+        var sections = AlloySections.Of(rows, grid, fields, shop.Alloys);
+        var (usualQuantity, usualAlloy) = (QuantityOfRows(sheet, unread, findings), sections.Rows.Any() ? null : AlloyOfRows(sheet, unread, findings));
         var cells = new PieceCells(grid, values, fields, rows.Pieces, [.. unread.Keys], elsewhere | formats.Days);
         var reader = new PieceReader(cells, sheet, MaterialOfWeights(fields), usualQuantity, UnreadColumns.Of(sheet, values, unread));
-        var sections = AlloySections.Of(rows, grid, fields, shop.Alloys);
         var pieces = new Piece[rows.Pieces.Count];
         for (var at = 0; at < pieces.Length; at++)
         {
-            pieces[at] = reader.Read(rows.Pieces[at], place.FirstId + at, sections.AlloyOf(at));
+            pieces[at] = reader.Read(rows.Pieces[at], place.FirstId + at, sections.AlloyOf(at) ?? usualAlloy);
         }
 
         if (!headings.Has(PieceField.Night) && reader.Others.MayBeNights([.. pieces.Where(p => p is { Done: false, LeaveOut: false }).Select(p => sheet.RowOf(p.Id))]) is { } nights)
@@ -123,6 +123,26 @@ internal sealed class ListReader(
 
         unread[PieceField.Quantity] = sheet.Columns.GetValueOrDefault(PieceField.Piece, sheet.FirstColumn);
         findings.Add(Catalogue.QuantityColumnMissing.At([Subject.Column(PieceField.Quantity), setting], sheet.Sheet.Name, row));
+        return null;
+    }
+
+    /// <summary>The alloy of every row of a list without a column for it, whose section lines name none either; it is asked for once, not row by row.</summary>
+    private string? AlloyOfRows(PieceSheet sheet, Dictionary<string, int> unread, List<Finding> findings)
+    {
+        if (sheet.Columns.ContainsKey(PieceField.Alloy) || unread.ContainsKey(PieceField.Alloy))
+        {
+            return null;
+        }
+
+        var (setting, row) = (Subject.Setting(SettingName.AlloyWhereNone), sheet.HeadingRow.ToString(CultureInfo.InvariantCulture));
+        if (shop.Settings.AlloyWhereNone is { } usual)
+        {
+            findings.Add(Catalogue.AlloyFromShop.At(setting, sheet.Sheet.Name, usual, row));
+            return usual;
+        }
+
+        unread[PieceField.Alloy] = sheet.Columns.GetValueOrDefault(PieceField.Piece, sheet.FirstColumn);
+        findings.Add(Catalogue.AlloyColumnMissing.At([Subject.Column(PieceField.Alloy), setting], sheet.Sheet.Name, row));
         return null;
     }
 

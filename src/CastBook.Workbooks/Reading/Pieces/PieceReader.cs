@@ -29,8 +29,8 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
     /// <summary>Reads a row.</summary>
     /// <param name="row">The row on the sheet.</param>
     /// <param name="id">The piece's id.</param>
-    /// <param name="alloyOfSection">The alloy that its section line names; missing where none does.</param>
-    public Piece Read(int row, int id, string? alloyOfSection)
+    /// <param name="alloyBesides">The alloy that its section line names, or the shop for the whole list; missing where neither does.</param>
+    public Piece Read(int row, int id, string? alloyBesides)
     {
         cells.Begin(row, id);
         var (done, leaveOut) = cells.Standing();
@@ -44,7 +44,7 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
             Weight = cells.Number(FieldLook.Mass) is { } grams ? Mass.FromGrams(grams) : null,
             PatternVolume = cells.Number(FieldLook.Volume) is { } millilitres ? Volume.FromMilliliters(millilitres) : null,
             Material = cells.Text(PieceField.Material, "material") ?? materialOfWeights,
-            Alloy = cells.Text(PieceField.Alloy, "alloy") ?? alloyOfSection,
+            Alloy = cells.Text(PieceField.Alloy, "alloy") ?? alloyBesides,
             Box = Box(),
             FinestSection = Millimetres(Finest),
             HeaviestSection = Millimetres(Heaviest),

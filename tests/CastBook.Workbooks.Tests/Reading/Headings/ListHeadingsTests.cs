@@ -127,7 +127,7 @@ public sealed class ListHeadingsTests
         using var alone = BookBuilder.Pieces(
             [null, null, null, "Stone", null], ["Piece", "Qty", "Alloy", "size", "weight (ct)"], ["Pin", 2, "Bronze", "3 mm", 0.1]);
         using var beside = BookBuilder.Pieces(
-            [null, null, "Wax", "Stone", null], ["Piece", "Qty", "weight (g)", "size", "weight (ct)"], ["Pin", 2, 1.5, "3 mm", 0.1]);
+            [null, null, "Wax", "Stone", null, null], ["Piece", "Qty", "weight (g)", "size", "weight (ct)", "Alloy"], ["Pin", 2, 1.5, "3 mm", 0.1, "Bronze"]);
 
         TestBooks.Read(alone).Findings.ShouldContain(f => f.Seen == "Column E \"weight (ct)\" may belong to \"Stone\" on its left or stand alone.");
         using var plain = BookBuilder.Pieces(

@@ -103,7 +103,7 @@ public sealed class PieceReadingTests
     [Fact]
     public void Read_UnitRowBelowTheHeadings_CountsAsTheirUnits()
     {
-        var reading = Read(["Piece", "Qty", "Pattern weight", "Length", "Width"], [null, null, "dwt", "in", "in"], ["Cuff", 1, 10, 2, 1]);
+        var reading = Read(["Piece", "Qty", "Pattern weight", "Length", "Width", "Alloy"], [null, null, "dwt", "in", "in"], ["Cuff", 1, 10, 2, 1, "Bronze"]);
 
         var piece = reading.Night.Pieces.ShouldHaveSingleItem();
         piece.Weight!.Value.Grams.ShouldBe(15.5517384, 1e-9);
@@ -315,7 +315,7 @@ public sealed class PieceReadingTests
     [Fact]
     public void Read_TwoWeightColumns_IsAStopThatNamesBoth()
     {
-        var reading = Read(["Piece", "Qty", "Pattern weight (g)", "Pattern weight (oz)"], ["Pin", 1, 2, 3]);
+        var reading = Read(["Piece", "Qty", "Pattern weight (g)", "Pattern weight (oz)", "Alloy"], ["Pin", 1, 2, 3, "Bronze"]);
 
         var finding = reading.Findings.ShouldHaveSingleItem();
         Said(finding).ShouldBe(
@@ -330,7 +330,7 @@ public sealed class PieceReadingTests
     [Fact]
     public void Read_GrainOrGramHeading_IsNotRead()
     {
-        var reading = Read(["Piece", "Qty", "Pattern weight (gr)"], ["Pin", 1, 2]);
+        var reading = Read(["Piece", "Qty", "Pattern weight (gr)", "Alloy"], ["Pin", 1, 2, "Bronze"]);
 
         reading.Findings.ShouldHaveSingleItem().Id.ShouldBe("unit-ambiguous");
         reading.Night.Pieces[0].Weight.ShouldBeNull();

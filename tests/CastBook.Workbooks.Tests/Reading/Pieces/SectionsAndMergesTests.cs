@@ -141,7 +141,7 @@ public sealed class SectionsAndMergesTests
     [InlineData("extra large")]
     public void Read_SizeOfAFinger_IsNoSizeOfThePiece(string typed)
     {
-        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size").Row("Ring", 2, 1.5, typed));
+        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size", "Alloy").Row("Ring", 2, 1.5, typed, "Bronze"));
 
         reading.Night.Pieces.ShouldHaveSingleItem().Box.ShouldBeNull();
         reading.Findings.ShouldBeEmpty();
@@ -149,13 +149,13 @@ public sealed class SectionsAndMergesTests
 
     [Fact]
     public void Read_SizesWithoutAnyUnit_SayThatTheyAreReadInMillimetres() =>
-        Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Dimensions").Row("Pin", 2, 1.5, "20 x 10 x 3")).Findings.ShouldHaveSingleItem().Seen
+        Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Dimensions", "Alloy").Row("Pin", 2, 1.5, "20 x 10 x 3", "Bronze")).Findings.ShouldHaveSingleItem().Seen
             .ShouldBe("No unit stands in \"Dimensions\"; read in millimetres.");
 
     [Fact]
     public void Read_SizesThatCannotBeRead_AreAStopWithAnExample()
     {
-        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Dimensions").Row("Pin", 2, 1.5, "20 x 1O x 3"));
+        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Dimensions", "Alloy").Row("Pin", 2, 1.5, "20 x 1O x 3", "Bronze"));
 
         reading.Night.Pieces.ShouldHaveSingleItem().Box.ShouldBeNull();
         var stop = reading.Findings.ShouldHaveSingleItem();
