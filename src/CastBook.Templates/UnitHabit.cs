@@ -6,6 +6,6 @@ public enum UnitHabit
     /// <summary>Grams, millimetres and degrees Celsius, on A4.</summary>
     Metric,
 
-    /// <summary>Pennyweights, troy ounces, inches for flasks and kilns, and degrees Fahrenheit, on Letter. Pieces are measured in millimetres all the same.</summary>
+    /// <summary>Pennyweights, troy ounces, pounds, inches and degrees Fahrenheit, on Letter. Only a test cube is measured in millimetres all the same.</summary>
     Us,
 }
