@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Templates.Words;
 using CastBook.Workbooks.Settings;
 
 namespace CastBook.Templates;
@@ -19,7 +20,7 @@ public static class SettingsSchema
     /// <summary>The schema, made of the settings and columns that CastBook knows.</summary>
     public static string Write()
     {
-        var properties = new JsonObject { ["$schema"] = Typed("string", "This schema, for editors. CastBook does not look at it.") };
+        var properties = new JsonObject { ["$schema"] = Typed("string", SchemaWords.Schema) };
         foreach (var (name, member) in Members())
         {
             properties[name] = member;
@@ -34,10 +35,10 @@ public static class SettingsSchema
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
             ["title"] = "castbook.json",
-            ["description"] = "Settings for the workbooks of a folder. What a workbook says on its own sheets wins over them.",
+            ["description"] = SchemaWords.File,
             ["type"] = "object",
             ["properties"] = properties,
-            ["patternProperties"] = new JsonObject { ["^Alloy \".+\" is$"] = Typed("string", "Which alloy is meant by a name in the list.") },
+            ["patternProperties"] = new JsonObject { ["^Alloy \".+\" is$"] = Typed("string", SchemaWords.AlloyMeant) },
             ["additionalProperties"] = false,
         };
         return schema.ToJsonString(Readable) + "\n";
@@ -45,11 +46,11 @@ public static class SettingsSchema
 
     private static IEnumerable<(string Name, JsonObject Member)> Members()
     {
-        yield return (SettingsFile.ColumnsKey, Object("More words for the headings of the list, by column.", ColumnFields().ToDictionary(f => f, _ => Texts())));
-        yield return (SettingsFile.ShopKey, Typed("string", "The shop file: a workbook whose sheets stand in for those that a book lacks. Its path, from this file."));
-        yield return (SettingsFile.SheetKey, Texts("The sheet with the list, or several, or all."));
+        yield return (SettingsFile.ColumnsKey, Object(SchemaWords.Columns, ColumnFields().ToDictionary(f => f, _ => Texts())));
+        yield return (SettingsFile.ShopKey, Typed("string", SchemaWords.Shop));
+        yield return (SettingsFile.SheetKey, Texts(SchemaWords.Sheet));
         yield return (SettingsFile.LimitsKey, Object(
-            "How much a workbook may ask of the machine.",
+            SchemaWords.Limits,
             SettingsFile.LimitNames.ToDictionary(name => name, _ => new JsonObject { ["type"] = "integer", ["minimum"] = 1 })));
     }
 
@@ -58,7 +59,7 @@ public static class SettingsSchema
 
     private static JsonObject Setting(SettingGuide setting)
     {
-        var description = setting.Unit.Length > 0 ? $"{setting.WhatFor} In {setting.Unit}." : setting.WhatFor;
+        var description = setting.Unit.Length > 0 ? SchemaWords.InUnit(setting.WhatFor, setting.Unit) : setting.WhatFor;
         if (setting.Choices.Count > 0)
         {
             return new JsonObject { ["enum"] = Array(setting.Choices), ["description"] = description };
@@ -71,11 +72,11 @@ public static class SettingsSchema
 
     private static JsonObject Typed(string type, string description) => new() { ["type"] = type, ["description"] = description };
 
-    private static JsonObject Texts(string description = "Headings, besides those that CastBook knows.") => new()
+    private static JsonObject Texts(string? description = null) => new()
     {
         ["type"] = Array(["string", "array"]),
         ["items"] = new JsonObject { ["type"] = "string" },
-        ["description"] = description,
+        ["description"] = description ?? SchemaWords.Headings,
     };
 
     private static JsonObject Object(string description, Dictionary<string, JsonObject> members) => new()

@@ -1,6 +1,7 @@
 using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
 using CastBook.Templates.Starters;
+using CastBook.Templates.Words;
 using CastBook.Templates.Writing;
 using CastBook.Workbooks.Adopting;
 using CastBook.Workbooks.Clearing;
@@ -64,7 +65,7 @@ public static class StarterBooks
         bool IsAsked(SheetSpec spec) => spec.Name is AlloysSheet.Name or MaterialsSheet.Name || open.Sheets.Contains(spec.Name)
             || (spec.Name == SettingsSheet.Name && open.Settings.Count > 0);
         BookWriter.Write(
-            new BookContent("Shop file", HowTo.Asking,
+            new BookContent(BookTitleWords.Shop, HowToWords.Asking,
             [
                 .. ShopSheets.All.Skip(1).Where(IsAsked).Select(spec => Answered(SheetUnits.Of(spec, shop), answers, shop))
                     .Select(s => s.Spec.Name == SettingsSheet.Name ? s with { Rows = [.. s.Rows.Where(row => open.Settings.Contains((string)row[0]!))] } : s),
@@ -83,10 +84,10 @@ public static class StarterBooks
     {
         var (title, specs) = kind switch
         {
-            StarterKind.Night => ("Casting night", ShopSheets.All),
-            StarterKind.List => ("Pieces to cast", [ShortPiecesSheet.Spec]),
-            StarterKind.Shop => ("Shop file", [.. ShopSheets.All.Skip(1)]),
-            _ => ("Casting results", [ResultsSheet.Spec, ResultWordsSheet.Spec]),
+            StarterKind.Night => (BookTitleWords.Night, ShopSheets.All),
+            StarterKind.List => (BookTitleWords.List, [ShortPiecesSheet.Spec]),
+            StarterKind.Shop => (BookTitleWords.Shop, [.. ShopSheets.All.Skip(1)]),
+            _ => (BookTitleWords.Results, [ResultsSheet.Spec, ResultWordsSheet.Spec]),
         };
         return new BookContent(title, HowTo.Of(kind, withExamples), [.. specs.Select(s => Sheet(s, kind, units, withExamples))]) { IsOnLetter = units == UnitHabit.Us };
     }

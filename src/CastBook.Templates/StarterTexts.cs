@@ -1,6 +1,7 @@
 using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
 using CastBook.Templates.Starters;
+using CastBook.Templates.Words;
 using CastBook.Templates.Writing;
 
 namespace CastBook.Templates;
@@ -12,7 +13,7 @@ public static class StarterTexts
     public static IReadOnlySet<string> All { get; } = new HashSet<string>(
         [
             .. Enum.GetValues<StarterKind>().SelectMany(kind => HowTo.Of(kind, withExamples: true).Concat(HowTo.Of(kind, withExamples: false))),
-            .. HowTo.Asking,
+            .. HowToWords.Asking,
             .. Rules.Messages,
             .. Sheets.Concat(Sheets.Select(s => UsUnits.Of(s, []).Spec)).Concat(Sheets.Select(s => SheetUnits.Of(s, ShopUnits.UnitedStates))).SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
             .. SettingGuide.All.Concat(SettingGuide.All.Select(g => g.In(ShopUnits.UnitedStates))).SelectMany(g => g.Choices.Append(g.Name).Append(g.WhatFor)),

@@ -1,3 +1,5 @@
+using CastBook.Templates.Words;
+
 namespace CastBook.Templates.Sheets;
 
 /// <summary>The shop's own burnout schedules.</summary>
@@ -5,16 +7,16 @@ internal static class SchedulesSheet
 {
     public const string Name = "Schedules";
 
-    public static SheetSpec Spec { get; } = new(Name, "Your own burnout schedules, a line a stage. The resin maker's schedule belongs here.",
+    public static SheetSpec Spec { get; } = new(Name, SchedulesWords.Purpose,
     [
-        new("Schedule", 22, CellKind.Words, "The schedule's name, the same on each of its lines.") { Needed = true },
-        new("For", 9, CellKind.Words, "What it burns out: wax, resin or stones. Empty: anything.") { Choices = Choices.Of("wax", "resin", "stones") },
-        new("Up to diameter (mm)", 11, CellKind.Number, "The widest flask it serves. Empty: any.") { Format = Formats.Whole },
-        new("Up to height (mm)", 10, CellKind.Number, "The highest flask it serves. Empty: any.") { Format = Formats.Whole },
-        new("Load at (°C)", 10, CellKind.Number, "Kiln temperature at which flasks go in.") { Format = Formats.Whole },
-        new("Stage", 9, CellKind.Number, "1, 2, 3 … in order.") { Format = Formats.Whole, Needed = true },
-        new("Target (°C)", 10, CellKind.Number, "Where the stage goes.") { Format = Formats.Whole, Needed = true },
-        new("Rate (°C/h)", 10, CellKind.Number, "How fast. Empty: the way there counts as part of the hold.") { Format = Formats.Whole },
-        new("Hold (h)", 9, CellKind.Number, "How long at the target.") { Format = Formats.Hundredths, Needed = true },
+        new("Schedule", 22, CellKind.Words, SchedulesWords.Schedule) { Needed = true },
+        new("For", 9, CellKind.Words, SchedulesWords.For) { Choices = Choices.Of("wax", "resin", "stones") },
+        new("Up to diameter (mm)", 11, CellKind.Number, SchedulesWords.UpToDiameter) { Format = Formats.Whole },
+        new("Up to height (mm)", 10, CellKind.Number, SchedulesWords.UpToHeight) { Format = Formats.Whole },
+        new("Load at (°C)", 10, CellKind.Number, SchedulesWords.LoadAt) { Format = Formats.Whole },
+        new("Stage", 9, CellKind.Number, SchedulesWords.Stage) { Format = Formats.Whole, Needed = true },
+        new("Target (°C)", 10, CellKind.Number, SchedulesWords.Target) { Format = Formats.Whole, Needed = true },
+        new("Rate (°C/h)", 10, CellKind.Number, SchedulesWords.Rate) { Format = Formats.Whole },
+        new("Hold (h)", 9, CellKind.Number, SchedulesWords.Hold) { Format = Formats.Hundredths, Needed = true },
     ]);
 }

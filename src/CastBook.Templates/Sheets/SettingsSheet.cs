@@ -1,4 +1,5 @@
 using CastBook.Planning.Shops;
+using CastBook.Templates.Words;
 
 namespace CastBook.Templates.Sheets;
 
@@ -13,12 +14,12 @@ internal static class SettingsSheet
     /// <summary>The ways to cast, for this sheet and for a flask that is cast another way.</summary>
     public static Choices Methods { get; } = Choices.Of([.. SettingGuide.Of(SettingName.CastingMethod).Choices]);
 
-    public static SheetSpec Spec { get; } = new(Name, "Your answers and choices. An empty value means that you have not said.",
+    public static SheetSpec Spec { get; } = new(Name, SettingsWords.Purpose,
     [
-        new("Setting", 22, CellKind.Words, "The setting's name. Leave it as it is."),
-        new("Value", 20, CellKind.Either, "Your answer."),
-        new(UnitHeading, 11, CellKind.Words, "The unit of the value."),
-        new("What it is for", 82, CellKind.Words, "What the setting does.") { Wraps = true },
+        new("Setting", 22, CellKind.Words, SettingsWords.Setting),
+        new("Value", 20, CellKind.Either, SettingsWords.Value),
+        new(UnitHeading, 11, CellKind.Words, SettingsWords.Unit),
+        new("What it is for", 82, CellKind.Words, SettingsWords.WhatFor) { Wraps = true },
     ]);
 
     /// <summary>The settings, in the order in which a shop should answer.</summary>

@@ -1,3 +1,5 @@
+using CastBook.Templates.Words;
+
 namespace CastBook.Templates.Sheets;
 
 /// <summary>The list of pieces of a book that has no other sheet.</summary>
@@ -14,13 +16,13 @@ internal static class ShortPiecesSheet
         Columns = [.. PiecesSheet.Spec.Columns.Where(c => Kept.Contains(c.Heading, StringComparer.Ordinal)).Select(WithoutSheets), Remarks],
     };
 
-    private static ShopColumn Remarks => new("Remarks", 30, CellKind.Words, "Whatever else there is to say. CastBook leaves it alone.") { Wraps = true };
+    private static ShopColumn Remarks => new("Remarks", 30, CellKind.Words, ShortPiecesWords.Remarks) { Wraps = true };
 
     // There is no sheet to choose from.
     private static ShopColumn WithoutSheets(ShopColumn column) => column.Heading switch
     {
-        "Material" => column with { Meaning = "What the pattern is made of: wax, resin, or the name you know it by.", Choices = null },
-        "Alloy" => column with { Meaning = "The metal to cast it in, such as sterling silver, 14k yellow or tin bronze.", Choices = null },
+        "Material" => column with { Meaning = ShortPiecesWords.Material, Choices = null },
+        "Alloy" => column with { Meaning = ShortPiecesWords.Alloy, Choices = null },
         _ => column,
     };
 }

@@ -1,5 +1,6 @@
 using CastBook.Planning.Shops;
 using CastBook.Templates.Sheets;
+using CastBook.Templates.Words;
 using ClosedXML.Excel;
 
 namespace CastBook.Templates.Writing;
@@ -8,16 +9,10 @@ namespace CastBook.Templates.Writing;
 internal static class Rules
 {
     private const int LongestTitle = 32;
-    private const string NotInList = "Not in the list";
-    private const string ChooseOne = "Choose one of the list.";
-    private const string NotNumber = "Not a number";
-    private const string TypeDigits = "Type digits only, such as 12.4. The unit stands in the heading.";
-    private const string NotDate = "Not a date";
-    private const string TypeDate = "Type a date, such as 4 Dec 2026.";
 
     /// <summary>What is said of a wrong entry.</summary>
     public static IReadOnlyList<string> Messages { get; } =
-        [NotInList, ChooseOne, NotNumber, TypeDigits, NotDate, TypeDate, .. ShopSheets.All.Select(s => NoSuchName(s.Name))];
+        [EntryWords.NotInList, EntryWords.ChooseOne, EntryWords.NotNumber, EntryWords.TypeDigits, EntryWords.NotDate, EntryWords.TypeDate, .. ShopSheets.All.Select(s => EntryWords.NoSuchName(s.Name))];
 
     /// <summary>The title of a message, no longer than the file format allows.</summary>
     /// <param name="title">The whole title.</param>
@@ -62,12 +57,10 @@ internal static class Rules
     private static void Choose(IXLDataValidation rule, Choices choices)
     {
         rule.List(choices.Formula, true);
-        rule.ErrorTitle = NotInList;
+        rule.ErrorTitle = EntryWords.NotInList;
         rule.ErrorStyle = choices.Sheet is null ? XLErrorStyle.Stop : XLErrorStyle.Warning;
-        rule.ErrorMessage = choices.Sheet is null ? ChooseOne : NoSuchName(choices.Sheet);
+        rule.ErrorMessage = choices.Sheet is null ? EntryWords.ChooseOne : EntryWords.NoSuchName(choices.Sheet);
     }
-
-    private static string NoSuchName(string sheet) => $"The {sheet} sheet has no such name. Add it there, or choose one of the list.";
 
     private static void Accept(IXLDataValidation rule, CellKind kind)
     {
@@ -75,11 +68,11 @@ internal static class Rules
         {
             case CellKind.Number:
                 rule.Decimal.EqualOrGreaterThan(-100_000);
-                Warn(rule, NotNumber, TypeDigits);
+                Warn(rule, EntryWords.NotNumber, EntryWords.TypeDigits);
                 break;
             case CellKind.Day:
                 rule.Date.EqualOrGreaterThan(new DateTime(2000, 1, 1));
-                Warn(rule, NotDate, TypeDate);
+                Warn(rule, EntryWords.NotDate, EntryWords.TypeDate);
                 break;
             default:
                 rule.AllowedValues = XLAllowedValues.AnyValue;

@@ -1,3 +1,4 @@
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Columns;
@@ -9,7 +10,7 @@ internal sealed class BurnoutColumn : ComputedColumn
     public override string OwnName => Reading.OwnName.Burnout;
 
     /// <inheritdoc/>
-    public override string Heading => "Burnout (h)";
+    public override string Heading => ColumnWords.Burnout;
 
     /// <inheritdoc/>
     public override double Width => 13;

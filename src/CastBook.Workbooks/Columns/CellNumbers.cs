@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Columns;
@@ -49,6 +50,6 @@ public static class CellNumbers
     public static string MixText(ShopUnits units, Mass powder, Volume water, int? mix)
     {
         ArgumentNullException.ThrowIfNull(units);
-        return units.Say(powder, water) + (mix is { } number ? string.Create(CultureInfo.InvariantCulture, $", mix {number}") : "");
+        return mix is { } number ? ColumnWords.OfMix(units.Say(powder, water), number) : units.Say(powder, water);
     }
 }

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Columns;
@@ -13,7 +14,7 @@ internal sealed class ChecksColumn : ComputedColumn
     public override string OwnName => Reading.OwnName.Checks;
 
     /// <inheritdoc/>
-    public override string Heading => "Checks";
+    public override string Heading => ColumnWords.Checks;
 
     /// <inheritdoc/>
     public override double Width => 48;

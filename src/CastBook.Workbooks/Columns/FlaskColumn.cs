@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Columns;
@@ -10,7 +11,7 @@ internal sealed class FlaskColumn : ComputedColumn
     public override string OwnName => Reading.OwnName.Flask;
 
     /// <inheritdoc/>
-    public override string Heading => "Flask";
+    public override string Heading => ColumnWords.Flask;
 
     /// <inheritdoc/>
     public override double Width => 19;

@@ -1,4 +1,5 @@
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Columns;
@@ -11,7 +12,7 @@ internal sealed class MetalColumn(WrittenMass unit) : MassColumn(unit)
     public override string OwnName => Reading.OwnName.Metal;
 
     /// <inheritdoc/>
-    public override string Words => "Metal";
+    public override string Words => ColumnWords.Metal;
 
     /// <inheritdoc/>
     public override double Width => 12;

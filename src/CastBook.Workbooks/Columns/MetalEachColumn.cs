@@ -1,4 +1,5 @@
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Columns;
@@ -11,7 +12,7 @@ internal sealed class MetalEachColumn(WrittenMass unit) : MassColumn(unit)
     public override string OwnName => Reading.OwnName.MetalEach;
 
     /// <inheritdoc/>
-    public override string Words => "Metal each";
+    public override string Words => ColumnWords.MetalEach;
 
     /// <inheritdoc/>
     public override double Width => 15;

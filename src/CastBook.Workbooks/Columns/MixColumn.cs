@@ -1,4 +1,5 @@
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Columns;
@@ -11,7 +12,7 @@ internal sealed class MixColumn(ShopUnits units) : ComputedColumn
     public override string OwnName => Reading.OwnName.Mix;
 
     /// <inheritdoc/>
-    public override string Heading => "Mix";
+    public override string Heading => ColumnWords.Mix;
 
     /// <inheritdoc/>
     public override double Width => 24;
@@ -22,7 +23,7 @@ internal sealed class MixColumn(ShopUnits units) : ComputedColumn
         var shares = line.Plan.Flasks;
         if (shares.Count > 1)
         {
-            return CellValue.Of("see Night plan");
+            return CellValue.Of(ColumnWords.SeveralFlasks);
         }
 
         // A tree that is under way without a known size has a letter and no numbers.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading;
 
@@ -23,7 +24,7 @@ internal static class RowNumbers
 
             if (spans++ == MostSpans)
             {
-                return text.Append(CultureInfo.InvariantCulture, $" and {rows.Count - at} more").ToString();
+                return text.Append(PlaceWords.More(rows.Count - at)).ToString();
             }
 
             text.Append(text.Length == 0 ? "" : ", ").Append(CultureInfo.InvariantCulture, $"{rows[at]}");

@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Words;
+using CastBook.Workbooks.Writing;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Reports;
@@ -30,7 +31,7 @@ public static class KilnLogText
 
         foreach (var finding in burnout.Findings)
         {
-            yield return $"{Word(finding.Severity),-6}{string.Join(' ', new[] { finding.Seen, finding.Why, finding.Remedy }.Where(s => s.Length > 0))}";
+            yield return $"{MarkRules.WordOf(finding.Severity),-6}{string.Join(' ', new[] { finding.Seen, finding.Why, finding.Remedy }.Where(s => s.Length > 0))}";
         }
 
         if (burnout.Findings.All(f => f.Severity == Severity.Note))
@@ -52,6 +53,4 @@ public static class KilnLogText
         var (one, other) = (core.Slow.DegreesCelsius, core.Fast.DegreesCelsius);
         return KilnLogLines.Between(unit.Number(Math.Min(one, other)), unit.Say(Math.Max(one, other)));
     }
-
-    private static string Word(Severity severity) => severity switch { Severity.Stop => "stop", Severity.Check => "check", _ => "note" };
 }

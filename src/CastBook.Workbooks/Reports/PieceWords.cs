@@ -1,5 +1,5 @@
 using CastBook.Planning.Findings;
-using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reports;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -13,17 +14,16 @@ internal static class ChecksSheet
 
     private const int HeadingRow = 3;
 
-    private static readonly string[] Headings = ["", "Where", "What was seen", "Why it matters", "What to type or do", "id"];
-
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
-        var sheet = new OwnedSheet("Checks") { Landscape = true, HeadingRow = HeadingRow, HiddenColumns = [RecordColumn], Widths = [10, 38, 46, 40, 44, 24] };
+        var sheet = new OwnedSheet(ChecksSheetWords.Sheet) { Landscape = true, HeadingRow = HeadingRow, HiddenColumns = [RecordColumn], Widths = [10, 38, 46, 40, 44, 24] };
         sheet.Set(1, 1, RowCounts.Of(context.Plan, context.Findings), Look.Title);
-        for (var column = 1; column <= Headings.Length; column++)
+        var headings = ChecksSheetWords.Headings;
+        for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, Headings[column - 1], column == 1 ? Look.FirstHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : Look.Heading);
         }
 
         var row = HeadingRow;
@@ -70,8 +70,8 @@ internal static class RowCounts
         int Rows(params PieceStatus[] statuses) => plan.Pieces.Count(p => statuses.Contains(p.Status));
         var words = new List<string>
         {
-            Say(plan.Pieces.Count, plan.Pieces.Count == 1 ? "row read" : "rows read"),
-            Say(Rows(PieceStatus.Planned), "planned"),
+            Say(plan.Pieces.Count, ChecksSheetWords.RowsRead(plan.Pieces.Count)),
+            Say(Rows(PieceStatus.Planned), ChecksSheetWords.Planned),
         };
         void Add(int count, string what)
         {
@@ -81,11 +81,11 @@ internal static class RowCounts
             }
         }
 
-        Add(Rows(PieceStatus.PartlyPlanned), "planned in part");
-        Add(Rows(PieceStatus.NotPlanned), "not planned");
-        Add(Rows(PieceStatus.LeftOut), "left out on purpose");
-        Add(Rows(PieceStatus.OtherNight), "of other nights");
-        Add(Rows(PieceStatus.Done), "done");
+        Add(Rows(PieceStatus.PartlyPlanned), ChecksSheetWords.PlannedInPart);
+        Add(Rows(PieceStatus.NotPlanned), ChecksSheetWords.NotPlanned);
+        Add(Rows(PieceStatus.LeftOut), ChecksSheetWords.LeftOut);
+        Add(Rows(PieceStatus.OtherNight), ChecksSheetWords.OfOtherNights);
+        Add(Rows(PieceStatus.Done), ChecksSheetWords.Done);
         return $"{string.Join(", ", words)}; {Severities(findings)}";
     }
 

@@ -4,6 +4,7 @@ using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -12,19 +13,10 @@ namespace CastBook.Workbooks.Sheets;
 /// <summary>The night hour by hour: what to do when, what runs by itself, with a box to tick.</summary>
 internal static class ClockSheet
 {
-    /// <summary>The heading of the column that tells which line is which.</summary>
-    public const string KeyHeading = "Step";
-
-    /// <summary>The column of that heading.</summary>
+    /// <summary>The column that tells which line is which.</summary>
     public const int KeyColumn = 4;
 
-    /// <summary>The heading of the column in which the shop types when a step was done.</summary>
-    public const string DoneHeading = "Done at";
-
-    /// <summary>What stands before the cell in which the shop types what hour it is.</summary>
-    public const string NowLabel = "If you are late, type the hour it is now:";
-
-    /// <summary>The column of that cell.</summary>
+    /// <summary>The column of the cell in which the shop types what hour it is.</summary>
     public const int NowColumn = KeyColumn + 1;
 
     /// <summary>Smaller numbers are hours, 22, and no days.</summary>
@@ -40,15 +32,13 @@ internal static class ClockSheet
     private const int NowRow = 3;
     private const int HeadingRow = 4;
 
-    private static readonly Look SmallTime = Look.Text with { Horizontal = "right" };
-
-    private static readonly string[] Headings = ["Day", "From", "Until", KeyHeading, DoneHeading, "Remarks"];
+    private static readonly Look SmallTime = Look.Text with { Horizontal = Look.Right };
 
     /// <summary>How a time looks that somebody must keep.</summary>
-    public static Look BigTime { get; } = Look.Strong with { Size = 14, Horizontal = "right" };
+    public static Look BigTime { get; } = Look.Strong with { Size = 14, Horizontal = Look.Right };
 
     /// <summary>The headings of the cells that are the shop's.</summary>
-    public static IReadOnlyCollection<string> ShopHeadings { get; } = [DoneHeading, "Remarks"];
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = [ClockSheetWords.DoneAt, ClockSheetWords.Remarks];
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
@@ -56,15 +46,19 @@ internal static class ClockSheet
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
         var staffed = context.Plan.Clock?.Steps.Any(s => s.TwoPeople || s.Watched) == true;
-        string[] headings = staffed ? [.. Headings[..^1], "Who", Headings[^1]] : Headings;
-        var sheet = new OwnedSheet("Clock") { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 11, .. staffed ? [13.0] : (double[])[], 20] };
-        sheet.Set(1, 1, $"Clock: {context.BookName}", Look.Title);
+        string[] headings =
+        [
+            ClockSheetWords.Day, ClockSheetWords.From, ClockSheetWords.Until, ClockSheetWords.Step, ClockSheetWords.DoneAt,
+            .. staffed ? [ClockSheetWords.Who] : (string[])[], ClockSheetWords.Remarks,
+        ];
+        var sheet = new OwnedSheet(ClockSheetWords.Sheet) { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 11, .. staffed ? [13.0] : (double[])[], 20] };
+        sheet.Set(1, 1, ClockSheetWords.Title(context.BookName), Look.Title);
         var clock = context.Plan.Clock;
         sheet.Set(2, 1, Under(clock), Look.Small);
         if (clock?.Start is not null)
         {
-            sheet.Set(NowRow, KeyColumn, NowLabel, Look.Small with { Horizontal = "right" });
-            var now = kept.Of(NowLabel, KeptCells.AboveHeadings);
+            sheet.Set(NowRow, KeyColumn, ClockSheetWords.HourItIsNow, Look.Small with { Horizontal = Look.Right });
+            var now = kept.Of(ClockSheetWords.HourItIsNow, KeptCells.AboveHeadings);
             sheet.Set(NowRow, NowColumn, now, Hour(now));
         }
 
@@ -88,10 +82,10 @@ internal static class ClockSheet
             WriteStep(sheet, row, context, step, shown == day ? null : shown, kept);
             if (staffed)
             {
-                sheet.Set(row, headings.Length - 1, step.TwoPeople ? "two people" : step.Watched ? "stay with it" : null, Look.Strong);
+                sheet.Set(row, headings.Length - 1, step.TwoPeople ? ClockSheetWords.TwoPeople : step.Watched ? ClockSheetWords.StayWithIt : null, Look.Strong);
             }
 
-            sheet.Set(row, headings.Length, Kept(kept, step, Headings[^1]), Look.Box with { Wrap = true });
+            sheet.Set(row, headings.Length, Kept(kept, step, ClockSheetWords.Remarks), Look.Box with { Wrap = true });
             var subject = new Subject(SubjectKind.Step, place.ToString(CultureInfo.InvariantCulture));
             sheet.Answer(row, 2, subject, AnswerField.StepBegins);
             sheet.Answer(row, 3, subject, AnswerField.StepEnds);
@@ -99,7 +93,7 @@ internal static class ClockSheet
         }
 
         row++;
-        foreach (var line in Lines(clock))
+        foreach (var line in clock is null ? [] : ClockSheetWords.Lines)
         {
             sheet.Set(++row, 1, line, Look.Small);
         }
@@ -110,13 +104,10 @@ internal static class ClockSheet
 
     private static string Under(NightClock? clock) => clock switch
     {
-        null => "Nothing is planned.",
-        { Start: null } => "Hours and minutes count from the first step. For times of day type \"Start at\" or \"Pour at\" on the Shop sheet, such as 2026-11-25 20:00.",
-        _ => $"{Loads(clock)}; {CellNumbers.HoursText(clock.Takes)} from the first step to the last. Bold lines need hands, the others run by themselves.",
+        null => ClockSheetWords.NothingIsPlanned,
+        { Start: null } => ClockSheetWords.CountsFromFirstStep,
+        _ => ClockSheetWords.Takes(clock.Loads.Count, CellNumbers.HoursText(clock.Takes)),
     };
-
-    private static string Loads(NightClock clock) =>
-        string.Create(CultureInfo.InvariantCulture, $"{clock.Loads.Count} kiln {(clock.Loads.Count == 1 ? "load" : "loads")}");
 
     // The minutes within a mix stand on the Mixes sheet.
     private static bool IsShown(ClockStep step) => step.Kind is not (ClockStepKind.BowlVacuum or ClockStepKind.FlaskVacuum or ClockStepKind.CleanUp);
@@ -128,7 +119,7 @@ internal static class ClockSheet
         sheet.Set(row, 2, ClockWords.Time(clock, step.Begins), step.Hands ? BigTime with { Size = 12 } : SmallTime);
         sheet.Set(row, 3, step.Takes.Minutes < 1 ? null : ClockWords.Time(clock, step.Ends), SmallTime);
         sheet.Set(row, 4, words, step.Hands ? Look.Strong : Look.Text);
-        var done = Kept(kept, step, DoneHeading);
+        var done = Kept(kept, step, ClockSheetWords.DoneAt);
         sheet.Set(row, 5, done, Hour(done));
         if (step.IsOutside)
         {
@@ -143,7 +134,7 @@ internal static class ClockSheet
     // What was typed as a date of the spreadsheet is kept as one.
     private static Look Hour(CellValue typed) => Look.Box with
     {
-        Horizontal = "center",
+        Horizontal = Look.Centre,
         NumberFormat = typed.Number switch { < 1 => "hh:mm", > EarliestDay => "d mmm hh:mm", _ => null },
     };
 
@@ -151,17 +142,4 @@ internal static class ClockSheet
     /// <param name="clock">The clock.</param>
     /// <param name="after">The time, from the first step on.</param>
     public static string? DayAndTime(NightClock? clock, Duration? after) => after is { } known ? clock?.Shown(known)?.ToString("ddd HH:mm", CultureInfo.InvariantCulture) : null;
-
-    private static IEnumerable<string> Lines(NightClock? clock)
-    {
-        if (clock is null)
-        {
-            yield break;
-        }
-
-        yield return "Minutes of work are the Shop sheet's, or usual ones. Set, burnout and holds are never shortened: when you are late, all that follows is later.";
-        yield return "Hottest flasks are poured first; then the kiln is lowered and held, so that the next moulds have its temperature to their core.";
-        yield return "\"Done at\" is yours: type when a step was done, such as 22:40, and fill again; the rest of the night follows from it.";
-        yield return "A mould that is burnt out is white; grey or black is not. A burnout that was broken off is begun again.";
-    }
 }

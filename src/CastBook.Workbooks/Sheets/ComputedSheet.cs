@@ -4,6 +4,7 @@ using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Pieces;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -13,7 +14,6 @@ internal static class ComputedSheet
 {
     private const int HeadingRow = 3;
     private const int SheetColumn = 3;
-    private const string SheetHeading = "Sheet";
 
     /// <summary>The rows with the flasks that the last plan put them in, as a Flask column beside the list would tell.</summary>
     /// <param name="reading">The book as read.</param>
@@ -30,7 +30,7 @@ internal static class ComputedSheet
         // The row it had, if the same piece still stands there; the list may have been sorted since, so else the only one of that name.
         var found = new Dictionary<int, string>();
         var named = pieces.ToLookup(p => p.Name, StringComparer.Ordinal);
-        var ofSeveral = ColumnOf(standing, SheetHeading) == SheetColumn;
+        var ofSeveral = ColumnOf(standing, ComputedSheetWords.Sheet) == SheetColumn;
         foreach (var row in standing.Rows.Where(r => r > HeadingRow))
         {
             var sheet = ofSeveral ? standing.Cell(row, SheetColumn).Text : null;
@@ -56,19 +56,18 @@ internal static class ComputedSheet
         var shown = lists.Where(l => l.Elsewhere.Count > 0).ToList();
         var columns = ComputedColumns.All(units).Where(c => shown.Exists(l => l.Elsewhere.Any(e => e.OwnName == c.OwnName))).ToList();
         var ofSeveral = lists.Count > 1;
-        var sheet = new OwnedSheet("Computed")
+        var sheet = new OwnedSheet(ComputedSheetWords.Name)
         {
             HeadingRow = HeadingRow,
             Landscape = true,
             Widths = [8, 30, .. ofSeveral ? [16.0] : (double[])[], .. columns.Select(c => c.Width)],
         };
-        var names = string.Join(" and ", shown.Select(l => l.List.Sheet.Name));
-        sheet.Set(1, 1, $"Computed values of the {(shown.Count == 1 ? "list" : "lists")} on {names}", Look.Title);
-        sheet.Set(HeadingRow, 1, "Row", Look.Heading);
-        sheet.Set(HeadingRow, 2, "Piece", Look.Heading);
+        sheet.Set(1, 1, ComputedSheetWords.Title([.. shown.Select(l => l.List.Sheet.Name)]), Look.Title);
+        sheet.Set(HeadingRow, 1, ComputedSheetWords.Row, Look.Heading);
+        sheet.Set(HeadingRow, 2, ComputedSheetWords.Piece, Look.Heading);
         if (ofSeveral)
         {
-            sheet.Set(HeadingRow, SheetColumn, SheetHeading, Look.Heading);
+            sheet.Set(HeadingRow, SheetColumn, ComputedSheetWords.Sheet, Look.Heading);
         }
 
         var first = ofSeveral ? SheetColumn + 1 : SheetColumn;

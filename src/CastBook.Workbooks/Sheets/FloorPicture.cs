@@ -1,6 +1,6 @@
-using System.Globalization;
 using CastBook.Planning.Clock;
 using CastBook.Workbooks.Drawing;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Sheets;
@@ -27,7 +27,7 @@ internal static class FloorPicture
         [
             new(floor.IsRound ? ShapeKind.Ellipse : ShapeKind.Box, middleX - (width / 2 * scale), Margin, width * scale, depth * scale) { OutlinePoints = 1.5 },
             Shape.Line(middleX - (width / 4 * scale), door + 1, middleX + (width / 4 * scale), door + 1) with { Outline = Quiet, OutlinePoints = 2 },
-            Shape.Words(middleX, door + 3, "door", 8),
+            Shape.Words(middleX, door + 3, FloorsSheetWords.Door, 8),
         ];
         for (var i = 0; i < load.Flasks.Count; i++)
         {
@@ -37,10 +37,7 @@ internal static class FloorPicture
             shapes.Add(Shape.Words(x, y, load.Flasks[i], Math.Min(LargestLetter, Math.Max(6, across))));
         }
 
-        return new Picture(
-            string.Create(CultureInfo.InvariantCulture, $"floor of load {load.Number}"),
-            string.Create(CultureInfo.InvariantCulture, $"Load {load.Number} on the floor of the kiln from above, the door below: flasks {string.Join(' ', load.Flasks)}."),
-            frame, shapes);
+        return new Picture(FloorsSheetWords.Picture(load.Number), FloorsSheetWords.PictureTells(load.Number, load.Flasks), frame, shapes);
     }
 
     /// <summary>How far the middle of a flask is from the left wall and from the front; of a round floor from lines that touch it there.</summary>

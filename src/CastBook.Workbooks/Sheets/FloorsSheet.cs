@@ -1,6 +1,6 @@
-using System.Globalization;
 using CastBook.Planning.Clock;
 using CastBook.Workbooks.Drawing;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -27,9 +27,9 @@ internal static class FloorsSheet
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
-        var sheet = new OwnedSheet("Floors") { Widths = [46, 46], OnePage = true };
-        sheet.Set(1, 1, $"Floors: {context.BookName}", Look.Title);
-        sheet.Set(2, 1, "Where each flask stands in each load, from above with the door below, with the gaps of the plan between them and to the wall.", Look.Small);
+        var sheet = new OwnedSheet(FloorsSheetWords.Sheet) { Widths = [46, 46], OnePage = true };
+        sheet.Set(1, 1, FloorsSheetWords.Title(context.BookName), Look.Title);
+        sheet.Set(2, 1, FloorsSheetWords.Under, Look.Small);
         var loads = context.Plan.Clock?.Loads.Where(IsKnown).ToList() ?? [];
         for (var i = 0; i < loads.Count; i += 2)
         {
@@ -46,8 +46,7 @@ internal static class FloorsSheet
     // Says how long the words under it are.
     private static int Draw(OwnedSheet sheet, int row, int column, KilnLoad load, SheetContext context)
     {
-        var kiln = load.Kiln.Length == 0 ? "" : $", {load.Kiln}";
-        sheet.Set(row, column, $"Load {load.Number.ToString(CultureInfo.InvariantCulture)}{kiln}", Look.Strong);
+        sheet.Set(row, column, FloorsSheetWords.Load(load.Number, load.Kiln), Look.Strong);
         for (var i = 1; i <= PictureRows; i++)
         {
             sheet.Height(row + i, RowPoints);
@@ -62,8 +61,8 @@ internal static class FloorsSheet
     private static string Places(KilnLoad load, SheetContext context)
     {
         var unit = context.Units.Length;
-        var middles = load.Flasks.Select((letter, i) => FloorPicture.Middle(load, i) is var (left, front) ? $"{letter} {In(left)} and {In(front)}" : "");
-        return $"Middles, {unit.Name} from the {(load.Floor!.IsRound ? "left side and the front" : "left wall and the front")}: {string.Join("; ", middles)}.";
+        var middles = load.Flasks.Select((letter, i) => FloorPicture.Middle(load, i) is var (left, front) ? FloorsSheetWords.Middle(letter, In(left), In(front)) : "");
+        return FloorsSheetWords.Middles(unit.Name, load.Floor!.IsRound, middles);
 
         string In(Length length) => unit.OnTheTree(length);
     }

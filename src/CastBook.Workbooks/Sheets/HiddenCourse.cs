@@ -68,12 +68,13 @@ internal sealed class HiddenCourse
     /// <param name="column">The column of its numbers.</param>
     /// <param name="color">Its colour.</param>
     /// <param name="thickness">Its thickness in points.</param>
-    public ChartLine Line(string name, int column, string color, double thickness) =>
+    /// <param name="dashed">Whether it is dashed.</param>
+    public ChartLine Line(string name, int column, string color, double thickness, bool dashed = false) =>
         new(name, new CellRange(firstRow, 2, LastRow, 2), new CellRange(firstRow, column, LastRow, column), [.. numbers.Select(n => (n[0], n[column - 2]))])
         {
             Color = color,
             Thickness = thickness,
-            Dashed = name.EndsWith("slow case", StringComparison.Ordinal),
+            Dashed = dashed,
         };
 
     private static double[] Numbers(KilnMoment moment, WrittenTemperature unit) =>

@@ -1,4 +1,5 @@
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -17,11 +18,12 @@ internal sealed class KeptCells
     /// <summary>Reads the shop's cells from the sheet as it stands.</summary>
     /// <param name="grid">The sheet as it stands.</param>
     /// <param name="headings">The headings of the shop's columns.</param>
-    /// <param name="keyHeading">The heading of the column that tells the lines apart.</param>
+    /// <param name="keyHeading">The heading of the column that tells the lines apart; missing where it is that of the flasks.</param>
     /// <param name="keyColumn">That column.</param>
-    public static KeptCells Read(SheetGrid grid, IReadOnlyCollection<string> headings, string keyHeading = "Flask", int keyColumn = 1)
+    public static KeptCells Read(SheetGrid grid, IReadOnlyCollection<string> headings, string? keyHeading = null, int keyColumn = 1)
     {
         var kept = new KeptCells();
+        keyHeading ??= ColumnWords.Flask;
         var heading = grid.Rows.Take(12).FirstOrDefault(row => grid.Cell(row, keyColumn).Text == keyHeading);
         if (heading == 0)
         {

@@ -6,6 +6,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -23,18 +24,8 @@ internal static class KilnSheet
 
     // In degrees Celsius; less is the reading of a display itself.
     private const double LeastWorthSaying = 1;
-    private const int FirstCore = 9;
     private const string Quiet = "8A97A0";
     private const string Measured = "B3541E";
-
-    private static readonly string[] Headings =
-        ["Stage", "Target (°C)", "Target (°F)", "Rate (°C/h)", "Rate (°F/h)", "Hold (h:min)", "From", "Until", "Core then, slow", "Core then, fast", "Core there after, slow (h:min)", "Core there after, fast (h:min)"];
-
-    private static string[] CourseHeadings(WrittenTemperature unit) => ["Load", .. Numbers(unit)];
-
-    private static string[] LogHeadings(WrittenTemperature unit) => ["Log of load", .. Numbers(unit)];
-
-    private static string[] Numbers(WrittenTemperature unit) => ["Hours", $"Kiln ({unit.Name})", $"Core, slow ({unit.Name})", $"Core, fast ({unit.Name})"];
 
     private static readonly string[] StageAnswers =
     [
@@ -44,17 +35,17 @@ internal static class KilnSheet
 
     private static readonly string[] CourseAnswers = [AnswerField.CourseHours, AnswerField.CourseKiln, AnswerField.CoreSlow, AnswerField.CoreFast];
 
-    private static readonly Look Hold = Look.Strong with { Size = 14, Horizontal = "right" };
-    private static readonly Look Time = Look.Text with { Horizontal = "right" };
+    private static readonly Look Hold = Look.Strong with { Size = 14, Horizontal = Look.Right };
+    private static readonly Look Time = Look.Text with { Horizontal = Look.Right };
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
-        var sheet = new OwnedSheet("Kiln") { Widths = [8, 11, 11, 10, 10, 12, 16, 16, 11, 11, 13, 13] };
-        sheet.Set(1, 1, $"Kiln: {context.BookName}", Look.Title);
-        sheet.Set(2, 1, "One schedule a load, that of its most demanding flask. Where no rate stands, the way up is inside the hold; falls take the time the kiln takes.", Look.Small);
-        sheet.Set(3, 1, "Hours to the first pour count the fall and holds that are longer for the core; they are the \"Burnout (h)\" of each piece in the load.", Look.Small);
+        var sheet = new OwnedSheet(KilnSheetWords.Sheet) { Widths = [8, 11, 11, 10, 10, 12, 16, 16, 11, 11, 13, 13] };
+        sheet.Set(1, 1, KilnSheetWords.Title(context.BookName), Look.Title);
+        sheet.Set(2, 1, KilnSheetWords.Under[0], Look.Small);
+        sheet.Set(3, 1, KilnSheetWords.Under[1], Look.Small);
         if (context.Plan.Clock is not { } clock)
         {
             return sheet;
@@ -81,13 +72,14 @@ internal static class KilnSheet
 
     private static int WriteLoad(OwnedSheet sheet, int row, NightClock clock, KilnLoad load, WrittenTemperature unit)
     {
-        var kiln = load.Kiln.Length == 0 ? "" : $"{load.Kiln}, ";
-        var title = $"Load {load.Number.ToString(CultureInfo.InvariantCulture)}: {kiln}flasks {string.Join(' ', load.Flasks)}, \"{load.Schedule.Name}\", {CellNumbers.HoursText(load.Takes)} to the first pour{Next(load)}";
+        var nextAfter = load.FreeAfter is { } free ? CellNumbers.HoursText(free) : null;
+        var title = KilnSheetWords.Load(load.Number, load.Kiln, load.Flasks, load.Schedule.Name, CellNumbers.HoursText(load.Takes), nextAfter);
         sheet.Set(row, 1, title, Look.Strong with { Wrap = false, Border = Line.None });
         row++;
-        for (var column = 1; column <= Headings.Length; column++)
+        var headings = KilnSheetWords.Headings(unit.Name);
+        for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(row, column, Headings[column - 1] + (column is FirstCore or FirstCore + 1 ? $" ({unit.Name})" : ""), column == 1 ? Look.FirstHeading : Look.NumberHeading);
+            sheet.Set(row, column, headings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
         }
 
         sheet.Height(row, 45);
@@ -114,12 +106,12 @@ internal static class KilnSheet
 
         foreach (var mould in load.Heat.Moulds.Skip(1))
         {
-            sheet.Set(++row, 1, $"{(mould.Flasks.Count == 1 ? "Flask" : "Flasks")} {string.Join(' ', mould.Flasks)} ({mould.Size}) {(mould.Flasks.Count == 1 ? "follows" : "follow")} sooner. Core there after, slow and fast: {Arrivals(mould)}.", Look.Text with { Wrap = false, Border = Line.None });
+            sheet.Set(++row, 1, KilnSheetWords.FollowsSooner(mould.Flasks, mould.Size, Arrivals(mould)), Look.Text with { Wrap = false, Border = Line.None });
         }
 
         if (load.Pours.FirstOrDefault(p => p.Temperature is null) is { } unknown)
         {
-            sheet.Set(++row, 1, $"The flask temperature of {string.Join(' ', unknown.Flasks)} is not known: what the last stage says is the schedule's, and nothing to pour at.", Look.Strong with { Wrap = false, Border = Line.None });
+            sheet.Set(++row, 1, KilnSheetWords.FlaskTemperatureUnknown(unknown.Flasks), Look.Strong with { Wrap = false, Border = Line.None });
         }
 
         if (load.ReadsHighBy is { } high && Math.Abs(high.DegreesCelsius) >= LeastWorthSaying)
@@ -134,9 +126,8 @@ internal static class KilnSheet
     private static string DisplayReadsOff(KilnLoad load, TemperatureDelta high, WrittenTemperature unit)
     {
         var top = Temperature.FromDegreesCelsius(load.Schedule.Stages.Max(s => s.Target.DegreesCelsius));
-        var (reads, set) = high.DegreesCelsius > 0 ? ("high", "higher") : ("low", "lower");
-        var degrees = unit.SayDegrees(Math.Abs(high.DegreesCelsius));
-        return $"{load.Kiln} reads {degrees} {reads}: set its controller {degrees} {set} than each target here, {unit.Say(top + high)} for {unit.Say(top)}.";
+        var (degrees, set, target) = (unit.SayDegrees(Math.Abs(high.DegreesCelsius)), unit.Say(top + high), unit.Say(top));
+        return high.DegreesCelsius > 0 ? KilnSheetWords.ReadsHigh(load.Kiln, degrees, set, target) : KilnSheetWords.ReadsLow(load.Kiln, degrees, set, target);
     }
 
     private static void WriteStage(OwnedSheet sheet, int row, int number, NightClock clock, ClockStep step)
@@ -150,15 +141,10 @@ internal static class KilnSheet
         sheet.Set(row, 8, At(clock, step.Ends), Time);
     }
 
-    private static string Next(KilnLoad load) => load.FreeAfter is { } free ? $", next load after {CellNumbers.HoursText(free)}" : "";
+    private static string Arrivals(MouldHeat mould) => string.Join("; ", mould.Arrivals.Select(
+        (a, i) => a.Slow is null && a.Fast is null ? KilnSheetWords.StageNotYet(i + 1) : KilnSheetWords.StageArrives(i + 1, Arrives(a.Slow), Arrives(a.Fast))));
 
-    private static string Arrivals(MouldHeat mould)
-    {
-        var stages = mould.Arrivals.Select((a, i) => string.Create(CultureInfo.InvariantCulture, $"stage {i + 1} ") + (a.Slow is null && a.Fast is null ? "not yet" : $"{Arrives(a.Slow)} and {Arrives(a.Fast)}"));
-        return string.Join("; ", stages);
-    }
-
-    private static string Arrives(Duration? after) => after is { } known ? HoursAndMinutes(known) : "not yet";
+    private static string Arrives(Duration? after) => after is { } known ? HoursAndMinutes(known) : KilnSheetWords.NotYet;
 
     private static string At(NightClock clock, Duration after) =>
         clock.Shown(after) is { } shown ? shown.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture) : ClockWords.Time(clock, after);
@@ -174,32 +160,37 @@ internal static class KilnSheet
         if (clock.Loads is [var load, ..])
         {
             var open = load.Heat.InTheOpen;
-            sheet.Set(++row, 1, string.Create(CultureInfo.InvariantCulture, $"Outside the kiln a mould loses by estimate {unit.Degrees(open.Slow.DegreesCelsius)} to {unit.SayDegrees(open.Fast.DegreesCelsius)} in its first minute, {open.Depth.Millimeters:0} mm below its face where the outermost pieces begin, and nothing yet in its middle: pour at once."), Look.Small);
-            sheet.Set(++row, 1, $"\"Core there\" is when the middle of the slowest mould is within {unit.SayDegrees(load.Heat.ToleranceDegrees)} of the kiln, from the begin of the stage on; \"Core tolerance\" on the Shop sheet changes it.", Look.Small);
+            sheet.Set(++row, 1, KilnSheetWords.InTheOpen(unit.Degrees(open.Slow.DegreesCelsius), unit.SayDegrees(open.Fast.DegreesCelsius), open.Depth.Millimeters), Look.Small);
+            sheet.Set(++row, 1, KilnSheetWords.CoreIsThere(unit.SayDegrees(load.Heat.ToleranceDegrees)), Look.Small);
         }
 
-        sheet.Set(++row, 1, "The core is an estimate for the middle of the slowest mould of the load, between a slow and a fast case. Drying is not in it: a wet mould stays", Look.Small);
-        sheet.Set(++row, 1, $"near {unit.Say(100)} until its water has gone, which is what the first hold is for. A hold may be lengthened for the core and is never shortened.", Look.Small);
+        foreach (var line in KilnSheetWords.CoreIsAnEstimate(unit.Say(100)))
+        {
+            sheet.Set(++row, 1, line, Look.Small);
+        }
+
         return row + 1;
     }
 
     private static int WriteChart(OwnedSheet sheet, int row, int at, NightClock clock, KilnLoad load, WrittenTemperature unit)
     {
-        var course = new HiddenCourse(sheet, row + 1, load, CourseHeadings(unit), CourseAnswers, load.Heat.Course, unit);
-        var lines = new List<ChartLine> { course.Line("core, slow case", 4, Quiet, 1.5), course.Line("core, fast case", 5, Quiet, 1.5), course.Line("kiln", 3, Shape.Ink, 2.25) };
+        var course = new HiddenCourse(sheet, row + 1, load, KilnSheetWords.CourseHeadings(unit.Name), CourseAnswers, load.Heat.Course, unit);
+        var lines = new List<ChartLine>
+        {
+            course.Line(KilnSheetWords.CoreSlow, 4, Quiet, 1.5, dashed: true), course.Line(KilnSheetWords.CoreFast, 5, Quiet, 1.5), course.Line(KilnSheetWords.Kiln, 3, Shape.Ink, 2.25),
+        };
         row = course.LastRow + 1;
         if (clock.Logged is { } logged && logged.Load.Number == load.Number)
         {
-            var measured = new HiddenCourse(sheet, row + 1, load, LogHeadings(unit), [], HiddenCourse.Thinned(logged.Course), unit);
-            lines.AddRange(measured.Line("core by the log, slow case", 4, Measured, 1.5), measured.Line("kiln by its log", 3, Measured, 2.25));
+            var measured = new HiddenCourse(sheet, row + 1, load, KilnSheetWords.LogHeadings(unit.Name), [], HiddenCourse.Thinned(logged.Course), unit);
+            lines.AddRange(measured.Line(KilnSheetWords.CoreByLog, 4, Measured, 1.5, dashed: true), measured.Line(KilnSheetWords.KilnByLog, 3, Measured, 2.25));
             row = measured.LastRow + 1;
         }
 
         var number = load.Number.ToString(CultureInfo.InvariantCulture);
-        var title = $"Load {number}: kiln, and the core of flask {load.Heat.Flask}";
         sheet.Drawing.Add(new Chart(
-            $"load{number}", $"Kiln temperature of load {number} and the core of flask {load.Heat.Flask} over the hours from loading.",
-            new Frame(at, 1, ChartWidthMm, ChartHeightMm), title, "hours from loading", unit.Name, lines));
+            $"load{number}", KilnSheetWords.ChartTells(load.Number, load.Heat.Flask), new Frame(at, 1, ChartWidthMm, ChartHeightMm),
+            KilnSheetWords.Chart(load.Number, load.Heat.Flask), KilnSheetWords.HoursFromLoading, unit.Name, lines));
         return row;
     }
 }

@@ -2,6 +2,7 @@ using CastBook.Planning;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -20,16 +21,13 @@ internal static class MetalSheet
 
     private static readonly string[] FlaskAnswers = [AnswerField.Charge, AnswerField.Fresh, AnswerField.Remelt];
 
-    private static string[] FlaskHeadings(WrittenMass unit) =>
-        ["Flask", "Alloy", $"Charge ({unit.Name})", $"Fresh ({unit.Name})", $"Re-melt ({unit.Name})", "Made up from"];
-
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
-        var sheet = new OwnedSheet("Metal") { Landscape = true, HeadingRow = HeadingRow, Widths = [22, 22, 12, 12, 12, 12, 12, 12, 12] };
-        sheet.Set(1, 1, $"Metal: {context.BookName}", Look.Title);
-        sheet.Set(2, 1, "Re-melt is used up first, as far as the least share of fresh metal allows. Trees that are under way get metal first, then pieces that are due.", Look.Small);
+        var sheet = new OwnedSheet(MetalSheetWords.Sheet) { Landscape = true, HeadingRow = HeadingRow, Widths = [22, 22, 12, 12, 12, 12, 12, 12, 12] };
+        sheet.Set(1, 1, MetalSheetWords.Title(context.BookName), Look.Title);
+        sheet.Set(2, 1, MetalSheetWords.Under, Look.Small);
         var row = WriteAlloys(sheet, context);
         WriteFlasks(sheet, row + 2, context);
         return sheet;
@@ -38,11 +36,7 @@ internal static class MetalSheet
     private static int WriteAlloys(OwnedSheet sheet, SheetContext context)
     {
         var (unit, buying) = (context.Units.Metal, context.Units.Buying);
-        string[] headings =
-        [
-            "Alloy", "For", $"Needed ({unit.Name})", $"Fresh in stock ({unit.Name})", $"Re-melt in stock ({unit.Name})", "Least fresh (%)",
-            $"Fresh to use ({unit.Name})", $"Re-melt to use ({unit.Name})", $"To buy ({buying.Name})",
-        ];
+        var headings = MetalSheetWords.AlloyHeadings(unit.Name, buying.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column == 2 ? Look.Heading : Look.NumberHeading);
@@ -70,7 +64,7 @@ internal static class MetalSheet
 
     private static void WriteFlasks(OwnedSheet sheet, int row, SheetContext context)
     {
-        var (plan, unit, headings) = (context.Plan, context.Units.Metal, FlaskHeadings(context.Units.Metal));
+        var (plan, unit, headings) = (context.Plan, context.Units.Metal, MetalSheetWords.FlaskHeadings(context.Units.Metal.Name));
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(row, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 5 ? Look.NumberHeading : Look.Heading);
@@ -106,16 +100,13 @@ internal static class MetalSheet
 
     private static string Rest(MeltPortion? portion, WrittenMass unit) => portion switch
     {
-        null => "type what you have of it on the Alloys sheet",
-        { Fresh: null } => "not enough in stock",
+        null => MetalSheetWords.StockNotTyped,
+        { Fresh: null } => MetalSheetWords.NotEnough,
         _ => string.Join(" + ", portion.MadeUp.Select(p => $"{unit.SayFinely(p.Mass)} {p.Metal}")),
     };
 
-    private static string Flasks(MetalPlan metal, NightPlan plan)
-    {
-        var letters = plan.Flasks.Where(f => f.Alloy == metal.Alloy && f.State < FlaskState.Poured).Select(f => f.Letter).ToList();
-        return letters.Count switch { 0 => "all poured", 1 => $"flask {letters[0]}", _ => $"flasks {string.Join(", ", letters)}" };
-    }
+    private static string Flasks(MetalPlan metal, NightPlan plan) =>
+        MetalSheetWords.Flasks([.. plan.Flasks.Where(f => f.Alloy == metal.Alloy && f.State < FlaskState.Poured).Select(f => f.Letter)]);
 
     private static Mass? Sum(MetalPlan metal, Func<MeltPortion, Mass?> part) => metal.Portions.Count == 0
         ? null

@@ -1,5 +1,6 @@
 using CastBook.Planning;
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Sheets;
@@ -20,11 +21,11 @@ internal static class MetalWords
     /// <param name="unit">The unit to say it in.</param>
     public static string Pieces(MetalPlan metal, WrittenMass unit) => metal switch
     {
-        { Pieces: { } pieces } => $"pieces {unit.Say(pieces)}",
+        { Pieces: { } pieces } => MetalSheetWords.Pieces(unit.Say(pieces)),
         { PiecesIfFinished: { } finished, PiecesLeast: { } least, PiecesMost: { } most } =>
-            $"pieces {unit.Number(least)} to {unit.Say(most)} if the weights are of patterns, {unit.Say(finished)} if of finished metal",
-        { PiecesLeast: { } least, PiecesMost: { } most } => $"pieces {unit.Number(least)} to {unit.Say(most)}",
-        { PiecesLeast: { } least } => $"pieces {unit.Say(least)} without the rows that are open",
-        _ => "pieces not known yet",
+            MetalSheetWords.PiecesOrFinished(unit.Number(least), unit.Say(most), unit.Say(finished)),
+        { PiecesLeast: { } least, PiecesMost: { } most } => MetalSheetWords.PiecesBetween(unit.Number(least), unit.Say(most)),
+        { PiecesLeast: { } least } => MetalSheetWords.PiecesAtLeast(unit.Say(least)),
+        _ => MetalSheetWords.PiecesNotKnown,
     };
 }

@@ -1,5 +1,6 @@
 using CastBook.Casting.Pouring;
 using CastBook.Planning;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sheets;
 
@@ -15,9 +16,9 @@ internal static class MethodLines
         {
             yield return method switch
             {
-                CastingMethod.VacuumPerforated => "Perforated flasks: the sleeve stays on while investing and comes off before the kiln; the gasket of the vacuum chamber is whole and seals under the flange.",
-                CastingMethod.VacuumSolid => "Solid flasks: the rim is scraped clean so that it seals on the pad, and the mould is open to the pad at its foot.",
-                CastingMethod.Spin => "Spinning: balance the arm with the flask and charge of this line before it is wound, stand clear behind the guard.",
+                CastingMethod.VacuumPerforated => NightPlanSheetWords.PerforatedFlasks,
+                CastingMethod.VacuumSolid => NightPlanSheetWords.SolidFlasks,
+                CastingMethod.Spin => NightPlanSheetWords.Spinning,
                 _ => throw new InvalidOperationException($"Bug in CastBook: no line for {method}."),
             };
         }

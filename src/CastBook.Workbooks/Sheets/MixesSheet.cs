@@ -3,8 +3,8 @@ using CastBook.Planning;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
-using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
 
@@ -13,18 +13,10 @@ namespace CastBook.Workbooks.Sheets;
 /// <summary>The mixes of investment, a line each in the order in which they are made, with the minutes by which each must be over.</summary>
 internal static class MixesSheet
 {
-    /// <summary>The heading of the column that tells which line is which: its flasks.</summary>
-    public const string KeyHeading = "Flasks";
-
     // More in one page would be too small to be read from the bench.
     private const int MostMixesOnAPage = 24;
 
     private const int HeadingRow = 4;
-
-    private static string[] Headings(ShopUnits units) =>
-    [
-        KeyHeading, "Mix", "Begin at", $"Powder ({units.Powder.Name})", $"Water ({units.Water.Name})", $"Slurry ({units.Water.Name})", "Takes (min)", "Pour done by (min)", "Gloss-off (min)", "Mixed", "Remarks",
-    ];
 
     // What the columns of a mix answer.
     private static readonly (int Column, string Answer)[] Answers =
@@ -34,22 +26,22 @@ internal static class MixesSheet
     ];
 
     /// <summary>The headings of the cells that are the shop's.</summary>
-    public static IReadOnlyCollection<string> ShopHeadings { get; } = ["Mixed", "Remarks"];
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = [MixesSheetWords.Mixed, MixesSheetWords.Remarks];
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
     /// <param name="kept">What the shop wrote on it.</param>
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
-        var sheet = new OwnedSheet("Mixes")
+        var sheet = new OwnedSheet(MixesSheetWords.Sheet)
         {
             Landscape = true,
             HeadingRow = HeadingRow,
             Widths = [16, 8, 13, 12, 12, 13, 13, 12, 11, 9, 30],
         };
-        sheet.Set(1, 1, $"Mixes: {context.BookName}", Look.Title);
-        sheet.Set(2, 1, "Minutes count from the first powder in the water. Wear a mask: the powder holds silica.", Look.Small);
-        var headings = Headings(context.Units);
+        sheet.Set(1, 1, MixesSheetWords.Title(context.BookName), Look.Title);
+        sheet.Set(2, 1, MixesSheetWords.Under, Look.Small);
+        var headings = MixesSheetWords.Headings(context.Units.Powder.Name, context.Units.Water.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 9 ? Look.NumberHeading : Look.Heading);
@@ -76,21 +68,19 @@ internal static class MixesSheet
     private static IEnumerable<string> Lines(SheetContext context)
     {
         var units = context.Units.Temperature;
-        yield return $"Before: the wetting agent on the trees is dry; tape or collars on the flasks; the water at {units.Number(20)} to {units.Say(24)} unless the maker's sheet says otherwise.";
-        yield return "Fill the flasks in the order given. After gloss-off nothing is moved until the moulds have set.";
+        yield return MixesSheetWords.Before(units.Number(20), units.Say(24));
+        yield return MixesSheetWords.Filling;
         if (context.Plan.SetAtLeast is { } set)
         {
-            yield return $"Set: {CellNumbers.HoursText(set)} at least, counted from the last pour; overnight is usual. Then base off, rim cleaned, the flask's letter scratched in.";
+            yield return MixesSheetWords.Set(CellNumbers.HoursText(set));
         }
 
         if (context.Reading.Night.Shop.Settings.SteamDewax is { Minutes: > 0 } steam)
         {
-            yield return $"Steam: {CellNumbers.Minutes(steam):0} min, moulds of wax only; then straight into a kiln at {units.Say(150)}, ten minutes in the open at most.";
+            yield return MixesSheetWords.Steam(CellNumbers.Minutes(steam)!.Value, units.Say(150));
         }
 
-        yield return context.Reading.Night.Shop.Settings.KeptDamp == true
-            ? "Bag the moulds damp as soon as they have set: so they keep a week. One that stands open for more than a day dries half way and cracks."
-            : "A mould that stands open for more than a day dries half way and cracks: bag it damp, and it keeps a week.";
+        yield return context.Reading.Night.Shop.Settings.KeptDamp == true ? MixesSheetWords.BagDamp : MixesSheetWords.OpenDries;
     }
 
     private static void WriteMix(OwnedSheet sheet, int row, MixPlan mix, SheetContext context, KeptCells kept)
@@ -112,8 +102,8 @@ internal static class MixesSheet
             sheet.Answer(row, column, Subject.Flask(mix.Flasks[0]), answer);
         }
 
-        sheet.Set(row, 10, kept.Of(key, "Mixed"), Look.Box with { Horizontal = "center" });
-        sheet.Set(row, 11, kept.Of(key, "Remarks"), Look.Box with { Wrap = true });
+        sheet.Set(row, 10, kept.Of(key, MixesSheetWords.Mixed), Look.Box with { Horizontal = Look.Centre });
+        sheet.Set(row, 11, kept.Of(key, MixesSheetWords.Remarks), Look.Box with { Wrap = true });
     }
 
     // The first powder in the water, from which the minutes of the line count.

@@ -4,6 +4,7 @@ using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -17,12 +18,6 @@ internal static class NightPlanSheet
     private const int HeadingRow = 4;
     private const int FirstShopColumn = 16;
 
-    private static string[] Headings(ShopUnits units) =>
-    [
-        "Flask", "Size", "Alloy", "Pieces", $"Charge ({units.Metal.Name})", "from", $"Powder ({units.Powder.Name})", $"Water ({units.Water.Name})", "Mix", "Burnout",
-        $"Metal ({units.Temperature.Name})", $"Flask ({units.Temperature.Name})", "Pour at", "Quench after (min)", "Quench at", .. ShopColumns,
-    ];
-
     // What the columns of a flask answer.
     private static readonly (int Column, string Answer)[] Answers =
     [
@@ -30,25 +25,23 @@ internal static class NightPlanSheet
         (11, AnswerField.MetalTemperature), (12, AnswerField.FlaskTemperature), (13, AnswerField.PourAt), (14, AnswerField.QuenchAfter), (15, AnswerField.QuenchAt),
     ];
 
-    private static readonly string[] ShopColumns = ["Waxed", "Invested", "Poured", "Remarks"];
-
     /// <summary>The headings of the cells that are the shop's.</summary>
-    public static IReadOnlyCollection<string> ShopHeadings => ShopColumns;
+    public static IReadOnlyCollection<string> ShopHeadings => NightPlanSheetWords.ShopHeadings;
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
     /// <param name="kept">What the shop wrote on it.</param>
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
-        var sheet = new OwnedSheet("Night plan")
+        var sheet = new OwnedSheet(NightPlanSheetWords.Sheet)
         {
             Landscape = true,
             HeadingRow = HeadingRow,
             Widths = [7, 12, 26, 8, 11, 10, 10, 10, 6, 10, 9, 9, 13, 11, 13, 9, 11, 9, 20],
         };
-        sheet.Set(1, 1, $"Night plan: {context.BookName}", Look.Title);
-        sheet.Set(2, 1, $"{Counts(context)}; {context.PlanKind}.", Look.Small);
-        var headings = Headings(context.Units);
+        sheet.Set(1, 1, NightPlanSheetWords.Title(context.BookName), Look.Title);
+        sheet.Set(2, 1, Under(context), Look.Small);
+        var headings = NightPlanSheetWords.Headings(context.Units.Metal.Name, context.Units.Powder.Name, context.Units.Water.Name, context.Units.Temperature.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(HeadingRow, column, headings[column - 1], HeadingLook(column));
@@ -80,12 +73,8 @@ internal static class NightPlanSheet
         _ => Look.Heading,
     };
 
-    private static string Counts(SheetContext context)
-    {
-        var flasks = context.Plan.Flasks.Count;
-        var pieces = context.Plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity));
-        return string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {flasks} {(flasks == 1 ? "flask" : "flasks")}");
-    }
+    private static string Under(SheetContext context) =>
+        NightPlanSheetWords.Under(context.Plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity)), context.Plan.Flasks.Count, context.PlanKind);
 
     private static void WriteFlask(OwnedSheet sheet, int row, FlaskPlan flask, SheetContext context, KeptCells kept)
     {
@@ -96,25 +85,26 @@ internal static class NightPlanSheet
         sheet.Set(row, 3, flask.Alloy, Look.Strong);
         sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
         sheet.Set(row, 5, CellValue.Of(units.Metal.In(flask.Charge)), Look.Big(units.Metal.Format));
-        sheet.Set(row, 6, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
+        sheet.Set(row, 6, flask.Weighed ? NightPlanSheetWords.WeighedTree : NightPlanSheetWords.Estimate, Look.Text);
         sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
         sheet.Set(row, 8, CellValue.Of(units.Water.In(flask.Water)), Look.Big(units.Water.Format));
-        sheet.Set(row, 9, flask.Mix?.ToString(CultureInfo.InvariantCulture), Look.Text with { Horizontal = "right" });
-        sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = "right" });
+        sheet.Set(row, 9, flask.Mix?.ToString(CultureInfo.InvariantCulture), Look.Text with { Horizontal = Look.Right });
+        sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = Look.Right });
         sheet.Set(row, 11, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 12, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 13, ClockSheet.DayAndTime(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
         sheet.Set(row, 15, ClockSheet.DayAndTime(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime with { Padded = true });
-        sheet.Set(row, 14, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
+        sheet.Set(row, 14, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
         foreach (var (column, answer) in Answers)
         {
             sheet.Answer(row, column, Subject.Flask(flask.Letter), answer);
         }
 
-        for (var i = 0; i < ShopColumns.Length; i++)
+        var shops = NightPlanSheetWords.ShopHeadings;
+        for (var i = 0; i < shops.Length; i++)
         {
-            var look = i == ShopColumns.Length - 1 ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = "center" };
-            sheet.Set(row, FirstShopColumn + i, kept.Of(flask.Letter, ShopColumns[i]), look);
+            var look = i == shops.Length - 1 ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = Look.Centre };
+            sheet.Set(row, FirstShopColumn + i, kept.Of(flask.Letter, shops[i]), look);
         }
     }
 
@@ -131,7 +121,7 @@ internal static class NightPlanSheet
 
     private static int WriteTotals(OwnedSheet sheet, int row, NightPlan plan, WrittenMass unit)
     {
-        string[] headings = ["Alloy", "", "", "", $"Charges ({unit.Name})", "", $"In stock ({unit.Name})", $"To buy ({unit.Name})", ""];
+        var headings = NightPlanSheetWords.TotalHeadings(unit.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(row, column, headings[column - 1], HeadingLook(column));

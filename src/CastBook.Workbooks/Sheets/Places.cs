@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sheets;
 
@@ -22,8 +24,8 @@ internal static class Places
             .Select(reading.Cells.Find).OfType<CellRef>().GroupBy(c => c.Sheet))
         {
             var rows = cells.Select(c => c.Row).Distinct().Order().ToList();
-            var of = reading.Lists.Count == 1 || cells.Key == sheet ? "" : $" of {cells.Key}";
-            text.Append(" and ").Append(rows.Count == 1 ? "row " : "rows ").Append(Ranges(rows)).Append(of);
+            var of = reading.Lists.Count == 1 || cells.Key == sheet ? "" : PlaceWords.OfSheet(cells.Key);
+            text.Append(PlaceWords.Rows(rows.Count, Ranges(rows))).Append(of);
         }
 
         var others = finding.Subjects.Skip(1).Where(s => s.Kind != SubjectKind.Piece).Select(s => One(s, reading)).Distinct().ToList();
@@ -32,9 +34,7 @@ internal static class Places
             text.Append(", ").Append(other);
         }
 
-        return others.Count > MostNames
-            ? text.Append(CultureInfo.InvariantCulture, $" and {others.Count - MostNames} more").ToString()
-            : text.ToString();
+        return others.Count > MostNames ? text.Append(PlaceWords.More(others.Count - MostNames)).ToString() : text.ToString();
     }
 
     private static string One(Subject subject, BookReading reading)
@@ -42,10 +42,10 @@ internal static class Places
         var cell = reading.Cells.Find(subject);
         return subject.Kind switch
         {
-            SubjectKind.Book => "the book",
-            SubjectKind.Piece => cell is { } at ? $"{at}{Name(subject, reading)}" : "a piece",
-            SubjectKind.Flask => cell is { } at ? $"{at}, flask {subject.Key}" : $"flask {subject.Key}",
-            SubjectKind.Column => cell is { } at ? at.ToString() : "the list",
+            SubjectKind.Book => PlaceWords.Book,
+            SubjectKind.Piece => cell is { } at ? $"{at}{Name(subject, reading)}" : PlaceWords.Piece,
+            SubjectKind.Flask => cell is { } at ? $"{at}, {PlaceWords.Flask(subject.Key)}" : PlaceWords.Flask(subject.Key),
+            SubjectKind.Column => cell is { } at ? at.ToString() : PlaceWords.List,
             _ => (reading.Cells.InFile(subject) ?? cell?.ToString()) is { } at ? $"{at} {subject.Key}".TrimEnd() : $"{SheetOf(subject.Kind)}: {subject.Key}".TrimEnd(' ', ':'),
         };
     }
@@ -54,14 +54,14 @@ internal static class Places
     /// <param name="kind">The kind.</param>
     public static string SheetOf(SubjectKind kind) => kind switch
     {
-        SubjectKind.Setting => "Shop",
-        SubjectKind.FlaskSize => "Flasks",
-        SubjectKind.Crucible => "Crucibles",
-        SubjectKind.Kiln => "Kilns",
-        SubjectKind.Alloy => "Alloys",
-        SubjectKind.Material => "Materials",
-        SubjectKind.Investment => "Investments",
-        SubjectKind.Schedule => "Schedules",
+        SubjectKind.Setting => QuestionSheets.ShopName,
+        SubjectKind.FlaskSize => ShopSheet.Flasks.Name,
+        SubjectKind.Crucible => ShopSheet.Crucibles.Name,
+        SubjectKind.Kiln => ShopSheet.Kilns.Name,
+        SubjectKind.Alloy => ShopSheet.Alloys.Name,
+        SubjectKind.Material => ShopSheet.Materials.Name,
+        SubjectKind.Investment => ShopSheet.Investments.Name,
+        SubjectKind.Schedule => ShopSheet.Schedules.Name,
         _ => "",
     };
 

@@ -1,6 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sheets;
 
@@ -35,17 +36,17 @@ internal sealed record QuestionForm(ShopSheet Sheet, string OwnName, string How,
     public static IReadOnlyList<QuestionForm> All { get; } =
     [
         new(ShopSheet.Flasks, Reading.OwnName.FlasksQuestions,
-            "A line for each size of flask you own. Sizes are inside sizes; the base height reaches up to where the first gate may stand; Per tree is for pieces without sizes.",
+            QuestionSheetWords.Flasks,
             [
                 new("Size", ShopField.Name, 16), new("Inside diameter (mm)", ShopField.InsideDiameter, 12), new("Height (mm)", ShopField.Height, 10),
                 new("Owned", ShopField.Owned, 9), new("Sprue diameter (mm)", ShopField.SprueDiameter, 12), new("Base height (mm)", ShopField.BaseHeight, 11),
                 new("Cup (ml)", ShopField.Cup, 9), new("Per tree", ShopField.PerTree, 10),
             ]) { EmptyRows = 8 },
         new(ShopSheet.Materials, Reading.OwnName.MaterialsQuestions,
-            "What your patterns are made of. Type wax or resin, and the density you weighed and measured.",
+            QuestionSheetWords.Materials,
             [new("Material", ShopField.Name, 26), new("Kind", ShopField.Kind, 12), new("Density (g/cm³)", ShopField.Density, 14)]),
         new(ShopSheet.Alloys, Reading.OwnName.AlloysQuestions,
-            "Your alloys. Take the temperatures from the maker's data sheet; an empty cell is asked for where it matters.",
+            QuestionSheetWords.Alloys,
             [
                 new("Alloy", ShopField.Name, 26), new("Density (g/cm³)", ShopField.Density, 11), new("Metal temp (°C)", ShopField.MetalTemperature, 11),
                 new("Flask temp fine (°C)", ShopField.FlaskTemperatureFine, 12), new("Flask temp ordinary (°C)", ShopField.FlaskTemperatureOrdinary, 12),
@@ -53,27 +54,27 @@ internal sealed record QuestionForm(ShopSheet Sheet, string OwnName, string How,
                 new("Fresh (g)", ShopField.Fresh, 11), new("Re-melt (g)", ShopField.Remelt, 11),
             ]),
         new(ShopSheet.Crucibles, Reading.OwnName.CruciblesQuestions,
-            "A line for each crucible. What it holds to the brim is weighed with water: 1 g is 1 ml; dry it well. Or type the maker's rating and the metal it means.",
+            QuestionSheetWords.Crucibles,
             [
                 new("Crucible", ShopField.Name, 22), new("Holds (ml)", ShopField.Holds, 11), new("Rated (g)", ShopField.Rated, 11),
                 new("Rated for", ShopField.RatedFor, 16), new("Alloys", ShopField.Alloys, 30), new("Made of", ShopField.MadeOf, 14), new("Owned", ShopField.Owned, 9),
             ]) { EmptyRows = 4, ForNotes = true },
         new(ShopSheet.Kilns, Reading.OwnName.KilnsQuestions,
-            "A line for each kiln you burn out in. Sizes are those of the floor that flasks can stand on; power stands on its plate; Cools is its fall in an hour with the door shut.",
+            QuestionSheetWords.Kilns,
             [
                 new("Kiln", ShopField.Name, 22), new("Shape", ShopField.Shape, 11) { Choices = ["square", "round"] }, new("Inside width (mm)", ShopField.InsideWidth, 11),
                 new("Inside depth (mm)", ShopField.InsideDepth, 11), new("Inside diameter (mm)", ShopField.InsideDiameter, 11), new("Power (kW)", ShopField.Power, 11),
                 new("Cools (°C/h)", ShopField.Cools, 11), new("Reads high by (°C)", ShopField.ReadsHighBy, 12),
             ]) { EmptyRows = 4, ForNotes = true },
         new(ShopSheet.Investments, Reading.OwnName.InvestmentsQuestions,
-            "A line for each powder, from the maker's data sheet. What is left empty is counted as usual, and said.",
+            QuestionSheetWords.Investments,
             [
                 new("Investment", ShopField.Name, 22), new("Kind", ShopField.Kind, 18) { Choices = ["gypsum", "high temperature"] },
                 new("Water per 100", ShopField.WaterPer100, 10), new("Powder density (g/cm³)", ShopField.PowderDensity, 12), new("Working time (min)", ShopField.WorkingTime, 11),
                 new("Set at least (h)", ShopField.SetAtLeast, 10), new("Never above (°C)", ShopField.NeverAbove, 11), new("Kept hot at most (h)", ShopField.KeptHot, 11), new("In stock (g)", ShopField.InStock, 11),
             ]) { EmptyRows = 4, ForNotes = true },
         new(ShopSheet.Schedules, Reading.OwnName.SchedulesQuestions,
-            "Your burnout schedules, a line a stage: the same name on each of its lines. Without a rate, the way to the target counts as part of the hold.",
+            QuestionSheetWords.Schedules,
             [
                 new("Schedule", ShopField.Name, 22), new("For", ShopField.For, 9) { Choices = ["wax", "resin", "stones"] },
                 new("Up to diameter (mm)", ShopField.UpToDiameter, 11), new("Up to height (mm)", ShopField.UpToHeight, 10), new("Load at (°C)", ShopField.LoadAt, 10),

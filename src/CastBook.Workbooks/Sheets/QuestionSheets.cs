@@ -2,6 +2,7 @@ using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -19,8 +20,9 @@ internal static class QuestionSheets
     // An office program repairs a book with a longer list of choices.
     private const int LongestList = 255;
 
-    private const string ShopName = "Shop";
-    private const string HowShop = "Answer in the framed cells, save, and fill the book again.";
+    /// <summary>The sheet of the settings.</summary>
+    public const string ShopName = "Shop";
+
 
     // Nobody has to say them, but only who does has a night with hours; without a line for them nobody would know.
     private static readonly string[] HoursOfTheNight = [SettingName.StartAt, SettingName.PourAt, SettingName.AtWorkFrom, SettingName.AtWorkUntil, SettingName.HoursOfWork, SettingName.ClosedOn];
@@ -28,7 +30,7 @@ internal static class QuestionSheets
     private static readonly QuestionColumn[] ShopColumns = [new("Setting", "", 30), new("Value", "", 22), new("Unit", "", 10), new("What it is for", "", CharactersOfWhatFor)];
 
     /// <summary>What these sheets say of themselves.</summary>
-    public static IReadOnlyList<string> Explanations { get; } = [HowShop, .. QuestionForm.All.Select(f => f.How)];
+    public static IReadOnlyList<string> Explanations { get; } = [QuestionSheetWords.Shop, .. QuestionForm.All.Select(f => f.How)];
 
     /// <summary>The sheets to add, with their hidden names, and the cells of what they ask.</summary>
     /// <param name="reading">The book as read; the new cells are added to its map.</param>
@@ -66,7 +68,7 @@ internal static class QuestionSheets
     private static OwnedSheet Shop(BookReading reading, IReadOnlyList<string> settings, string name)
     {
         var (cells, units) = (reading.Cells, reading.Night.Shop.Settings.Units);
-        var sheet = Begin(name, HowShop, ShopColumns);
+        var sheet = Begin(name, QuestionSheetWords.Shop, ShopColumns);
         cells.Add(Subject.Setting(""), new CellRef(name, HeadingRow, 1));
         var order = SettingGuide.All.Select(g => g.Name).ToList();
         var row = HeadingRow;
@@ -109,7 +111,7 @@ internal static class QuestionSheets
             {
                 if (column > 1 || key.Length == 0)
                 {
-                    sheet.Set(row, column, CellValue.Empty, Look.Box with { Horizontal = column == 1 ? "left" : "right" });
+                    sheet.Set(row, column, CellValue.Empty, Look.Box with { Horizontal = column == 1 ? Look.Left : Look.Right });
                 }
                 else
                 {

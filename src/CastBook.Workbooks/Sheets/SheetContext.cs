@@ -1,8 +1,8 @@
-using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sheets;
 
@@ -21,11 +21,11 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
 
     /// <summary>What kind of plan it is, for the titles.</summary>
     public string PlanKind => Plan.Flasks.Count == 0
-        ? "no flask planned"
-        : Plan.SearchStopped ? $"search stopped, the best so far; no plan needs fewer than {Plan.Bound.LeastFlasks}"
-        : Plan.Bound is { ProvedFewest: true, ProvedLeastInvestment: true } ? "proved fewest flasks and least investment"
-        : Plan.Bound.ProvedLeastInvestment ? "proved least investment"
-        : Plan.Bound.ProvedFewest ? "proved fewest flasks" : $"no plan needs fewer than {Plan.Bound.LeastFlasks}";
+        ? PlanWorthWords.NoFlask
+        : Plan.SearchStopped ? SummaryWords.SearchStopped(Plan.Bound.LeastFlasks)
+        : Plan.Bound is { ProvedFewest: true, ProvedLeastInvestment: true } ? PlanWorthWords.ProvedBoth
+        : Plan.Bound.ProvedLeastInvestment ? PlanWorthWords.ProvedLeastInvestment
+        : Plan.Bound.ProvedFewest ? PlanWorthWords.ProvedFewest : SummaryWords.NoFewer(Plan.Bound.LeastFlasks);
 
     /// <summary>What the plan is worth, and what that does not say; nothing where no flask is planned.</summary>
     public string? Worth
@@ -33,16 +33,15 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
         get
         {
             var (count, least) = (Plan.Flasks.Count, Plan.Bound.LeastFlasks);
-            var flasks = count == 1 ? "1 flask" : string.Create(CultureInfo.InvariantCulture, $"{count} flasks");
-            var proof = Plan.Bound.ProvedFewest ? "proved: no plan takes fewer" + Investment
-                : Plan.Bound.ProvedLeastInvestment ? "proved: no plan fills less investment"
-                : count > least ? string.Create(CultureInfo.InvariantCulture, $"no plan takes fewer than {least}, so at most {count - least} too many")
-                : "not everything found room";
-            return count == 0 ? null : $"{flasks}; {proof}. That holds for trees in columns, with each piece hung the way it is drawn.";
+            var proof = Plan.Bound.ProvedFewest ? WithInvestment(PlanWorthWords.NoneTakesFewer)
+                : Plan.Bound.ProvedLeastInvestment ? PlanWorthWords.NoneFillsLess
+                : count > least ? PlanWorthWords.AtMostTooMany(least, count - least)
+                : PlanWorthWords.NotEverythingFound;
+            return count == 0 ? null : PlanWorthWords.Worth(count, proof);
         }
     }
 
-    private string Investment => Plan.Bound.ProvedLeastInvestment ? ", nor less investment"
-        : Plan.Bound.InvestmentOver is { } over ? $", and none of as many fills more than {Units.Water.Say(over)} less"
-        : "";
+    private string WithInvestment(string proof) => Plan.Bound.ProvedLeastInvestment ? PlanWorthWords.NorLessInvestment(proof)
+        : Plan.Bound.InvestmentOver is { } over ? PlanWorthWords.AtMostLessInvestment(proof, Units.Water.Say(over))
+        : proof;
 }

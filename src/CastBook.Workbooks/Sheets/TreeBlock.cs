@@ -1,10 +1,10 @@
-using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Drawing;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -25,12 +25,6 @@ internal sealed class TreeBlock
     // Column A is that of the letters in the list above: whoever reads the sheet must not take a block for a line of it.
     private const int FirstColumn = 2;
     private const int AboveColumn = 5;
-
-    private string[] Headings =>
-    [
-        "Tree", "Alloy", "Pieces", $"Charge ({units.Metal.Name})", $"Powder ({units.Powder.Name})", $"Metal ({units.Temperature.Name})", $"Flask ({units.Temperature.Name})",
-        "Quench after (min)", "Size",
-    ];
 
     // What the columns from D on answer.
     private static readonly string[] Answers =
@@ -72,7 +66,7 @@ internal sealed class TreeBlock
 
     private int Write(int row)
     {
-        var headings = Headings;
+        var headings = TreesSheetWords.BlockHeadings(units.Metal.Name, units.Powder.Name, units.Temperature.Name);
         for (var i = 0; i < headings.Length; i++)
         {
             sheet.Set(row, FirstColumn + i, headings[i], i == 0 ? Look.FirstHeading : i is >= 2 and <= 7 ? Look.NumberHeading : Look.Heading);
@@ -91,12 +85,12 @@ internal sealed class TreeBlock
         }
         else
         {
-            sheet.Set(++row, 2, flask.State == FlaskState.Planned ? "Not drawn: the sizes of some of its pieces are not known." : "Not drawn: the tree is built.", Look.Small);
+            sheet.Set(++row, 2, flask.State == FlaskState.Planned ? TreesSheetWords.NotDrawnSizes : TreesSheetWords.NotDrawnBuilt, Look.Small);
         }
 
         foreach (var share in flask.Pieces)
         {
-            sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"no. {numbers[share.PieceId]}"), Look.Text with { Border = Line.None });
+            sheet.Set(++row, 2, TreesSheetWords.Number(numbers[share.PieceId]), Look.Text with { Border = Line.None });
             row = WriteLines(row, [Words(share)]);
         }
 
@@ -113,7 +107,7 @@ internal sealed class TreeBlock
         sheet.Set(row, 6, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
         sheet.Set(row, 7, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
         sheet.Set(row, 8, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 9, flask.NoQuench ? CellValue.Of("no quench") : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
+        sheet.Set(row, 9, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
         sheet.Set(row, 10, flask.Size.Name, Look.Text);
         for (var i = 0; i < Answers.Length; i++)
         {
@@ -123,14 +117,14 @@ internal sealed class TreeBlock
 
     private string? Limit() => flask.Limit switch
     {
-        FlaskLimit.Nothing => "All pieces that could share this flask are in it.",
-        FlaskLimit.HasRoom => "There is room for more here.",
-        FlaskLimit.Turn => "Full round the trunk: no piece of another flask finds a place beside these.",
-        FlaskLimit.Height => "Full along the trunk: what is left of its length is too short for the pieces of other flasks.",
-        FlaskLimit.Crucible => "Full by metal: the crucible takes no more.",
-        FlaskLimit.Cup => "Full by metal: the cup takes no larger button.",
-        FlaskLimit.Temperature => "The pieces of other flasks need another flask temperature.",
-        FlaskLimit.Owned => "A smaller flask would do, but all of them are in use.",
+        FlaskLimit.Nothing => TreesSheetWords.AllAreIn,
+        FlaskLimit.HasRoom => TreesSheetWords.HasRoom,
+        FlaskLimit.Turn => TreesSheetWords.FullRound,
+        FlaskLimit.Height => TreesSheetWords.FullAlong,
+        FlaskLimit.Crucible => TreesSheetWords.FullByCrucible,
+        FlaskLimit.Cup => TreesSheetWords.FullByCup,
+        FlaskLimit.Temperature => TreesSheetWords.OtherTemperature,
+        FlaskLimit.Owned => TreesSheetWords.SmallerInUse,
         _ => null,
     };
 
@@ -140,8 +134,8 @@ internal sealed class TreeBlock
         for (var i = 0; i < flask.Columns.Count; i++)
         {
             var column = flask.Columns[i];
-            var drawn = i == right ? " (drawn at the right)" : i == left ? " (drawn at the left)" : "";
-            sheet.Set(++row, 2, string.Create(CultureInfo.InvariantCulture, $"column {i + 1}"), Look.Text with { Border = Line.None });
+            var drawn = i == right ? TreesSheetWords.DrawnAtTheRight : i == left ? TreesSheetWords.DrawnAtTheLeft : "";
+            sheet.Set(++row, 2, TreesSheetWords.Column(i + 1), Look.Text with { Border = Line.None });
             row = WriteLines(row, [.. Runs(column)], drawn);
         }
 
@@ -197,21 +191,18 @@ internal sealed class TreeBlock
         {
             var heights = column.Places.Skip(at).Take(share.Quantity).Select(p => units.Length.OnTheTree(p.Height));
             at += share.Quantity;
-            yield return string.Create(CultureInfo.InvariantCulture, $"no. {numbers[share.PieceId]} ×{share.Quantity}, gates {string.Join(", ", heights)} {units.Length.Name} above the base");
+            yield return TreesSheetWords.Run(numbers[share.PieceId], share.Quantity, heights, units.Length.Name);
         }
     }
 
     private string Words(PieceShare share)
     {
         var piece = pieces[share.PieceId];
-        var whose = piece.Customer is { Length: > 0 } customer ? $" for {customer}" : "";
-        var words = string.Create(CultureInfo.InvariantCulture, $"{(piece.Name.Length == 0 ? "unnamed" : piece.Name)}{whose} ×{share.Quantity}");
+        var words = TreesSheetWords.Piece(piece.Name, piece.Customer ?? "", share.Quantity);
         var places = flask.Columns.SelectMany(c => c.Places).Where(p => p.PieceId == share.PieceId).ToList();
-        return places.Count == 0 ? words : $"{words}: {WayUp(places[0])}, gate {units.Length.OnTheTree(places[0].Gate)} {units.Length.Name} long, {Degrees(places[0].Tilt)}° to the trunk";
+        return places.Count == 0 ? words : TreesSheetWords.Hung(words, WayUp(places[0]), units.Length.OnTheTree(places[0].Gate), units.Length.Name, Math.Round(places[0].Tilt.Degrees));
     }
 
     private static string WayUp(HungPiece piece) =>
-        piece.IsRing ? "ring upright in line with the trunk" : piece.OnEdge ? "on its edge" : "flat";
-
-    private static string Degrees(UnitsNet.Angle tilt) => Math.Round(tilt.Degrees).ToString(CultureInfo.InvariantCulture);
+        piece.IsRing ? TreesSheetWords.RingUpright : piece.OnEdge ? TreesSheetWords.OnItsEdge : TreesSheetWords.Flat;
 }

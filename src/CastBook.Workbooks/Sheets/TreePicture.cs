@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Workbooks.Drawing;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sheets;
 
@@ -65,7 +66,7 @@ internal sealed class TreePicture
             Hang(shapes, side, other, -1);
         }
 
-        return new Picture($"tree {flask.Letter} from the side", $"Tree {flask.Letter} from the side, the button below: {Told(right, left)}.", frame, shapes);
+        return new Picture(TreesSheetWords.FromSide(flask.Letter), Told(right, left), frame, shapes);
     }
 
     /// <summary>The tree seen from above: which way each column points.</summary>
@@ -95,15 +96,12 @@ internal sealed class TreePicture
             shapes.Add(Shape.Words(x, y, Number(i + 1), 10));
         }
 
-        return new Picture(
-            $"tree {flask.Letter} from above",
-            string.Create(CultureInfo.InvariantCulture, $"Tree {flask.Letter} from above: {flask.Columns.Count} columns round the trunk, numbered clockwise from the right."),
-            frame, shapes);
+        return new Picture(TreesSheetWords.FromAbove(flask.Letter), TreesSheetWords.FromAboveTells(flask.Letter, flask.Columns.Count), frame, shapes);
     }
 
-    private static string Told(int right, int? left) => left is { } other
-        ? string.Create(CultureInfo.InvariantCulture, $"column {right + 1} at the right, column {other + 1} at the left")
-        : string.Create(CultureInfo.InvariantCulture, $"column {right + 1} at the right");
+    private string Told(int right, int? left) => left is { } other
+        ? TreesSheetWords.FromSideTells(flask.Letter, right + 1, other + 1)
+        : TreesSheetWords.FromSideTells(flask.Letter, right + 1);
 
     private void Hang(List<Shape> shapes, SideView side, int column, int direction)
     {

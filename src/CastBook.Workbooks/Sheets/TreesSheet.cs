@@ -3,6 +3,7 @@ using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sheets;
@@ -21,24 +22,22 @@ internal static class TreesSheet
     private const double PagePoints = 940;
     private const double LinePoints = 24;
 
-    private const string State = "State";
-
     private static readonly string[] Fields = [ShopField.Base, ShopField.TreeOnBase, ShopField.OfItWax, ShopField.State, ShopField.Charge];
 
     /// <summary>The headings of the cells that are the shop's.</summary>
-    public static IReadOnlyCollection<string> ShopHeadings { get; } = [.. WrittenMass.OfMetal.SelectMany(Weighings), State];
+    public static IReadOnlyCollection<string> ShopHeadings { get; } = [.. WrittenMass.OfMetal.SelectMany(unit => TreesSheetWords.Weighings(unit.Name)), TreesSheetWords.State];
 
     /// <summary>Makes the sheet, and tells where its cells stand.</summary>
     /// <param name="context">What it is made from.</param>
     /// <param name="kept">What the shop wrote on it.</param>
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
-        var sheet = new OwnedSheet("Trees") { HeadingRow = HeadingRow, PrintScale = PrintScale, Widths = [8, 13, 22, 9, 11, 13, 12, 11, 12, 13] };
-        sheet.Set(1, 1, $"Trees: {context.BookName}", Look.Title);
-        sheet.Set(2, 1, "Weigh the sprue base alone, then with the tree on it, and type both; State from waxed on keeps the tree as it is.", Look.Small);
+        var sheet = new OwnedSheet(TreesSheetWords.Sheet) { HeadingRow = HeadingRow, PrintScale = PrintScale, Widths = [8, 13, 22, 9, 11, 13, 12, 11, 12, 13] };
+        sheet.Set(1, 1, TreesSheetWords.Title(context.BookName), Look.Title);
+        sheet.Set(2, 1, TreesSheetWords.Under, Look.Small);
         sheet.Set(3, 1, context.Worth, Look.Small);
         var unit = WeighedIn(kept) ?? context.Units.Metal;
-        string[] headings = ["Flask", "Size", "Alloy", "Pieces", .. Weighings(unit), State, $"Charge ({context.Units.Metal.Name})", "from"];
+        var headings = TreesSheetWords.Headings(unit.Name, context.Units.Metal.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
             sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);
@@ -102,19 +101,17 @@ internal static class TreesSheet
         }
     }
 
-    private static string[] Weighings(WrittenMass unit) => [$"Base ({unit.Name})", $"Tree on base ({unit.Name})", $"Of it wax ({unit.Name})"];
-
     // What was typed in one unit is never shown under the heading of another: the headings change once the cells are empty.
-    private static WrittenMass? WeighedIn(KeptCells kept) => WrittenMass.OfMetal.FirstOrDefault(unit => Weighings(unit).Any(kept.Holds));
+    private static WrittenMass? WeighedIn(KeptCells kept) => WrittenMass.OfMetal.FirstOrDefault(unit => TreesSheetWords.Weighings(unit.Name).Any(kept.Holds));
 
     private static void WriteLine(OwnedSheet sheet, int row, string letter, string? size, KeptCells kept, WrittenMass unit)
     {
         sheet.Height(row, 24);
         sheet.Set(row, 1, letter, Look.Letter);
         sheet.Set(row, 2, size, Look.Text);
-        foreach (var (place, heading) in Weighings(unit).Append(State).Index())
+        foreach (var (place, heading) in TreesSheetWords.Weighings(unit.Name).Append(TreesSheetWords.State).Index())
         {
-            sheet.Set(row, FirstShopColumn + place, kept.Of(letter, heading), heading == State ? Look.Box : Look.BoxNumber);
+            sheet.Set(row, FirstShopColumn + place, kept.Of(letter, heading), heading == TreesSheetWords.State ? Look.Box : Look.BoxNumber);
         }
     }
 
@@ -122,7 +119,7 @@ internal static class TreesSheet
     private static void WriteLine(OwnedSheet sheet, int row, TreeInHand tree, KeptCells kept, WrittenMass unit)
     {
         WriteLine(sheet, row, tree.Flask, tree.Size, kept, unit);
-        sheet.Set(row, 3, "see Checks", Look.Text);
+        sheet.Set(row, 3, TreesSheetWords.SeeChecks, Look.Text);
     }
 
     private static void WriteLine(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept, WrittenMass unit, WrittenMass metal)
@@ -131,7 +128,7 @@ internal static class TreesSheet
         sheet.Set(row, 3, flask.Alloy, Look.Strong);
         sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
         sheet.Set(row, 9, CellValue.Of(metal.In(flask.Charge)), Look.Big(metal.Format));
-        sheet.Set(row, 10, flask.Weighed ? "weighed tree" : "estimate", Look.Text);
+        sheet.Set(row, 10, flask.Weighed ? NightPlanSheetWords.WeighedTree : NightPlanSheetWords.Estimate, Look.Text);
         sheet.Answer(row, 4, Subject.Flask(flask.Letter), AnswerField.Pieces);
         sheet.Answer(row, 9, Subject.Flask(flask.Letter), AnswerField.Charge);
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
@@ -6,6 +5,7 @@ using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Sheets;
 using CastBook.Workbooks.Verifying;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Undoing;
@@ -88,7 +88,7 @@ public sealed class BookUndo
         foreach (var list in columns)
         {
             typed.AddRange(list.Remove(edits, workbook, record, looks, findings));
-            taken.Add(Count(list.Count, "column", $" of {list.Sheet.Name}"));
+            taken.Add(UndoWords.Columns(list.Count, list.Sheet.Name));
         }
 
         SayTypedOn(going);
@@ -99,7 +99,7 @@ public sealed class BookUndo
 
         if (going.Count > 0)
         {
-            taken.Add($"{(going.Count == 1 ? "the sheet" : "the sheets")} {string.Join(", ", going.Select(s => s.Name))}");
+            taken.Add(UndoWords.Sheets([.. going.Select(s => s.Name)]));
         }
 
         RemoveMarks(left);
@@ -163,12 +163,12 @@ public sealed class BookUndo
 
         if (marked)
         {
-            taken.Add("the marks");
+            taken.Add(UndoWords.Marks);
         }
 
         if (notes > 0)
         {
-            taken.Add(Count(notes, "note", ""));
+            taken.Add(UndoWords.Notes(notes));
         }
     }
 
@@ -176,7 +176,7 @@ public sealed class BookUndo
     private void RemoveQuestions(List<SheetPart> sheets)
     {
         if (record.Knows(OwnName.ShopQuestions)
-            && sheets.FirstOrDefault(s => s.Name.Equals("Shop", StringComparison.OrdinalIgnoreCase) && !marks.Questions.Values.Contains(s)) is { } shop)
+            && sheets.FirstOrDefault(s => s.Name.Equals(QuestionSheets.ShopName, StringComparison.OrdinalIgnoreCase) && !marks.Questions.Values.Contains(s)) is { } shop)
         {
             MissingSettings.Remove(Grid(shop), () => edits.Sheet(shop.PartName), record);
         }
@@ -187,7 +187,7 @@ public sealed class BookUndo
         if (typed.Count > 0)
         {
             var words = string.Join("; ", typed.Take(MostTypedSaid).Select(t => $"{t.Cell} \"{t.Text}\""));
-            var more = typed.Count > MostTypedSaid ? string.Create(CultureInfo.InvariantCulture, $" and {typed.Count - MostTypedSaid} more") : "";
+            var more = typed.Count > MostTypedSaid ? PlaceWords.More(typed.Count - MostTypedSaid) : "";
             findings.Add(Catalogue.TypedTakenOut.At(Subject.Book, words + more));
         }
 
@@ -198,9 +198,6 @@ public sealed class BookUndo
     }
 
     private static string LookAt(SheetPart sheet) => $"{sheet.Name}!";
-
-    private static string Count(int number, string what, string of) =>
-        string.Create(CultureInfo.InvariantCulture, $"{number:#,##0} {what}{(number == 1 ? "" : "s")}{of}");
 
     private SheetGrid Grid(SheetPart sheet) => SheetReader.Read(package, sheet, strings);
 }

@@ -2,6 +2,7 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Undoing;
@@ -135,7 +136,7 @@ internal sealed class OwnColumns
         }
     }
 
-    private static string TextOf(GridCell cell) => FillRecord.TextOf(cell) is { Length: > 0 } text ? text : cell.HasFormula ? "a formula" : "";
+    private static string TextOf(GridCell cell) => FillRecord.TextOf(cell) is { Length: > 0 } text ? text : cell.HasFormula ? UndoWords.Formula : "";
 
     /// <summary>From the heading to the last row in which something of ours stands.</summary>
     private IEnumerable<int> RowsOfList()

@@ -8,6 +8,7 @@ using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Sheets;
 using CastBook.Workbooks.Verifying;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Writing;
 
@@ -156,12 +157,12 @@ internal sealed class BookWriter
 
         if (Stands(OwnName.MixesSheet) || plan.Mixes.Count > 0)
         {
-            Add(MixesSheet.Make(context, Kept(OwnName.MixesSheet, MixesSheet.ShopHeadings, MixesSheet.KeyHeading)), OwnName.MixesSheet);
+            Add(MixesSheet.Make(context, Kept(OwnName.MixesSheet, MixesSheet.ShopHeadings, MixesSheetWords.Flasks)), OwnName.MixesSheet);
         }
 
         if (Stands(OwnName.ClockSheet) || plan.Clock is not null)
         {
-            Add(ClockSheet.Make(context, Kept(OwnName.ClockSheet, ClockSheet.ShopHeadings, ClockSheet.KeyHeading, ClockSheet.KeyColumn)), OwnName.ClockSheet);
+            Add(ClockSheet.Make(context, Kept(OwnName.ClockSheet, ClockSheet.ShopHeadings, ClockSheetWords.Step, ClockSheet.KeyColumn)), OwnName.ClockSheet);
         }
 
         if (Stands(OwnName.KilnSheet) || plan.Clock is { Loads.Count: > 0 })
@@ -194,7 +195,7 @@ internal sealed class BookWriter
         return sheet;
     }
 
-    private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings, string keyHeading = "Flask", int keyColumn = 1) =>
+    private KeptCells Kept(string ownName, IReadOnlyCollection<string> headings, string? keyHeading = null, int keyColumn = 1) =>
         reading.OwnSheets.TryGetValue(ownName, out var sheet) ? KeptCells.Read(Grid(sheet), headings, keyHeading, keyColumn) : KeptCells.None;
 
     /// <summary>Takes a sheet of ours in, under the name it has in the book or a free one.</summary>

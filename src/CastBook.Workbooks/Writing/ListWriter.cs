@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
@@ -70,7 +71,7 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
     }
 
     private static string Listed(List<string> values) => string.Join("; ", values.Take(MostReplacedSaid))
-        + (values.Count > MostReplacedSaid ? $" and {values.Count - MostReplacedSaid} more" : "");
+        + (values.Count > MostReplacedSaid ? PlaceWords.More(values.Count - MostReplacedSaid) : "");
 
     /// <summary>Takes down in which units metal stands, and changes the headings that change with them.</summary>
     private void WriteUnits(FillRecord after)

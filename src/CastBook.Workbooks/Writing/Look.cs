@@ -15,7 +15,7 @@ namespace CastBook.Workbooks.Writing;
 internal sealed record Look(
     int Size = 11,
     bool Bold = false,
-    string Horizontal = "left",
+    string Horizontal = Look.Left,
     string? NumberFormat = null,
     string? Fill = null,
     Line Border = Line.None,
@@ -23,6 +23,15 @@ internal sealed record Look(
     bool Padded = false,
     string Color = Look.Ink)
 {
+    /// <summary>Aligned to the left.</summary>
+    public const string Left = "left";
+
+    /// <summary>Aligned to the middle.</summary>
+    public const string Centre = "center";
+
+    /// <summary>Aligned to the right.</summary>
+    public const string Right = "right";
+
     /// <summary>Ink.</summary>
     public const string Ink = "FF1F2A30";
 
@@ -51,7 +60,7 @@ internal sealed record Look(
     public static Look FirstHeading { get; } = Heading with { Border = Line.Accent };
 
     /// <summary>A heading over numbers.</summary>
-    public static Look NumberHeading { get; } = Heading with { Horizontal = "right" };
+    public static Look NumberHeading { get; } = Heading with { Horizontal = Right };
 
     /// <summary>Words in a list.</summary>
     public static Look Text { get; } = new(Border: Line.Under, Wrap: true);
@@ -64,29 +73,29 @@ internal sealed record Look(
 
     /// <summary>A number in a list, in a format.</summary>
     /// <param name="format">The number format.</param>
-    public static Look Number(string format) => new(Horizontal: "right", NumberFormat: format, Border: Line.Under);
+    public static Look Number(string format) => new(Horizontal: Right, NumberFormat: format, Border: Line.Under);
 
     /// <summary>A number that is weighed or dialled.</summary>
     /// <param name="format">The number format.</param>
-    public static Look Big(string format) => new(14, Bold: true, Horizontal: "right", NumberFormat: format, Border: Line.Under);
+    public static Look Big(string format) => new(14, Bold: true, Horizontal: Right, NumberFormat: format, Border: Line.Under);
 
     /// <summary>The letter of a flask.</summary>
-    public static Look Letter { get; } = new(16, Bold: true, Horizontal: "center", Border: Line.Under);
+    public static Look Letter { get; } = new(16, Bold: true, Horizontal: Centre, Border: Line.Under);
 
     /// <summary>The letter to scratch into a mould.</summary>
-    public static Look Mould { get; } = new(48, Bold: true, Horizontal: "center");
+    public static Look Mould { get; } = new(48, Bold: true, Horizontal: Centre);
 
     /// <summary>A framed cell for the shop to write in.</summary>
     public static Look Box { get; } = new(Border: Line.Frame);
 
     /// <summary>A framed cell for a weighing.</summary>
-    public static Look BoxNumber { get; } = new(14, Horizontal: "right", NumberFormat: "0.0#", Border: Line.Frame);
+    public static Look BoxNumber { get; } = new(14, Horizontal: Right, NumberFormat: "0.0#", Border: Line.Frame);
 
     /// <summary>Where text stands in its row.</summary>
     public string Vertical => Fill is not null ? "bottom" : "center";
 
     /// <summary>Words stand a little off what is left of them, and off a line.</summary>
-    public int Indent => Padded || (Horizontal == "left" && (Fill is not null || Border != Line.None)) ? 1 : 0;
+    public int Indent => Padded || (Horizontal == Left && (Fill is not null || Border != Line.None)) ? 1 : 0;
 
     /// <summary>The font element, <c>~</c> where the prefix belongs.</summary>
     public string FontXml

@@ -1,14 +1,11 @@
 using System.Reflection;
-using System.Text.RegularExpressions;
 using CastBook.Cli.Words;
 
 namespace CastBook.Cli.Tests.Words;
 
 /// <summary>What the program says stands in one folder, where a translator finds all of it.</summary>
-public sealed partial class WordsTests
+public sealed class WordsTests
 {
-    private static readonly string Cli = Path.Combine(ReadmeTests.Repository, "src", "CastBook.Cli");
-
     // Files that hold words of others.
     private static readonly Dictionary<string, string> Others = new(StringComparer.Ordinal)
     {
@@ -17,51 +14,19 @@ public sealed partial class WordsTests
         ["FolderLook.cs"] = "what programs that keep folders in step add to the names of files",
     };
 
-    private static readonly Lazy<Dictionary<string, string>> Sources = new(() => Directory.EnumerateFiles(Cli, "*.cs", SearchOption.AllDirectories)
-        .Where(f => Path.GetRelativePath(Cli, f).Split(Path.DirectorySeparatorChar)[0] is not ("bin" or "obj" or "Words"))
-        .ToDictionary(f => Path.GetFileName(f), File.ReadAllText, StringComparer.Ordinal));
-
-    // Words of an answer for machines are never translated.
-    private static readonly Dictionary<string, string> Machines = new(StringComparer.Ordinal)
-    {
-        ["AnswerMaker.cs"] = "values of --json",
-        ["ClockAnswers.cs"] = "values of --json",
-    };
-
-    private static readonly Lazy<Dictionary<string, string>> AnswerSources = new(() => new[] { "Reports", "Explaining" }
-        .SelectMany(folder => Directory.EnumerateFiles(Path.Combine(ReadmeTests.Repository, "src", "CastBook.Workbooks", folder), "*.cs"))
-        .ToDictionary(f => Path.GetFileName(f), File.ReadAllText, StringComparer.Ordinal));
+    private static readonly Lazy<IReadOnlyDictionary<string, string>> Sources = new(() => SourceFiles.Of("CastBook.Cli"));
 
     private static readonly List<Type> Messages = [.. typeof(FillWords).Assembly.GetTypes().Where(t => t is { Namespace: "CastBook.Cli.Words", IsNested: false })];
 
     [Fact]
     public void Sentences_OfTheCommandLine_StandInWordsAlone()
     {
-        var outside = Sources.Value.Where(s => !Others.ContainsKey(s.Key))
-            .SelectMany(s => SourceLiterals.Of(s.Value).Where(l => IsSaid(l.Text)).Select(l => $"{s.Key}, line {l.Line}: {l.Text}"));
+        var outside = Sources.Value.Where(s => !Others.ContainsKey(Path.GetFileName(s.Key)))
+            .SelectMany(s => SourceLiterals.Of(s.Value).Where(l => SaidText.IsSaid(l.Text)).Select(l => $"{s.Key}, line {l.Line}: {l.Text}"));
 
         Sources.Value.Count.ShouldBeGreaterThan(30);
-        Others.Keys.ShouldBeSubsetOf(Sources.Value.Keys);
+        Others.Keys.ShouldBeSubsetOf(Sources.Value.Keys.Select(Path.GetFileName)!);
         outside.ShouldBeEmpty();
-    }
-
-    /// <summary>So do those of answers and explanations, beside the books.</summary>
-    [Fact]
-    public void Sentences_OfAnswersAndExplanations_StandInWordsAlone()
-    {
-        var answers = AnswerSources.Value;
-        var outside = answers.Where(s => !Machines.ContainsKey(s.Key))
-            .SelectMany(s => SourceLiterals.Of(s.Value).Where(l => IsSaid(l.Text)).Select(l => $"{s.Key}, line {l.Line}: {l.Text}"));
-        var code = string.Join('\n', answers.Values);
-        var messages = typeof(Workbooks.Reports.Summary).Assembly.GetTypes().Where(t => t is { Namespace: "CastBook.Workbooks.Words", IsNested: false })
-            .SelectMany(t => t.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)
-                .Where(m => m is PropertyInfo or MethodInfo { IsSpecialName: false }).Select(m => $"{t.Name}.{m.Name}")).ToList();
-
-        answers.Count.ShouldBeGreaterThan(10);
-        Machines.Keys.ShouldBeSubsetOf(answers.Keys);
-        outside.ShouldBeEmpty();
-        messages.Count.ShouldBeGreaterThan(40);
-        messages.Where(m => !Regex.IsMatch(code, $@"\b{Regex.Escape(m)}\b")).ShouldBeEmpty();
     }
 
     /// <summary>Each is said somewhere: nobody translates what no one reads.</summary>
@@ -69,11 +34,10 @@ public sealed partial class WordsTests
     public void Messages_OfWords_AreAllSaid()
     {
         var code = string.Join('\n', Sources.Value.Values);
-        var messages = Messages.SelectMany(t => t.GetMembers(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)
-            .Where(m => m is PropertyInfo or MethodInfo { IsSpecialName: false }).Select(m => $"{t.Name}.{m.Name}")).Distinct().ToList();
+        var messages = SaidText.MessagesOf(Messages);
 
         messages.Count.ShouldBeGreaterThan(150);
-        messages.Where(m => !Regex.IsMatch(code, $@"\b{Regex.Escape(m)}\b")).ShouldBeEmpty();
+        messages.Where(m => !SaidText.Says(code, m)).ShouldBeEmpty();
     }
 
     /// <summary>A table of words would be built at every start, for the one or two that are said.</summary>
@@ -98,7 +62,7 @@ public sealed partial class WordsTests
     [InlineData("word", false)]
     [InlineData("yyyy-MM-dd HH:mm:ss", false)]
     [InlineData("Sprue diameter (mm)", false)]
-    public void IsSaid_TwoWordsOrMore_ButNoHeading(string text, bool expected) => IsSaid(text).ShouldBe(expected);
+    public void IsSaid_TwoWordsOrMore_ButNoHeading(string text, bool expected) => SaidText.IsSaid(text).ShouldBe(expected);
 
     [Theory]
     [InlineData(1, 0, "k.csv: 1 reading, 0 h 30")]
@@ -117,14 +81,4 @@ public sealed partial class WordsTests
         RestoreWords.Backups("night.xlsx", 1).ShouldBe("night.xlsx: 1 backup");
         RestoreWords.Backups("night.xlsx", 2).ShouldBe("night.xlsx: 2 backups, the newest first");
     }
-
-    // Two words or more; a heading of a shop file with its unit is a name and not said.
-    private static bool IsSaid(string text) =>
-        !Heading().IsMatch(text) && text.Replace("\\n", " ", StringComparison.Ordinal).Split(' ').Count(w => Word().IsMatch(w)) > 1;
-
-    [GeneratedRegex(@"^[(\""']*[A-Za-z]+('[a-z]+)?[.,;:!?)\""']*$")]
-    private static partial Regex Word();
-
-    [GeneratedRegex(@"^[A-Z][a-z]+( [a-z]+)* \((mm|g|ml|g/cm³)\)$")]
-    private static partial Regex Heading();
 }

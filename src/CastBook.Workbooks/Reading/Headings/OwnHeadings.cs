@@ -1,4 +1,5 @@
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
@@ -7,12 +8,12 @@ internal static class OwnHeadings
 {
     private static readonly (string Name, string Heading)[] All =
     [
-        .. WrittenMass.OfMetal.Select(unit => (OwnName.MetalEach, $"Metal each ({unit.Name})")),
-        .. WrittenMass.OfMetal.Select(unit => (OwnName.Metal, $"Metal ({unit.Name})")),
-        (OwnName.Flask, "Flask"),
-        (OwnName.Mix, "Mix"),
-        (OwnName.Burnout, "Burnout (h)"),
-        (OwnName.Checks, "Checks"),
+        .. WrittenMass.OfMetal.Select(unit => (OwnName.MetalEach, $"{ColumnWords.MetalEach} ({unit.Name})")),
+        .. WrittenMass.OfMetal.Select(unit => (OwnName.Metal, $"{ColumnWords.Metal} ({unit.Name})")),
+        (OwnName.Flask, ColumnWords.Flask),
+        (OwnName.Mix, ColumnWords.Mix),
+        (OwnName.Burnout, ColumnWords.Burnout),
+        (OwnName.Checks, ColumnWords.Checks),
     ];
 
     /// <summary>Our columns by heading alone: two or more side by side, in our order, right of the shop's last column.</summary>

@@ -1,7 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
 
-namespace CastBook.Workbooks.Columns;
+namespace CastBook.Workbooks.Words;
 
 /// <summary>The word a Checks cell uses for a field of a piece.</summary>
 internal static class FieldWords
