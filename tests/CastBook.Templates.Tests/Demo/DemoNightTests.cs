@@ -67,8 +67,8 @@ public sealed class DemoNightTests
     }
 
     [Fact]
-    public void Write_Settings_AreAnsweredButForNightSheetsPourSecondPersonAndQuantity() =>
-        SettingsSheet.Settings.Zip(Book.Under("Shop", 1, "Value")).Where(s => s.Second.Length == 0).Select(s => s.First.Name).ShouldBe(["Night", "Sheets to fill", "Pour at", "Hours of work", "Closed on", "Two people for", "Second person from", "Second person until", "Stay with", "Kiln loads", "Quantity where the list gives none"], ignoreOrder: true);
+    public void Write_Settings_AreAnsweredButForNightSheetsPourSecondPersonQuantityAndAlloy() =>
+        SettingsSheet.Settings.Zip(Book.Under("Shop", 1, "Value")).Where(s => s.Second.Length == 0).Select(s => s.First.Name).ShouldBe(["Night", "Sheets to fill", "Pour at", "Hours of work", "Closed on", "Two people for", "Second person from", "Second person until", "Stay with", "Kiln loads", "Quantity where the list gives none", "Alloy where the list gives none"], ignoreOrder: true);
 
     [Fact]
     public void Write_DueDays_AreInDecember2037()
