@@ -46,7 +46,11 @@ public sealed class CompletionTests : IDisposable
     {
         var program = Path.Combine(folder, "castbook");
         File.WriteAllText(program, $"#!/bin/sh\nexec {string.Join(' ', CastBookRun.Typed.Select(t => $"'{t}'"))} \"$@\"\n");
-        File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+
         var start = new ProcessStartInfo(shell) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
         start.ArgumentList.Add("-c");
         start.ArgumentList.Add(script);
@@ -68,11 +72,15 @@ internal sealed class ShellTheoryAttribute : TheoryAttribute
 {
     public ShellTheoryAttribute(string shell)
     {
+        Shell = shell;
         if (OperatingSystem.IsWindows() || (Environment.GetEnvironmentVariable("CI") != "true" && !IsOnPath(shell)))
         {
             Skip = $"The shell {shell} is not installed: apt-get install {shell}.";
         }
     }
+
+    /// <summary>The shell.</summary>
+    public string Shell { get; }
 
     private static bool IsOnPath(string program) =>
         (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
