@@ -1,6 +1,9 @@
 namespace CastBook.Casting.Names;
 
 /// <summary>Measures how far two spellings are apart, and finds the names that a misspelt one most likely means.</summary>
+/// <remarks>
+/// <para><b>Source.</b> The steps are the edit distance of V. I. Levenshtein, Soviet Physics Doklady 10 (1966) 707, filled in row by row; how many make two spellings close is memory of practice.</para>
+/// </remarks>
 public static class Spelling
 {
     // Shorter words are near to too many others: Note is no night.
@@ -11,7 +14,6 @@ public static class Spelling
     private const int MostNames = 3;
 
     /// <summary>The number of letters to change, add or drop.</summary>
-    /// <remarks><b>Source.</b> The edit distance of V. I. Levenshtein, Soviet Physics Doklady 10 (1966) 707, filled in row by row.</remarks>
     /// <param name="a">One spelling.</param>
     /// <param name="b">The other.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
