@@ -28,10 +28,10 @@ internal static class MetalSheetWords
 
     public static string Pieces(string mass) => $"pieces {mass}";
 
-    public static string PiecesOrFinished(string least, string most, string finished) =>
-        $"pieces {least} to {most} if the weights are of patterns, {finished} if of finished metal";
+    public static string PiecesOrFinished(string pieces, string finished) =>
+        $"pieces {pieces} if the weights are of patterns, {finished} if of finished metal";
 
-    public static string PiecesBetween(string least, string most) => $"pieces {least} to {most}";
+    public static string Between(string least, string most) => $"{least} to {most}";
 
     public static string PiecesAtLeast(string least) => $"pieces {least} without the rows that are open";
 
