@@ -43,6 +43,28 @@ public sealed class ListsOfSixLanguagesTests
             ignoreOrder: true);
     }
 
+    public static TheoryData<string[]> HeadingsOfSculptors => new(
+        ["Sculpture", "No. of casts", "Wax weight (kg)", "Alloy", "Height (cm)", "Wall thickness (mm)"],
+        ["Skulptur", "Anzahl Abgüsse", "Wachsgewicht (kg)", "Legierung", "Höhe (cm)", "Wandstärke (mm)"],
+        ["Sculpture", "Exemplaires", "Poids cire (kg)", "Alliage", "Hauteur (cm)", "Épaisseur de paroi (mm)"],
+        ["Escultura", "N.º de ejemplares", "Peso cera (kg)", "Aleación", "Altura (cm)", "Espesor de pared (mm)"],
+        ["Opera", "N. copie", "Peso cera (kg)", "Metallo", "Altezza (cm)", "Spessore della parete (mm)"],
+        ["Obra", "N.º de exemplares", "Peso da cera (kg)", "Liga", "Altura (cm)", "Espessura da parede (mm)"]);
+
+    // A hollow bust is not as thick as its wall, or it would be hung as a plate.
+    [Theory]
+    [MemberData(nameof(HeadingsOfSculptors))]
+    public void Read_ListOfASculptor_TakesTheWallForASectionAndNoSize(string[] headings)
+    {
+        using var book = BookBuilder.Pieces([.. headings], ["Heron", 2, 1.85, "Bronze", 38, 5]);
+
+        var heron = TestBooks.Read(book).Night.Pieces.ShouldHaveSingleItem();
+
+        (heron.Name, heron.Quantity, heron.Weight!.Value.Grams, heron.Alloy).ShouldBe(("Heron", 2, 1850, "Bronze"));
+        heron.FinestSection!.Value.Millimeters.ShouldBe(5);
+        heron.Box?.Thickness.ShouldBeNull();
+    }
+
     [Fact]
     public void Read_GrInALanguageOfGrams_IsReadAndSaid()
     {
