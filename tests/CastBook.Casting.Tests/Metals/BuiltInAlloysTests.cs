@@ -96,6 +96,16 @@ public class BuiltInAlloysTests
     [InlineData("gold 925")]
     public void Named_UnknownName_FindsNone(string name) => BuiltInAlloys.Named(name).ShouldBeEmpty();
 
+    // Those that are known well enough to be poured are the usual ones.
+    [Fact]
+    public void Named_SeveralAlloys_ThoseThatCanBePouredComeFirst()
+    {
+        var several = BuiltInAlloys.All.SelectMany(a => a.OtherNames.Append(a.Name)).Distinct().Select(BuiltInAlloys.Named).Where(a => a.Count > 1).ToList();
+
+        several.ShouldContain(alloys => alloys.Any(a => !a.MetalTemperature.HasValue));
+        several.ShouldAllBe(alloys => alloys.SkipWhile(a => a.MetalTemperature.HasValue).All(a => !a.MetalTemperature.HasValue));
+    }
+
     // A person who is shown the choices must be able to type one of them.
     [Fact]
     public void Named_OwnNameOfEach_FindsThatOneAlone()
