@@ -1,6 +1,6 @@
-using System.Diagnostics;
 using System.Globalization;
 using CastBook.Planning;
+using CastBook.Planning.Packing;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Benchmarks;
@@ -8,21 +8,30 @@ namespace CastBook.Benchmarks;
 /// <summary>Prints what the search for flasks reaches on invented nights: its time, how often a plan is proved, and how far it may be from the best.</summary>
 internal static class PackingFigures
 {
-    /// <summary>Prints the figures.</summary>
-    /// <param name="what">The nights of each kind; few where nothing is said.</param>
+    /// <summary>Prints the figures. Times are of all processors together, so that a busy machine changes them little.</summary>
+    /// <param name="what">The nights of each kind, few where nothing is said; then the kinds by the beginnings of their names, all where none is named.</param>
     public static void Print(string[] what)
     {
         var nights = what.Length > 0 ? int.Parse(what[0], CultureInfo.InvariantCulture) : 20;
         Warm();
-        Print("60 mixed", nights, seed => InventedNight.Mixed(60, seed));
-        Print("60 dense", nights, seed => InventedNight.Dense(60, seed));
-        Print("200", nights / 2, seed => InventedNight.Mixed(200, seed));
-        Print("1,000", Math.Min(5, nights / 4), seed => InventedNight.Mixed(1000, seed));
-        Print("5,000", Math.Min(2, nights / 10), seed => InventedNight.Mixed(5000, seed));
-        PrintEdits(60, nights, Stability.Keep);
-        PrintEdits(60, nights, Stability.Best);
-        PrintEdits(200, nights / 2, Stability.Keep);
-        PrintEdits(200, nights / 2, Stability.Best);
+        Named("60 mixed", () => Print("60 mixed", nights, seed => InventedNight.Mixed(60, seed)));
+        Named("60 dense", () => Print("60 dense", nights, seed => InventedNight.Dense(60, seed)));
+        Named("200", () => Print("200", nights / 2, seed => InventedNight.Mixed(200, seed)));
+        Named("1,000", () => Print("1,000", Math.Min(5, nights / 4), seed => InventedNight.Mixed(1000, seed)));
+        Named("5,000", () => Print("5,000", Math.Min(2, nights / 10), seed => InventedNight.Mixed(5000, seed)));
+        Named("edits 60", () => PrintEdits(60, nights));
+        Named("edits 200", () => PrintEdits(200, nights / 2));
+        Named("u120", () => PrintClassic("u120", nights, seed => ClassicSet.Uniform(120, seed)));
+        Named("t60", () => PrintClassic("t60", nights, seed => ClassicSet.Triplets(60, seed)));
+        Named("t120", () => PrintClassic("t120", nights / 2, seed => ClassicSet.Triplets(120, seed)));
+
+        void Named(string name, Action print)
+        {
+            if (what.Length < 2 || what.Skip(1).Any(w => name.StartsWith(w, StringComparison.Ordinal)))
+            {
+                print();
+            }
+        }
     }
 
     // The first plans of a process run slowly.
@@ -56,6 +65,34 @@ internal static class PackingFigures
                 CultureInfo.InvariantCulture,
                 $"{name,-9} {nights,4} nights  median {times[nights / 2],7:#,##0} ms  longest {times[^1],7:#,##0} ms  fewest flasks proved {100.0 * count / nights:0} %, least investment too {100.0 * investment / nights:0} %, flasks over the bound {100 * more / nights:0.0} %, cost where as few are proved {100 * cost / Math.Max(1, count):0.00} % on average"));
         }
+    }
+
+    private static void PrintClassic(string name, int sets, Func<int, PackProblem> make)
+    {
+        var (times, proved) = (new List<double>(), 0);
+        for (var seed = 1; seed <= sets; seed++)
+        {
+            var watch = new SearchTime();
+            watch.Report(true);
+            var answer = PackSolver.Solve(make(seed), 1, inBrief: false, CancellationToken.None);
+            watch.Report(false);
+            times.Add(watch.Milliseconds);
+            proved += answer.IsCheapest ? 1 : 0;
+        }
+
+        if (sets > 0)
+        {
+            times.Sort();
+            Console.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{name,-9} {sets,4} sets    median {times[sets / 2],7:#,##0} ms  longest {times[^1],7:#,##0} ms  fewest flasks proved {100.0 * proved / sets:0} %"));
+        }
+    }
+
+    private static void PrintEdits(int pieces, int nights)
+    {
+        PrintEdits(pieces, nights, Stability.Keep);
+        PrintEdits(pieces, nights, Stability.Best);
     }
 
     private static void PrintEdits(int pieces, int nights, Stability choice)
@@ -94,20 +131,10 @@ internal static class PackingFigures
 
     private sealed class SearchTime : IProgress<bool>
     {
-        private readonly Stopwatch watch = new();
+        private TimeSpan spent;
 
-        public double Milliseconds => watch.Elapsed.TotalMilliseconds;
+        public double Milliseconds => spent.TotalMilliseconds;
 
-        public void Report(bool value)
-        {
-            if (value)
-            {
-                watch.Start();
-            }
-            else
-            {
-                watch.Stop();
-            }
-        }
+        public void Report(bool value) => spent += value ? -Environment.CpuUsage.TotalTime : Environment.CpuUsage.TotalTime;
     }
 }

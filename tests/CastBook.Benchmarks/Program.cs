@@ -7,7 +7,7 @@ using CastBook.Benchmarks;
 // dotnet run -c Release --project tests/CastBook.Benchmarks -- memory flasks     the same with the shop's flasks, so with a plan
 // dotnet run -c Release --project tests/CastBook.Benchmarks -- memory floor      the same for unzip and rezip alone
 // dotnet run -c Release --project tests/CastBook.Benchmarks -- book FILE [flasks]  writes the book that is timed
-// dotnet run -c Release --project tests/CastBook.Benchmarks -- packing [20]      what the search for flasks reaches on invented nights
+// dotnet run -c Release --project tests/CastBook.Benchmarks -- packing [20 [200]]  what the search for flasks reaches on invented nights; on those of 200 pieces only
 // Only ratios count: absolute times and bytes are those of one machine.
 switch (args)
 {

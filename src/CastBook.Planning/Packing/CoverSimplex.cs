@@ -10,6 +10,9 @@ internal sealed class CoverSimplex
     // What no column gives costs so much for each.
     private const double Missing = 10;
 
+    // A look at all columns serves for some steps.
+    private const int MostListed = 16;
+
     private readonly int rows;
     private readonly List<(int[] Rows, double[] Counts, double Cost)> columns = [];
     private readonly double[][] inverse;
@@ -17,6 +20,7 @@ internal sealed class CoverSimplex
     private readonly double[] basisCosts;
     private readonly int[] basis;
     private readonly double[] step;
+    private readonly List<(double Cost, int Column)> shortList = [];
 
     /// <summary>Starts with no columns.</summary>
     /// <param name="needs">What each row needs; 0 or less where it starts with that much to spare.</param>
@@ -49,6 +53,17 @@ internal sealed class CoverSimplex
     /// <param name="counts">How much, below 0 where it takes.</param>
     /// <param name="cost">Its cost, about 1.</param>
     public void Add(int[] at, double[] counts, double cost) => columns.Add((at, counts, cost));
+
+    /// <summary>Looks at the columns added first before all others.</summary>
+    /// <param name="count">How many.</param>
+    public void LookFirst(int count)
+    {
+        shortList.Clear();
+        shortList.AddRange(Enumerable.Range(0, count).Select(c => (0.0, c)));
+    }
+
+    /// <summary>The columns that a solution is made of, by their places.</summary>
+    public IEnumerable<int> Chosen => basis.Where(b => b >= 0);
 
     /// <summary>How much of a column is taken.</summary>
     /// <param name="column">Its place in the order in which columns were added.</param>
@@ -115,35 +130,73 @@ internal sealed class CoverSimplex
         Work += (long)rows * rows;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private int? Entering()
+    private int? Entering() => Best(shortList) ?? (ListShort() ? shortList[0].Column : Surplus());
+
+    private int? Surplus()
     {
         int? best = null;
         var least = -1e-7;
-        for (var c = 0; c < columns.Count; c++)
-        {
-            var (at, counts, cost) = columns[c];
-            for (var i = 0; i < at.Length; i++)
-            {
-                cost -= counts[i] * Duals[at[i]];
-            }
-
-            Work += at.Length;
-            if (cost < least)
-            {
-                (best, least) = (c, cost);
-            }
-        }
-
         for (var r = 0; r < rows; r++)
         {
-            if (Duals[r] < least)
-            {
-                (best, least) = (Surplus(r), Duals[r]);
-            }
+            (best, least) = Duals[r] < least ? (Surplus(r), Duals[r]) : (best, least);
         }
 
         return best;
+    }
+
+    // Of those that looked best a while ago.
+    private int? Best(List<(double Cost, int Column)> among)
+    {
+        int? best = null;
+        var least = -1e-7;
+        foreach (var (_, column) in among)
+        {
+            var cost = Reduced(column);
+            (best, least) = cost < least ? (column, cost) : (best, least);
+        }
+
+        return best;
+    }
+
+    // The columns that save most, the best first.
+    private bool ListShort()
+    {
+        shortList.Clear();
+        for (var c = 0; c < columns.Count; c++)
+        {
+            var cost = Reduced(c);
+            if (cost >= -1e-7 || (shortList.Count == MostListed && cost >= shortList[^1].Cost))
+            {
+                continue;
+            }
+
+            var at = shortList.Count;
+            while (at > 0 && shortList[at - 1].Cost > cost)
+            {
+                at--;
+            }
+
+            shortList.Insert(at, (cost, c));
+            if (shortList.Count > MostListed)
+            {
+                shortList.RemoveAt(MostListed);
+            }
+        }
+
+        return shortList.Count > 0;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private double Reduced(int column)
+    {
+        var (at, counts, cost) = columns[column];
+        for (var i = 0; i < at.Length; i++)
+        {
+            cost -= counts[i] * Duals[at[i]];
+        }
+
+        Work += at.Length;
+        return cost;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

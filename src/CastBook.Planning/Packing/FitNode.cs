@@ -9,7 +9,8 @@ namespace CastBook.Planning.Packing;
 /// <param name="pool">The sectors known.</param>
 /// <param name="left">How many of each piece are left.</param>
 /// <param name="trees">The trees.</param>
-internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees)
+/// <param name="likely">Sectors that are likely to be chosen.</param>
+internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees, IReadOnlyList<PooledSector> likely)
 {
     /// <summary>What the trees are worth together, about, where all room is needed.</summary>
     public const int Unit = 1 << 20;
@@ -27,19 +28,31 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees)
 
     private const int MostWays = 4000;
     private const int FewerWays = 16;
+    private const long MostWorkOfFinder = 20_000_000;
+
+    // To count the ways of a piece, beside a look at prices.
+    private const int MostCounted = 400;
+    private const long WorkOfFinder = 100_000;
+    private const long WorkOfCounting = 1_000_000;
 
     private readonly SectorType[] types = pool.Types;
     private readonly int[] items = [.. Enumerable.Range(0, left.Length).Where(i => left[i] > 0)];
-    private readonly int[] rowOf = new int[left.Length];
     private readonly int[] values = new int[left.Length];
     private readonly long[] metalPrices = new long[pool.Types.Length];
     private readonly long[] worths = new long[trees.Length];
-    private readonly int[] widest = [.. pool.Types.Select((_, t) => trees.Where(x => x.Type == t).Select(x => x.Angle).DefaultIfEmpty(0).Max())];
+    private readonly int[] widest = [.. pool.Types.Select((_, t) => FitCut.Widest(trees, t))];
     private readonly long metalLeft = left.Select((count, i) => count * pool.Problem.Metals[i]).Sum();
+    private readonly List<PooledSector> offered = [];
     private long total;
 
     /// <summary>Steps of looking for ways.</summary>
     public long Work { get; private set; }
+
+    /// <summary>The prices that were asked last.</summary>
+    public FitCut? Cut { get; private set; }
+
+    /// <summary>The sectors that were chosen last.</summary>
+    public IReadOnlyList<PooledSector> Chosen { get; private set; } = [];
 
     /// <summary>Whether the pieces are sure not to fit.</summary>
     public bool IsRefuted()
@@ -56,6 +69,8 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees)
                 return true;
             }
 
+            Chosen = [.. master.Chosen.Where(c => c > 0).Select(c => offered[c - 1])];
+
             if ((filled < FilledWell && round >= EnoughRounds) || round >= MostRounds || !FindMore(master))
             {
                 return false;
@@ -63,17 +78,45 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees)
         }
     }
 
-    /// <summary>Sectors for the piece that is widest, those that leave most to spare first.</summary>
+    /// <summary>Sectors for the piece that can hang in the fewest ways, those that leave most to spare first.</summary>
     /// <param name="isHarder">Whether one piece is never easier to hang than another.</param>
     /// <param name="few">So many suffice.</param>
     /// <returns>The sectors, and whether all are among them that can be part of a way to hang everything.</returns>
     public (List<FitWay> Ways, bool IsAll) Ways(bool[][] isHarder, int few)
     {
-        var room = worths.Sum() - total;
+        var found = Fewest(isHarder) ?? OfWidest(isHarder, few);
+        found.Ways.Sort((a, b) => a.Spare != b.Spare ? b.Spare.CompareTo(a.Spare) : a.Tree.CompareTo(b.Tree));
+        return found;
+    }
+
+    // Whichever piece is hung next, one of its ways is right.
+    private (List<FitWay> Ways, bool IsAll)? Fewest(bool[][] isHarder)
+    {
+        var (fewest, most, end) = ((List<FitWay>?)null, MostCounted, Work + WorkOfCounting);
+        foreach (var piece in items.OrderByDescending(Theta).ThenBy(i => i))
+        {
+            var (ways, isAll) = WaysOf(piece, 0, isHarder, most, WorkOfFinder);
+            if (isAll && (fewest is null || ways.Count < fewest.Count))
+            {
+                (fewest, most) = (ways, ways.Count);
+            }
+
+            if (most == 0 || Work > end)
+            {
+                break;
+            }
+        }
+
+        return fewest is null ? null : (fewest, true);
+    }
+
+    private (List<FitWay> Ways, bool IsAll) OfWidest(bool[][] isHarder, int few)
+    {
+        var (room, piece) = (worths.Sum() - total, items.MaxBy(Theta));
         var found = (Ways: new List<FitWay>(), IsAll: true);
         for (var share = few < MostWays ? FewerWays : 1; share >= 1; share /= 4)
         {
-            found = WaysOf(Widest(), room - (room / share), isHarder);
+            found = WaysOf(piece, room - (room / share), isHarder, MostWays, MostWorkOfFinder);
             if (share > 1 && found.Ways.Count > few)
             {
                 found.IsAll = false;
@@ -81,11 +124,10 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees)
             }
         }
 
-        found.Ways.Sort((a, b) => a.Spare != b.Spare ? b.Spare.CompareTo(a.Spare) : a.Tree.CompareTo(b.Tree));
         return found;
     }
 
-    private (List<FitWay> Ways, bool IsAll) WaysOf(int piece, long spare, bool[][] isHarder)
+    private (List<FitWay> Ways, bool IsAll) WaysOf(int piece, long spare, bool[][] isHarder, int most, long workOfEach)
     {
         var (ways, isAll, sum) = (new List<FitWay>(), true, worths.Sum());
         for (var at = 0; at < trees.Length; at++)
@@ -105,12 +147,15 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees)
                     continue;
                 }
 
-
-                var rest = sum - worths[at] + type.Turn(tree.Angle - width) + MetalWorth(at) - total;
-                var finder = new SectorFinder(type, w, member, tree.Metal >= metalLeft ? isHarder : null, MostWays);
+                var rest = sum - worths[at] + type.Turn(tree.Angle - width) + Cut!.MetalWorth(tree) - total;
+                var finder = new SectorFinder(type, w, member, tree.Metal >= metalLeft ? isHarder : null, most - ways.Count, workOfEach);
                 ways.AddRange(finder.Find(spare - rest, tree.Metal).Select(f => new FitWay(at, width, f.Sector, rest + f.Worth)));
                 isAll &= !finder.IsCutShort;
                 Work += finder.Work;
+                if (!isAll && ways.Count >= most)
+                {
+                    return (ways, false);
+                }
             }
         }
 
@@ -118,88 +163,85 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees)
     }
 
     // Where it takes least: elsewhere it is wider still.
-    private int Widest() => items.MaxBy(i => types.Where(t => t.Members.Contains(i)).Select(t => pool.Problem.Shapes[t.Size][i].Theta).DefaultIfEmpty(PackShape.Turn).Min());
+    private int Theta(int item) => types.Where(t => t.Members.Contains(item)).Select(t => pool.Problem.Shapes[t.Size][item].Theta).DefaultIfEmpty(PackShape.Turn).Min();
 
     private CoverSimplex Master()
     {
-        for (var i = 0; i < items.Length; i++)
-        {
-            rowOf[items[i]] = i;
-        }
-
-        var master = new CoverSimplex([.. items.Select(i => (double)left[i]), .. Enumerable.Range(1, 2 * types.Length).Select(k => -Trifle * k)]);
+        var master = new CoverSimplex([.. left.Select(l => (double)l), .. Enumerable.Range(1, 2 * types.Length).Select(k => -Trifle * k)]);
         double[] angles = [.. types.Select((_, t) => trees.Where(x => x.Type == t).Sum(x => x.Angle / (double)PackShape.Turn))];
-        double[] metals = [.. types.Select((type, t) => IsMetalShort(t) ? trees.Where(x => x.Type == t).Sum(x => Metal(type, x.Metal)) : 1 / Trifle)];
-        master.Add([.. Enumerable.Range(items.Length, 2 * types.Length)], [.. angles, .. metals], 1);
-        foreach (var (type, width, sector) in pool.Sectors)
-        {
-            if (width <= widest[type] && Array.TrueForAll(sector, c => c.Count <= left[c.Item]))
-            {
-                Offer(master, type, width, sector);
-            }
-        }
-
+        double[] metals = [.. types.Select((_, t) => IsMetalShort(t) ? trees.Where(x => x.Type == t).Sum(x => pool.MetalOf(t, x.Metal)) : 1 / Trifle)];
+        master.Add([.. Enumerable.Range(left.Length, 2 * types.Length)], [.. angles, .. metals], 1);
+        Offer(master, likely);
+        master.LookFirst(1 + offered.Count);
+        Offer(master, pool.Sectors);
         return master;
     }
 
+    private void Offer(CoverSimplex master, IReadOnlyList<PooledSector> sectors)
+    {
+        foreach (var sector in sectors)
+        {
+            if (sector.Width <= widest[sector.Type] && IsLeft(sector.Content))
+            {
+                offered.Add(sector);
+                master.Add(sector.Rows, sector.Counts, 0);
+            }
+        }
+    }
+
+    private bool IsLeft(PackCount[] sector)
+    {
+        foreach (var (item, count) in sector)
+        {
+            if (count > left[item])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private bool IsMetalShort(int type) => Array.Exists(trees, t => t.Type == type && t.Metal < metalLeft);
-
-    private double Metal(SectorType type, long metal) => metal / (double)Math.Max(1, pool.Problem.Sizes[type.Size].Metal);
-
-    private void Offer(CoverSimplex master, int type, int width, PackCount[] sector) => master.Add(
-        [.. sector.Select(c => rowOf[c.Item]), items.Length + type, items.Length + types.Length + type],
-        [.. sector.Select(c => (double)c.Count), -width / (double)PackShape.Turn, -Metal(types[type], sector.Sum(c => c.Count * pool.Problem.Metals[c.Item]))],
-        0);
 
     private void Value(CoverSimplex master)
     {
         foreach (var item in items)
         {
-            values[item] = (int)Math.Clamp(master.Duals[rowOf[item]] * Unit, 0, pool.Most);
+            values[item] = (int)Math.Clamp(master.Duals[item] * Unit, 0, pool.Most);
         }
 
         for (var t = 0; t < types.Length; t++)
         {
-            var price = master.Duals[items.Length + types.Length + t] * Unit * (1 << SectorType.MetalBits) / Math.Max(1, pool.Problem.Sizes[types[t].Size].Metal);
+            var price = master.Duals[pool.MetalRow(t)] * Unit * (1 << SectorType.MetalBits) / Math.Max(1, pool.Problem.Sizes[types[t].Size].Metal);
             metalPrices[t] = (long)Math.Clamp(price, 0, MostSum);
         }
     }
 
     private bool IsWorthMore()
     {
+        Cut = new FitCut(types, left, trees, [.. values], [.. metalPrices]);
         total = items.Sum(i => (long)left[i] * values[i]);
-        for (var t = 0; t < types.Length; t++)
-        {
-            types[t].Price(left, values, metalPrices[t], widest[t]);
-        }
-
         for (var i = 0; i < trees.Length; i++)
         {
-            worths[i] = types[trees[i].Type].Turn(trees[i].Angle) + MetalWorth(i);
+            worths[i] = Cut.Worth(trees[i]);
         }
 
         return total > worths.Sum();
     }
-
-    // Rounded up: what pieces pay for their metal is rounded down.
-    private long MetalWorth(int tree) => metalPrices[trees[tree].Type] is > 0 and var price
-        ? (long)(((Int128)price * trees[tree].Metal) >> SectorType.MetalBits) + 1
-        : 0;
 
     private bool FindMore(CoverSimplex master)
     {
         var isMore = false;
         for (var t = 0; t < types.Length; t++)
         {
-            var price = master.Duals[items.Length + t] * Unit / PackShape.Turn;
+            var price = master.Duals[pool.AngleRow(t)] * Unit / PackShape.Turn;
             for (var w = 0; w < types[t].Widths.Count; w++)
             {
                 var width = types[t].Widths[w];
                 if (types[t].Best(w) > ((price * width) + 2) * (1 + 1e-6))
                 {
-                    var sector = types[t].Sector(w);
-                    pool.Sectors.Add((t, width, sector));
-                    Offer(master, t, width, sector);
+                    Offer(master, [pool.Add(t, width, types[t].Sector(w))]);
                     isMore = true;
                 }
             }

@@ -1,11 +1,13 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 
 namespace CastBook.Planning.Packing;
 
 /// <summary>Whether all pieces fit into given flasks: looks at every way that could be possible, sector by sector.</summary>
 /// <remarks>
-/// The widest piece is hung next, so that no two ways are the same; only with sectors that leave room enough for what the rest is worth
-/// (<see cref="FitNode"/>). The most promising ways are followed first, then with more and more turns aside, then all. Only for pieces
+/// The piece that can hang in the fewest ways is hung next; only with sectors that leave room enough for what the rest is worth
+/// (<see cref="FitNode"/>). Prices that refuted one sector are asked of the others first (<see cref="FitCut"/>), and what was refuted
+/// once is not looked at again, whichever way led there. The most promising ways are followed first, then with more and more turns aside, then all. Only for pieces
 /// with sectors and without wishes.
 /// </remarks>
 internal sealed class FlaskFit
@@ -18,19 +20,33 @@ internal sealed class FlaskFit
 
     // What one step of the search takes besides its prices, in steps of the tables.
     private const long WorkOfNode = 10_000;
+    private const long WorkOfCut = 30;
+
+    // Prices that are asked before a look at prices of its own.
+    private const int MostCuts = 300;
 
     private readonly PackProblem problem;
+    private readonly FitTree[] trees;
     private readonly SectorType[] types;
     private readonly SectorPool pool;
     private readonly bool[][] isHarder;
     private readonly CancellationToken stop;
+    private readonly HashSet<long[]> refuted = new(new SameNumbers());
+    private readonly List<FitCut> cuts = [];
+    private FitCut? last;
     private FitTree[] hung = [];
     private long steps;
     private long end;
 
-    private FlaskFit(PackProblem problem, IEnumerable<(int Size, int Setting)> kinds, CancellationToken stop)
+    /// <summary>Prepares.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="flasks">Size and setting of each flask.</param>
+    /// <param name="stop">Ends every look early.</param>
+    public FlaskFit(PackProblem problem, IReadOnlyList<(int Size, int Setting)> flasks, CancellationToken stop)
     {
         (this.problem, this.stop) = (problem, stop);
+        List<(int Size, int Setting)> kinds = [.. flasks.Distinct()];
+        trees = [.. flasks.Select(f => new FitTree(kinds.IndexOf(f), PackShape.Turn, problem.Sizes[f.Size].Metal, null))];
         types = [.. kinds.Select(k => new SectorType(problem, k.Size, k.Setting))];
         pool = new SectorPool(problem, types);
         isHarder = [.. problem.Items.Select((_, a) => problem.Items.Select((_, b) => IsHarder(a, b)).ToArray())];
@@ -38,34 +54,35 @@ internal sealed class FlaskFit
 
     private long Work => steps + pool.Work + types.Sum(t => t.Work);
 
-    /// <summary>Looks whether everything fits.</summary>
-    /// <param name="problem">The problem.</param>
-    /// <param name="flasks">Size and setting of each flask.</param>
+    /// <summary>Looks whether everything fits; what earlier looks refuted is not looked at again.</summary>
     /// <param name="work">How many steps to spend.</param>
-    /// <param name="stop">Ends it early.</param>
-    public static FitAnswer Of(PackProblem problem, IReadOnlyList<(int Size, int Setting)> flasks, long work, CancellationToken stop)
+    public FitAnswer Look(long work)
     {
-        List<(int Size, int Setting)> kinds = [.. flasks.Distinct()];
-        var fit = new FlaskFit(problem, kinds, stop);
-        FitTree[] trees = [.. flasks.Select(f => new FitTree(kinds.IndexOf(f), PackShape.Turn, problem.Sizes[f.Size].Metal, null))];
         int[] all = [.. problem.Items.Select(i => i.Quantity)];
+        var (before, until) = (Work, Work + work);
         bool? fits = null;
         foreach (var turns in TurnsAside.Append(AnyTurns))
         {
-            fit.end = turns == AnyTurns ? work : fit.Work + ((work - fit.Work) / TurnsAside.Length);
-            fits ??= fit.Hang(all, trees, turns);
+            end = turns == AnyTurns ? until : Work + ((until - Work) / TurnsAside.Length);
+            fits ??= Hang(all, trees, [], turns);
         }
 
-        return new FitAnswer(fits, fits == true ? fit.Plan() : null, fit.Work);
+        return new FitAnswer(fits, fits == true ? Plan() : null, Work - before);
     }
 
     // All pieces that are left; nothing where not every way was looked at.
-    private bool? Hang(int[] left, FitTree[] trees, int turns)
+    private bool? Hang(int[] left, FitTree[] now, IReadOnlyList<PooledSector> likely, int turns)
     {
         if (Array.TrueForAll(left, l => l == 0))
         {
-            hung = trees;
+            hung = now;
             return true;
+        }
+
+        var state = StateOf(problem, left, now);
+        if (refuted.Contains(state))
+        {
+            return false;
         }
 
         steps += WorkOfNode;
@@ -74,51 +91,94 @@ internal sealed class FlaskFit
             return null;
         }
 
-        var node = new FitNode(pool, left, trees);
-        if (node.IsRefuted())
+        var node = new FitNode(pool, left, now, likely);
+        var isRefuted = node.IsRefuted();
+        var fits = isRefuted ? false : Follow(node, left, now, turns);
+        last = isRefuted ? node.Cut : null;
+        if (fits == false)
         {
-            return false;
+            refuted.Add(state);
         }
 
-        var (ways, isAll) = node.Ways(isHarder, turns == AnyTurns ? int.MaxValue : 1 << (2 * Math.Min(turns, 6)));
-        steps += node.Work;
-        for (var i = 0; i < ways.Count; i++)
-        {
-            var aside = i == 0 ? 0 : 1 + (BitOperations.Log2((uint)i) / 2);
-            var fits = aside > turns || Work >= end ? null : Hung(left, trees, ways[i], turns == AnyTurns ? turns : turns - aside);
-            if (fits == true)
-            {
-                return true;
-            }
-
-            isAll &= fits == false;
-            if (aside > turns || Work >= end)
-            {
-                return null;
-            }
-        }
-
-        return isAll ? false : null;
+        return fits;
     }
 
-    private bool? Hung(int[] left, FitTree[] trees, FitWay way, int turns)
+    private bool? Follow(FitNode node, int[] left, FitTree[] now, int turns)
+    {
+        var (ways, isAll) = node.Ways(isHarder, turns == AnyTurns ? int.MaxValue : 1 << (2 * Math.Min(turns, 6)));
+        steps += node.Work;
+        var known = cuts.Count;
+        bool? fits = null;
+        for (var i = 0; i < ways.Count && fits != true; i++)
+        {
+            var aside = i == 0 ? 0 : 1 + (BitOperations.Log2((uint)i) / 2);
+            if (aside > turns || Work >= end)
+            {
+                isAll = false;
+                break;
+            }
+
+            var (less, more) = Hung(left, now, ways[i]);
+            steps += WorkOfCut * cuts.Count;
+            fits = cuts.Exists(c => c.Refutes(less, more)) ? false : Hang(less, more, node.Chosen, turns == AnyTurns ? turns : turns - aside);
+            isAll &= fits == false;
+            Learn(left, now, less, more);
+        }
+
+        cuts.RemoveRange(known, cuts.Count - known);
+        return fits == true ? true : isAll ? false : null;
+    }
+
+    // What one sector leaves too little room by, another may too.
+    private void Learn(int[] left, FitTree[] now, int[] less, FitTree[] more)
+    {
+        if (last is not null && cuts.Count < MostCuts && last.For(types, left, now) is var cut && cut.Refutes(less, more))
+        {
+            cuts.Add(cut);
+        }
+
+        last = null;
+    }
+
+    private (int[] Left, FitTree[] Trees) Hung(int[] left, FitTree[] now, FitWay way)
     {
         int[] less = [.. left];
-        FitTree[] more = [.. trees];
-        var metal = trees[way.Tree].Metal;
+        FitTree[] more = [.. now];
+        var metal = now[way.Tree].Metal;
         foreach (var (item, count) in way.Sector)
         {
             less[item] -= count;
             metal -= count * problem.Metals[item];
         }
 
-        more[way.Tree] = trees[way.Tree] with
+        more[way.Tree] = now[way.Tree] with
         {
-            Angle = trees[way.Tree].Angle - way.Width,
+            Angle = now[way.Tree].Angle - way.Width,
             Metal = metal,
-            Last = new FitSector(way.Sector, trees[way.Tree].Last),
+            Last = new FitSector(way.Sector, now[way.Tree].Last),
         };
-        return Hang(less, more, turns);
+        return (less, more);
+    }
+
+    // What is left and where: whichever way led here, the rest fits or it does not. More metal than everything takes is no matter.
+    private static long[] StateOf(PackProblem problem, int[] left, FitTree[] now)
+    {
+        var state = new long[left.Length + (2 * now.Length)];
+        var metal = 0L;
+        for (var i = 0; i < left.Length; i++)
+        {
+            state[i] = left[i];
+            metal += left[i] * problem.Metals[i];
+        }
+
+        var at = left.Length;
+        foreach (var tree in now.OrderBy(t => t.Type).ThenBy(t => t.Angle).ThenBy(t => t.Metal))
+        {
+            state[at++] = (tree.Type * (PackShape.Turn + 1L)) + tree.Angle;
+            state[at++] = Math.Min(metal, tree.Metal);
+        }
+
+        return state;
     }
 
     // Wherever the first hangs the second could hang too, and it takes no less.
@@ -155,6 +215,19 @@ internal sealed class FlaskFit
         }
 
         return plan;
+    }
+}
+
+/// <summary>Compares lists of numbers by the numbers.</summary>
+file sealed class SameNumbers : IEqualityComparer<long[]>
+{
+    public bool Equals(long[]? x, long[]? y) => x.AsSpan().SequenceEqual(y);
+
+    public int GetHashCode(long[] obj)
+    {
+        var hash = new HashCode();
+        hash.AddBytes(MemoryMarshal.AsBytes(obj.AsSpan()));
+        return hash.ToHashCode();
     }
 }
 

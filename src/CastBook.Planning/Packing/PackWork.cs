@@ -15,7 +15,7 @@ internal readonly record struct PackWork(long Search, long Proof, long Choices)
     private const long MostProof = 4_000_000_000;
 
     // Ways to hang few flasks grow faster than their pieces.
-    private const long ChoicesForEachTwo = 150_000;
+    private const long ChoicesForEachTwo = 400_000;
     private const long MostChoices = 1_000_000_000;
 
     private const long LeastBrief = 2_000_000;

@@ -6,12 +6,12 @@ namespace CastBook.Planning.Packing;
 /// <param name="piece">The place of the piece among the members.</param>
 /// <param name="isHarder">Where the metal suffices for anything: whether one piece is never easier to hang than another; else nothing.</param>
 /// <param name="most">How many sectors to look for.</param>
-internal sealed class SectorFinder(SectorType type, int width, int piece, bool[][]? isHarder, int most)
+/// <param name="work">How many steps to spend.</param>
+internal sealed class SectorFinder(SectorType type, int width, int piece, bool[][]? isHarder, int most, long work)
 {
     // What one look takes, in steps of the tables.
     private const int WorkOfLook = 16;
     private const int WorkOfSector = 400;
-    private const long MostWork = 20_000_000;
 
     private readonly int[] among = type.Among(width);
     private readonly int[] table = type.TableOf(width);
@@ -39,7 +39,7 @@ internal sealed class SectorFinder(SectorType type, int width, int piece, bool[]
     private void Look(int place, int height, long metal, long worth)
     {
         Work += WorkOfLook;
-        IsCutShort |= Work > MostWork;
+        IsCutShort |= Work > work;
         if (IsCutShort || worth + table[(place * (type.Rod + 1)) + height] < least)
         {
             return;

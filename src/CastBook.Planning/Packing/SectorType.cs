@@ -94,6 +94,8 @@ internal sealed class SectorType
             among.Add(of);
             tables.Add(Table(of));
         }
+
+        FillTurn(widest);
     }
 
     /// <summary>What the best sector of a width is worth, less its metal.</summary>
@@ -128,21 +130,25 @@ internal sealed class SectorType
         return [.. sector];
     }
 
-    /// <summary>What a tree with so much angle free can be worth at most with the sectors priced, less its metal.</summary>
+    /// <summary>What a tree with so much angle free, no more than was priced for, can be worth at most with the sectors priced, less its metal.</summary>
     /// <param name="angle">The angle.</param>
-    public long Turn(int angle)
+    public long Turn(int angle) => turn[angle];
+
+    /// <summary><see cref="Turn"/> for every angle.</summary>
+    public long[] Turns() => [.. turn];
+
+    private void FillTurn(int most)
     {
-        for (var a = 1; a <= angle; a++)
+        for (var angle = 1; angle <= most; angle++)
         {
-            turn[a] = turn[a - 1];
-            for (var w = 0; w < widths.Count && widths[w] <= a; w++)
+            turn[angle] = turn[angle - 1];
+            for (var w = 0; w < widths.Count && widths[w] <= angle; w++)
             {
-                turn[a] = Math.Max(turn[a], turn[a - widths[w]] + Best(w));
+                turn[angle] = Math.Max(turn[angle], turn[angle - widths[w]] + Best(w));
             }
         }
 
-        Work += angle * widths.Count;
-        return turn[angle];
+        Work += most * widths.Count;
     }
 
     private int[] Table(int[] of)

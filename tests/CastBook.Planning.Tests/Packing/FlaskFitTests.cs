@@ -9,13 +9,14 @@ public sealed class FlaskFitTests
     // What hangs in flasks that were filled as full as they would go is possible, however much or little is looked at.
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Of_WhatHangsInFullFlasks_IsNeverRefuted(int seed)
+    public void Look_WhatHangsInFullFlasks_IsNeverRefuted(int seed)
     {
         var (problem, flasks) = Full(seed);
 
+        var fit = new FlaskFit(problem, flasks, CancellationToken.None);
         foreach (var work in new long[] { 1, 200_000, 20_000_000 })
         {
-            var answer = FlaskFit.Of(problem, flasks, work, CancellationToken.None);
+            var answer = fit.Look(work);
 
             answer.Fits.ShouldNotBe(false);
             if (answer.Plan is { } plan)
@@ -30,28 +31,28 @@ public sealed class FlaskFitTests
     [Theory]
     [InlineData(4, true)]
     [InlineData(5, false)]
-    public void Of_PiecesOfHalfATurn_FitTwoATree(int pieces, bool fits) =>
-        FlaskFit.Of(
+    public void Look_PiecesOfHalfATurn_FitTwoATree(int pieces, bool fits) =>
+        new FlaskFit(
             new PackProblem([new PackItem(pieces, 1, [new(72, 60, 0, 0)])], [new PackSize(100, PackProblem.AnyMetal, 1000, 9)]),
-            [(0, 0), (0, 0)], 1_000_000, CancellationToken.None).Fits.ShouldBe(fits);
+            [(0, 0), (0, 0)], CancellationToken.None).Look(1_000_000).Fits.ShouldBe(fits);
 
     // Three pieces of 60 where a flask takes 100 of metal need three flasks, whatever room there is.
     [Theory]
     [InlineData(2, false)]
     [InlineData(3, true)]
-    public void Of_HeavyPieces_NeedAFlaskEach(int flasks, bool fits) =>
-        FlaskFit.Of(Problems.Metal(100, 9, (60, 3)), [.. Enumerable.Repeat((0, 0), flasks)], 1_000_000, CancellationToken.None).Fits.ShouldBe(fits);
+    public void Look_HeavyPieces_NeedAFlaskEach(int flasks, bool fits) =>
+        new FlaskFit(Problems.Metal(100, 9, (60, 3)), [.. Enumerable.Repeat((0, 0), flasks)], CancellationToken.None).Look(1_000_000).Fits.ShouldBe(fits);
 
     // A piece for the cold setting and one for the hot share no flask.
     [Theory]
     [InlineData(0, false)]
     [InlineData(1, true)]
-    public void Of_TwoSettings_NeedAFlaskEach(int second, bool fits) =>
-        FlaskFit.Of(
+    public void Look_TwoSettings_NeedAFlaskEach(int second, bool fits) =>
+        new FlaskFit(
             new PackProblem(
                 [new PackItem(1, 1, [new(10, 10, 0, 0)]), new PackItem(1, 1, [new(10, 10, 0, 0)]) { Lowest = 1, Highest = 1 }],
                 [new PackSize(100, PackProblem.AnyMetal, 1000, 9)]),
-            [(0, 0), (0, second)], 1_000_000, CancellationToken.None).Fits.ShouldBe(fits);
+            [(0, 0), (0, second)], CancellationToken.None).Look(1_000_000).Fits.ShouldBe(fits);
 
     // The pieces of a greedy plan of more than its flasks can take, and those flasks.
     private static (PackProblem Problem, List<(int Size, int Setting)> Flasks) Full(int seed)
