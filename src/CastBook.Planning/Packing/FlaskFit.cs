@@ -25,6 +25,9 @@ internal sealed class FlaskFit
     // Prices that are asked before a look at prices of its own.
     private const int MostCuts = 300;
 
+    // Points with more ways are worked out anew, so that they do not fill the memory.
+    private const int MostKept = 200;
+
     private readonly PackProblem problem;
     private readonly FitTree[] trees;
     private readonly SectorType[] types;
@@ -32,6 +35,7 @@ internal sealed class FlaskFit
     private readonly bool[][] isHarder;
     private readonly CancellationToken stop;
     private readonly HashSet<long[]> refuted = new(new SameNumbers());
+    private readonly Dictionary<long[], FitPoint> open = new(new SameNumbers());
     private readonly List<FitCut> cuts = [];
     private FitCut? last;
     private FitTree[] hung = [];
@@ -85,60 +89,86 @@ internal sealed class FlaskFit
             return false;
         }
 
-        steps += WorkOfNode;
-        if (Work >= end || stop.IsCancellationRequested)
+        if (!open.TryGetValue(state, out var point))
         {
-            return null;
+            steps += WorkOfNode;
+            if (Work >= end || stop.IsCancellationRequested)
+            {
+                return null;
+            }
+
+            point = Look(left, now, likely, turns);
+            if (point is { IsAll: true, Ways.Count: <= MostKept })
+            {
+                open.Add(state, point);
+            }
         }
 
-        var node = new FitNode(pool, left, now, likely);
-        var isRefuted = node.IsRefuted();
-        var fits = isRefuted ? false : Follow(node, left, now, turns);
-        last = isRefuted ? node.Cut : null;
+        var fits = point is null ? false : Follow(point, left, now, turns);
         if (fits == false)
         {
             refuted.Add(state);
+            open.Remove(state);
         }
 
         return fits;
     }
 
-    private bool? Follow(FitNode node, int[] left, FitTree[] now, int turns)
+    // How to go on; nothing where the rest does not fit.
+    private FitPoint? Look(int[] left, FitTree[] now, IReadOnlyList<PooledSector> likely, int turns)
     {
+        var node = new FitNode(pool, left, now, likely);
+        if (node.IsRefuted())
+        {
+            last = node.Cut;
+            return null;
+        }
+
         var (ways, isAll) = node.Ways(isHarder, turns == AnyTurns ? int.MaxValue : 1 << (2 * Math.Min(turns, 6)));
         steps += node.Work;
+        return new FitPoint(ways, isAll, node.Chosen);
+    }
+
+    private bool? Follow(FitPoint point, int[] left, FitTree[] now, int turns)
+    {
         var known = cuts.Count;
+        cuts.AddRange(point.Cuts);
         bool? fits = null;
-        for (var i = 0; i < ways.Count && fits != true; i++)
+        for (var i = 0; i < point.Ways.Count && fits != true;)
         {
             var aside = i == 0 ? 0 : 1 + (BitOperations.Log2((uint)i) / 2);
             if (aside > turns || Work >= end)
             {
-                isAll = false;
                 break;
             }
 
-            var (less, more) = Hung(left, now, ways[i]);
+            var (less, more) = Hung(left, now, point.Ways[i]);
             steps += WorkOfCut * cuts.Count;
-            fits = cuts.Exists(c => c.Refutes(less, more)) ? false : Hang(less, more, node.Chosen, turns == AnyTurns ? turns : turns - aside);
-            isAll &= fits == false;
-            Learn(left, now, less, more);
+            fits = cuts.Exists(c => c.Refutes(less, more)) ? false : Hang(less, more, point.Chosen, turns == AnyTurns ? turns : turns - aside);
+            if (last is not null && Learnt(left, now, less, more) is { } cut)
+            {
+                point.Cuts.Add(cut);
+                cuts.Add(cut);
+            }
+
+            last = null;
+            if (fits == false)
+            {
+                point.Ways.RemoveAt(i);
+            }
+            else
+            {
+                i++;
+            }
         }
 
         cuts.RemoveRange(known, cuts.Count - known);
-        return fits == true ? true : isAll ? false : null;
+        return fits == true ? true : point.IsAll && point.Ways.Count == 0 ? false : null;
     }
 
     // What one sector leaves too little room by, another may too.
-    private void Learn(int[] left, FitTree[] now, int[] less, FitTree[] more)
-    {
-        if (last is not null && cuts.Count < MostCuts && last.For(types, left, now) is var cut && cut.Refutes(less, more))
-        {
-            cuts.Add(cut);
-        }
-
-        last = null;
-    }
+    private FitCut? Learnt(int[] left, FitTree[] now, int[] less, FitTree[] more) =>
+        cuts.Count < MostCuts && last!.For(types, left, now) is var cut && cut.Refutes(less, more) ? cut : null;
 
     private (int[] Left, FitTree[] Trees) Hung(int[] left, FitTree[] now, FitWay way)
     {

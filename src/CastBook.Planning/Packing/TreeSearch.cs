@@ -26,6 +26,9 @@ internal sealed class TreeSearch(PackProblem problem, int size)
     private int[][] tables = [];
     private PackShape[] shapes = [];
     private int[] coarse = [];
+
+    // Tables that are not in use: they are large, and new ones are wanted at every turn.
+    private readonly Stack<int[]> spare = new();
     private int shift;
     private long[][] turns = [];
     private long metal;
@@ -57,6 +60,7 @@ internal sealed class TreeSearch(PackProblem problem, int size)
         Coarsen();
         Tabulate();
         Hang(0, PackShape.Turn, 0, 0);
+        Array.ForEach(tables, spare.Push);
         best = tree;
         return Work < end ? most : null;
     }
@@ -103,7 +107,9 @@ internal sealed class TreeSearch(PackProblem problem, int size)
     private int[] Table(int[] among)
     {
         var stride = rod + 1;
-        var table = new int[(among.Length + 1) * stride];
+        var table = spare.Count > 0 ? spare.Pop() : [];
+        table = table.Length >= (among.Length + 1) * stride ? table : new int[(items.Length + 1) * stride];
+        Array.Clear(table, 0, stride);
         for (var j = 0; j < among.Length; j++)
         {
             var (shape, worth, last) = (shapes[among[j]], coarse[among[j]], rod - shapes[among[j]].Tail);
@@ -151,7 +157,7 @@ internal sealed class TreeSearch(PackProblem problem, int size)
         }
     }
 
-    private long Best(int k) => (long)tables[k][^1] << shift;
+    private long Best(int k) => (long)tables[k][(members[k].Length * (rod + 1)) + rod] << shift;
 
     // The next sector is of this width or narrower.
     private void Hang(int from, int angle, long hung, long worth)
@@ -194,6 +200,14 @@ internal sealed class TreeSearch(PackProblem problem, int size)
 
         turns = Turns(k);
         Hang(k, angle, hung, worth);
+        for (var i = k; i < widths.Length; i++)
+        {
+            if (tables[i] != formerTables[i])
+            {
+                spare.Push(tables[i]);
+            }
+        }
+
         (tables, turns) = (formerTables, formerTurns);
     }
 
