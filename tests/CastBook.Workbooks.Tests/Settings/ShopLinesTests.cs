@@ -131,7 +131,7 @@ public sealed class ShopLinesTests : IDisposable
     {
         var path = Path.Combine(folder, "shop.xlsx");
         File.WriteAllBytes(path, file(new BookBuilder()).Build().ToArray());
-        var list = new BookBuilder().Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)").Row("Pin", 1, 2.5));
+        var list = new BookBuilder().Sheet("Pieces", s => s.Row("Piece", "Qty", "Pattern weight (g)", "Alloy").Row("Pin", 1, 2.5, "fine silver"));
         return BookReader.Read(book(list).Build(), new BookSettings { ShopFile = path });
     }
 
