@@ -83,13 +83,15 @@ internal sealed class FlaskFit
             return true;
         }
 
-        var state = StateOf(problem, left, now);
+        var state = StateOf(problem, left, [.. now.OrderBy(t => t.Type).ThenBy(t => t.Angle).ThenBy(t => t.Metal)]);
         if (refuted.Contains(state))
         {
             return false;
         }
 
-        if (!open.TryGetValue(state, out var point))
+        // Ways name trees by their places, so a point is that of trees in this very order.
+        var inOrder = StateOf(problem, left, now);
+        if (!open.TryGetValue(inOrder, out var point))
         {
             steps += WorkOfNode;
             if (Work >= end || stop.IsCancellationRequested)
@@ -100,7 +102,7 @@ internal sealed class FlaskFit
             point = Look(left, now, likely, turns);
             if (point is { IsAll: true, Ways.Count: <= MostKept })
             {
-                open.Add(state, point);
+                open.Add(inOrder, point);
             }
         }
 
@@ -108,7 +110,7 @@ internal sealed class FlaskFit
         if (fits == false)
         {
             refuted.Add(state);
-            open.Remove(state);
+            open.Remove(inOrder);
         }
 
         return fits;
@@ -202,7 +204,7 @@ internal sealed class FlaskFit
         }
 
         var at = left.Length;
-        foreach (var tree in now.OrderBy(t => t.Type).ThenBy(t => t.Angle).ThenBy(t => t.Metal))
+        foreach (var tree in now)
         {
             state[at++] = (tree.Type * (PackShape.Turn + 1L)) + tree.Angle;
             state[at++] = Math.Min(metal, tree.Metal);
