@@ -2,11 +2,16 @@ using UnitsNet;
 
 namespace CastBook.Planning;
 
-/// <summary>A row's answer.</summary>
-public sealed record PiecePlan
+/// <summary>A row's answer; small and put together anew when it is asked for, so that a long list leaves nothing to collect.</summary>
+public readonly record struct PiecePlan
 {
     private readonly double metalGrams = double.NaN;
     private readonly PiecePlacing placing = PiecePlacing.None;
+
+    /// <summary>Nothing known yet.</summary>
+    public PiecePlan()
+    {
+    }
 
     /// <summary>What only rows in flasks have.</summary>
     internal PiecePlacing Placing { get => placing; init => placing = value; }

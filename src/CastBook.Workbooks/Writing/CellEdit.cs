@@ -8,6 +8,9 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>What CastBook writes into a cell. Text never becomes a formula: it is written as an inline string.</summary>
 internal readonly record struct CellValue
 {
+    // So large that three decimals more are still whole numbers that a double holds.
+    private const double MostShort = 1e9;
+
     private CellValue(double? number, string? text)
     {
         Number = number;
@@ -80,7 +83,7 @@ internal readonly record struct CellValue
         {
             to.Write("\">"u8);
             Open(to, prefix, "v>"u8);
-            WriteNumber(to, number);
+            WriteShortest(to, number);
             Close(to, prefix, "v>"u8);
             Close(to, prefix, "c>"u8);
             return;
@@ -127,6 +130,31 @@ internal readonly record struct CellValue
 
         to.Write(letters[at..]);
         WriteNumber(to, row);
+    }
+
+    // Nearly every number that is written has three decimals at most. The quotient of two whole numbers that a double holds
+    // exactly is the double nearest to the decimal, so these are the shortest digits that read back as the number.
+    private static void WriteShortest(ArrayBufferWriter<byte> to, double number)
+    {
+        var thousandths = Math.Round(number * 1000);
+        if (Math.Abs(number) >= MostShort || thousandths / 1000 != number || thousandths == 0)
+        {
+            WriteNumber(to, number);
+            return;
+        }
+
+        if (number < 0)
+        {
+            to.Write("-"u8);
+        }
+
+        var (whole, rest) = Math.DivRem((long)Math.Abs(thousandths), 1000);
+        WriteNumber(to, whole);
+        if (rest > 0)
+        {
+            Span<byte> decimals = [(byte)'.', (byte)('0' + (rest / 100)), (byte)('0' + (rest / 10 % 10)), (byte)('0' + (rest % 10))];
+            to.Write(decimals.TrimEnd((byte)'0'));
+        }
     }
 
     private static void WriteNumber<T>(ArrayBufferWriter<byte> to, T number)

@@ -48,16 +48,17 @@ internal sealed class ListRowEdits : RowEdits
             return;
         }
 
-        var (line, beside) = (lines[piece], StyleOf(row));
+        var (line, standing) = (lines[piece], list.Grid.Row(row));
+        var beside = StyleOf(standing);
         if (line.IsLeftAlone)
         {
-            AddToLeftAlone(row, line, beside, edits);
+            AddToLeftAlone(standing, line, beside, edits);
             return;
         }
 
         foreach (var (column, at, _, styleBeside) in columns)
         {
-            var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
+            var cell = at > list.LastColumn ? default : standing.Cell(at);
             if (IsKept(line, column, cell))
             {
                 continue;
@@ -77,17 +78,17 @@ internal sealed class ListRowEdits : RowEdits
     /// <param name="cell">The cell as it stands.</param>
     public double? InNewUnit(ComputedColumn column, GridCell cell)
     {
-        var change = Array.Find(changing, c => ReferenceEquals(c.Column, column));
+        var change = ChangeOf(column);
         return change is not null && cell is { HasFormula: false, Kind: CellKind.Number } && before.Wrote(list.NameOf(column.OwnName), cell)
             ? change.Column.Unit.In(change.Was.One * cell.Number)
             : null;
     }
 
-    private void AddToLeftAlone(int row, PieceLine line, int beside, List<CellEdit> edits)
+    private void AddToLeftAlone(GridRow standing, PieceLine line, int beside, List<CellEdit> edits)
     {
         foreach (var (column, at, name, styleBeside) in columns)
         {
-            var cell = at > list.LastColumn ? default : list.Grid.Cell(row, at);
+            var cell = at > list.LastColumn ? default : standing.Cell(at);
             if (Clears(line, column, name, cell))
             {
                 edits.Add(new CellEdit(at, CellValue.Empty, cell.Style));
@@ -106,9 +107,23 @@ internal sealed class ListRowEdits : RowEdits
     }
 
     // A cell that is written in another unit has the digits of that from now on.
-    private int? Renumbered(ComputedColumn column, GridCell cell) => Array.Find(changing, c => ReferenceEquals(c.Column, column)) is { } change && !cell.IsEmpty
+    private int? Renumbered(ComputedColumn column, GridCell cell) => ChangeOf(column) is { } change && !cell.IsEmpty
         ? styles.Renumbered(cell.Style, change.Was.Format, change.Column.Unit.Format)
         : null;
+
+    // A loop, as this is asked of every cell: a function that holds the column would be one more thing to collect each time.
+    private StandingUnit? ChangeOf(ComputedColumn column)
+    {
+        foreach (var change in changing)
+        {
+            if (ReferenceEquals(change.Column, column))
+            {
+                return change;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>Says that a column has a value in some row.</summary>
     /// <param name="column">The column.</param>
@@ -118,13 +133,14 @@ internal sealed class ListRowEdits : RowEdits
     /// <param name="row">Row, from 1.</param>
     public void MakeFormats(int row)
     {
-        var beside = StyleOf(row);
+        var standing = list.Grid.Row(row);
+        var beside = StyleOf(standing);
         foreach (var (column, at, _, styleBeside) in columns)
         {
             Style(column, beside, styleBeside);
             if (changing.Length > 0 && at <= list.LastColumn)
             {
-                Renumbered(column, list.Grid.Cell(row, at));
+                Renumbered(column, standing.Cell(at));
             }
         }
     }
@@ -162,12 +178,12 @@ internal sealed class ListRowEdits : RowEdits
     }
 
     // The nearest cell of the row that has a format; a row may have gaps.
-    private int StyleOf(int row)
+    private int StyleOf(GridRow row)
     {
         var beside = 0;
         for (var at = shopsLast; at >= list.FirstColumn && beside == 0; at--)
         {
-            beside = list.Grid.Cell(row, at).Style;
+            beside = row.StyleOf(at);
         }
 
         return beside;

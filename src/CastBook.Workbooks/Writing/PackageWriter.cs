@@ -1,5 +1,5 @@
 using System.IO.Compression;
-using System.IO.Pipelines;
+using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
 
 namespace CastBook.Workbooks.Writing;
@@ -7,11 +7,6 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>Writes a package anew: same entries, order, time stamps and attributes; untouched parts copied, touched ones spliced.</summary>
 internal static class PackageWriter
 {
-    private const int PieceBytes = 1 << 15;
-
-    private static readonly PipeOptions Bounded = new(
-        pauseWriterThreshold: PieceBytes * 4, resumeWriterThreshold: PieceBytes * 2, minimumSegmentSize: PieceBytes);
-
     /// <summary>Time stamp of parts we add: no clock goes into a book.</summary>
     public static readonly DateTimeOffset NoTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
@@ -70,17 +65,17 @@ internal static class PackageWriter
         }
 
         // Splicing, deflating and watching run side by side.
-        var deflated = new Pipe(Bounded);
-        var watched = watch is null ? null : new Pipe(Bounded);
-        List<Task> beside = [Task.Run(() => Read(deflated.Reader, part => part.CopyTo(target)))];
-        if (watched is not null)
+        List<Action<Stream>> wanted = [pieces => pieces.CopyTo(target)];
+        if (watch is not null)
         {
-            beside.Add(Task.Run(() => Read(watched.Reader, part => watch!(source.FullName, part))));
+            wanted.Add(pieces => watch(source.FullName, pieces));
         }
 
+        var readers = wanted.ConvertAll(_ => new ChunkReader());
+        var beside = wanted.Zip(readers, (read, reader) => Task.Run(() => Read(reader, read))).ToList();
         try
         {
-            using var pieces = new BufferedStream(new SplitStream(deflated.Writer.AsStream(), watched?.Writer.AsStream()), PieceBytes);
+            using var pieces = new ChunkWriter([.. readers]);
             SheetSplicer.Apply(part, pieces, edits);
         }
         finally
@@ -90,9 +85,11 @@ internal static class PackageWriter
     }
 
     // Whatever becomes of the reader: a disk that is full must not leave the splicer waiting.
-    private static void Read(PipeReader reader, Action<Stream> read)
+    private static void Read(ChunkReader pieces, Action<Stream> read)
     {
-        using var part = reader.AsStream();
-        read(part);
+        using (pieces)
+        {
+            read(pieces);
+        }
     }
 }

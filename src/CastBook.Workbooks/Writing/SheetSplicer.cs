@@ -170,6 +170,45 @@ internal sealed partial class SheetSplicer
         }
 
         WriteRowTag();
+        var at = PassIfLeftOf(row, ofRow[0].Column) ? 0 : SpliceCells(row);
+        scanner.KeepBefore(output);
+        for (; at < ofRow.Count; at++)
+        {
+            WriteCell(row, ofRow[at]);
+        }
+
+        while (scanner.Kind != TagKind.End)
+        {
+            scanner.SkipElement();
+            scanner.NextInside();
+        }
+
+        scanner.Keep(output);
+    }
+
+    /// <summary>Passes all cells of a row at once where they stand left of a column, as those of a list do beside which new columns are set; false, and nothing passed, where that cannot be told.</summary>
+    private bool PassIfLeftOf(int row, int column)
+    {
+        if (prefix.Length > 0 || !scanner.TryPeek("</row>"u8, out var cells))
+        {
+            return false;
+        }
+
+        // Cells stand in order: a sheet in which they do not is refused when it is read.
+        var last = cells.LastIndexOf("<c "u8);
+        if (last < 0 || !PlainCell.TryRead(cells[last..], out var cell) || last + cell.Length != cells.Length
+            || !CellRef.TryParse(cell.Address, out var itsRow, out var lastColumn) || itsRow != row || lastColumn >= column)
+        {
+            return false;
+        }
+
+        scanner.PassPeeked(cells.Length, "</row>".Length);
+        return true;
+    }
+
+    /// <summary>Splices the cells of a row up to the last that stands; answers how many edits are done by then.</summary>
+    private int SpliceCells(int row)
+    {
         var at = 0;
         for (var column = 0; NextCell(out var address, out var style);)
         {
@@ -192,19 +231,7 @@ internal sealed partial class SheetSplicer
             }
         }
 
-        scanner.KeepBefore(output);
-        for (; at < ofRow.Count; at++)
-        {
-            WriteCell(row, ofRow[at]);
-        }
-
-        while (scanner.Kind != TagKind.End)
-        {
-            scanner.SkipElement();
-            scanner.NextInside();
-        }
-
-        scanner.Keep(output);
+        return at;
     }
 
     // A plain cell is passed as a whole, so that nothing is left to skip.

@@ -1,14 +1,15 @@
 namespace CastBook.Workbooks.Xml;
 
 /// <summary>A cell as nearly every cell of nearly every book is written, and nothing else: <c>&lt;c r="B7" s="3" t="s"&gt;&lt;v&gt;12&lt;/v&gt;&lt;/c&gt;</c>.</summary>
-/// <remarks>Its spans are good until the scanner moves on.</remarks>
+/// <remarks>A formula of its own may stand before the value, <c>&lt;f&gt;C7*D7&lt;/f&gt;</c>. Its spans are good until the scanner moves on.</remarks>
 internal readonly ref struct PlainCell
 {
-    private PlainCell(ReadOnlySpan<byte> address, ReadOnlySpan<byte> style, ReadOnlySpan<byte> type, ReadOnlySpan<byte> value, int length)
+    private PlainCell(ReadOnlySpan<byte> address, ReadOnlySpan<byte> style, ReadOnlySpan<byte> type, bool hasFormula, ReadOnlySpan<byte> value, int length)
     {
         Address = address;
         Style = style;
         Type = type;
+        HasFormula = hasFormula;
         Value = value;
         Length = length;
     }
@@ -21,6 +22,9 @@ internal readonly ref struct PlainCell
 
     /// <summary>Its type as written; nothing for a number.</summary>
     public ReadOnlySpan<byte> Type { get; }
+
+    /// <summary>Whether a formula stands behind it.</summary>
+    public bool HasFormula { get; }
 
     /// <summary>Its raw value; nothing for an empty cell.</summary>
     public ReadOnlySpan<byte> Value { get; }
@@ -41,31 +45,52 @@ internal readonly ref struct PlainCell
 
         if (bytes[at] == (byte)'/')
         {
-            cell = new PlainCell(address, style, type, [], at + 2);
+            cell = new PlainCell(address, style, type, false, [], at + 2);
             return at + 1 < bytes.Length && bytes[at + 1] == (byte)'>';
         }
 
         var content = bytes[(at + 1)..];
-        if (content.StartsWith("</c>"u8))
+        var formula = 0;
+        if (content.StartsWith("<f>"u8))
         {
-            cell = new PlainCell(address, style, type, [], at + 5);
+            formula = "<f>".Length + TextLength(content["<f>".Length..]);
+            if (!content[formula..].StartsWith("</f>"u8))
+            {
+                return false;
+            }
+
+            formula += "</f>".Length;
+        }
+
+        var hasFormula = formula > 0;
+        var rest = content[formula..];
+        if (rest.StartsWith("</c>"u8))
+        {
+            cell = new PlainCell(address, style, type, hasFormula, [], at + 1 + formula + "</c>".Length);
             return true;
         }
 
-        if (!content.StartsWith("<v>"u8))
+        if (!rest.StartsWith("<v>"u8))
         {
             return false;
         }
 
-        var value = content[3..];
-        var end = 0;
-        while (end < value.Length && value[end] != (byte)'<')
+        var value = rest["<v>".Length..];
+        var end = TextLength(value);
+        cell = new PlainCell(address, style, type, hasFormula, value[..end], at + 1 + formula + "<v>".Length + end + "</v></c>".Length);
+        return value[end..].StartsWith("</v></c>"u8);
+    }
+
+    // Shorter by a loop of one's own: most texts of cells are a few bytes long.
+    private static int TextLength(ReadOnlySpan<byte> bytes)
+    {
+        var length = 0;
+        while (length < bytes.Length && bytes[length] != (byte)'<')
         {
-            end++;
+            length++;
         }
 
-        cell = new PlainCell(address, style, type, value[..end], at + 4 + end + 8);
-        return value[end..].StartsWith("</v></c>"u8);
+        return length;
     }
 
     // Up to the end of the opening tag; false at any attribute that is not one letter in double quotes behind one blank.

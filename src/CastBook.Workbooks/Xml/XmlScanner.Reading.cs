@@ -48,6 +48,27 @@ internal sealed partial class XmlScanner
         return true;
     }
 
+    /// <summary>What stands between the tag and the next such closing tag; false where that is not in the buffer as a whole, or comments or text blocks are in it.</summary>
+    /// <param name="closing">The closing tag as written.</param>
+    /// <param name="content">What stands before it; nothing was passed.</param>
+    public bool TryPeek(ReadOnlySpan<byte> closing, out ReadOnlySpan<byte> content)
+    {
+        // The first that begins like it must be it: "</row >" closes a row too.
+        var rest = buffer.AsSpan(tagEnd, length - tagEnd);
+        var end = rest.IndexOf(closing[..^1]);
+        content = rest[..Math.Max(end, 0)];
+        return end >= 0 && rest[end..].StartsWith(closing) && content.IndexOf("<!"u8) < 0;
+    }
+
+    /// <summary>Moves over what was peeked at, to the closing tag behind it.</summary>
+    /// <param name="contentLength">How long it is.</param>
+    /// <param name="closingLength">How long the closing tag is.</param>
+    public void PassPeeked(int contentLength, int closingLength)
+    {
+        tagStart = tagEnd + contentLength;
+        (tagEnd, Kind) = (tagStart + closingLength, TagKind.End);
+    }
+
     /// <summary>The raw text of the element whose opening tag the scanner stands on; the scanner then stands on its closing tag.</summary>
     public ReadOnlySpan<byte> ReadText()
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using CastBook.Workbooks.Writing;
 using CastBook.Workbooks.Xml;
@@ -39,6 +40,19 @@ public sealed class CellValueTests
         CellValue.Of(0.1 + 0.2).ToXml(7, 3, null, "").ShouldBe("<c r=\"C7\"><v>0.30000000000000004</v></c>");
         CellValue.Of(45.75).ToXml(7, 28, 4, "x:").ShouldBe("<x:c r=\"AB7\" s=\"4\"><x:v>45.75</x:v></x:c>");
         CellValue.Of(45.75).ToXml(7, 28, 0, "").ShouldBe("<c r=\"AB7\"><v>45.75</v></c>");
+    }
+
+    // What the runtime writes of a number is the shortest that reads back as it.
+    [Fact]
+    public void ToXml_AnyNumber_IsWrittenAsTheRuntimeWritesIt()
+    {
+        var random = new Random(5);
+        double[] odd = [0, -0.0, 0.001, -0.001, 0.0005, 0.1, 0.10000000000000002, 1, -7, 10, 100.5, 999_999_999.999, -999_999_999.999, 1e9, 1_000_000_000.25, 1e15, 1e16, 1e-5, 2.5e-7, double.MaxValue, double.Epsilon, 4503599627370496.5];
+        double[] some = [.. Enumerable.Range(0, 20_000).Select(i => Math.Round((random.NextDouble() - 0.3) * Math.Pow(10, i % 11), i % 5))];
+        foreach (var number in odd.Concat(some).Concat(some.Select(Math.BitIncrement)))
+        {
+            CellValue.Of(number).ToXml(1, 1, null, "").ShouldBe($"<c r=\"A1\"><v>{number.ToString("R", CultureInfo.InvariantCulture)}</v></c>");
+        }
     }
 
     [Fact]

@@ -50,6 +50,12 @@ public sealed class SheetSplicerTests
     [InlineData("<row r=\"3\" s=\"2\" />", "<row r=\"3\" s=\"2\"><c r=\"B3\" s=\"8\"><v>1</v></c></row>")]
     [InlineData("<row r=\"3\" spans=\"1:1\"></row>", "<row r=\"3\" spans=\"1:2\"><c r=\"B3\" s=\"8\"><v>1</v></c></row>")]
     [InlineData("<row r=\"3\" spans=\"1:5\"></row>", "<row r=\"3\" spans=\"1:5\"><c r=\"B3\" s=\"8\"><v>1</v></c></row>")]
+    [InlineData("<row r=\"2\"></row><row r=\"3\"><c r=\"A3\" t=\"s\"><v>0</v></c></row >", "<row r=\"2\"></row><row r=\"3\"><c r=\"A3\" t=\"s\"><v>0</v></c><c r=\"B3\" s=\"8\"><v>1</v></c></row >")]
+    [InlineData("<row r=\"3\"><c r=\"A3\"><f>A2</f><v>2</v></c></row ><row r=\"4\"><c r=\"A4\"/></row>", "<row r=\"3\"><c r=\"A3\"><f>A2</f><v>2</v></c><c r=\"B3\" s=\"8\"><v>1</v></c></row ><row r=\"4\"><c r=\"A4\"/></row>")]
+    [InlineData("<row r=\"3\"><c r=\"A3\"/><!-- </row> <c r=\"A3\"/> --></row>", "<row r=\"3\"><c r=\"A3\"/><!-- </row> <c r=\"A3\"/> --><c r=\"B3\" s=\"8\"><v>1</v></c></row>")]
+    [InlineData("<row r=\"3\"><c r=\"A3\"/><c r=\"C3\"><v>5</v></c></row>", "<row r=\"3\"><c r=\"A3\"/><c r=\"B3\" s=\"8\"><v>1</v></c><c r=\"C3\"><v>5</v></c></row>")]
+    [InlineData("<row r=\"3\"><c r=\"A3\"/><c r=\"B3\" s=\"6\"><v>5</v></c></row>", "<row r=\"3\"><c r=\"A3\"/><c r=\"B3\" s=\"6\"><v>1</v></c></row>")]
+    [InlineData("<row r=\"3\"><c r=\"A3\" t=\"str\"><v>&lt;c r=</v></c></row>", "<row r=\"3\"><c r=\"A3\" t=\"str\"><v>&lt;c r=</v></c><c r=\"B3\" s=\"8\"><v>1</v></c></row>")]
     [InlineData("<row r=\"3\"><extLst><ext/></extLst></row>", "<row r=\"3\"><c r=\"B3\" s=\"8\"><v>1</v></c><extLst><ext/></extLst></row>")]
     [InlineData("<row r=\"3\"><c r=\"A3\"/><extLst/></row>", "<row r=\"3\"><c r=\"A3\"/><c r=\"B3\" s=\"8\"><v>1</v></c><extLst/></row>")]
     [InlineData("<row/><row></row><row><c><v>1</v></c><c s=\"6\"><v>2</v></c><c/></row>", "<row/><row></row><row><c><v>1</v></c><c r=\"B3\" s=\"6\"><v>1</v></c><c/></row>")]
@@ -160,9 +166,17 @@ public sealed class SheetSplicerTests
 
     private static string Splice(string sheet, SheetEdits edits) => Encoding.UTF8.GetString(Splice(Encoding.UTF8.GetBytes(sheet), edits));
 
+    // Few bytes at a time and all at once must come to the same: rows that are in the buffer as a whole go another way.
     private static byte[] Splice(byte[] sheet, SheetEdits edits)
     {
-        using var source = new SlowStream(sheet, 11);
+        var slowly = Splice(sheet, 11, edits);
+        Splice(sheet, sheet.Length, edits).ShouldBe(slowly, Encoding.UTF8.GetString(slowly));
+        return slowly;
+    }
+
+    private static byte[] Splice(byte[] sheet, int atOnce, SheetEdits edits)
+    {
+        using var source = new SlowStream(sheet, atOnce);
         using var output = new MemoryStream();
         SheetSplicer.Apply(source, output, edits);
         return output.ToArray();

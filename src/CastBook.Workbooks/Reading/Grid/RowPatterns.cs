@@ -10,6 +10,7 @@ internal sealed class RowPatterns
     private readonly List<ushort> columns = [];
     private readonly List<ushort> styles = [];
     private int last;
+    private int asLast;
 
     /// <summary>A pattern.</summary>
     /// <param name="index">Its number.</param>
@@ -20,6 +21,14 @@ internal sealed class RowPatterns
     /// <param name="style">Its cell format.</param>
     public void Add(ushort column, ushort style)
     {
+        var above = patterns[last];
+        if (columns.Count == 0 && asLast < above.Columns.Length && above.Columns[asLast] == column && above.Styles[asLast] == style)
+        {
+            asLast++;
+            return;
+        }
+
+        TakeFromAbove();
         columns.Add(column);
         styles.Add(style);
     }
@@ -28,16 +37,25 @@ internal sealed class RowPatterns
     /// <returns>The number of its pattern.</returns>
     public int Close()
     {
-        if (columns.Count == 0)
+        // Mostly as the row above.
+        if (columns.Count > 0 || asLast != patterns[last].Columns.Length)
         {
-            return 0;
+            TakeFromAbove();
+            last = columns.Count == 0 ? 0 : Find() ?? Keep();
+            columns.Clear();
+            styles.Clear();
         }
 
-        // Mostly as the row above.
-        last = Is(last) ? last : Find() ?? Keep();
-        columns.Clear();
-        styles.Clear();
+        asLast = 0;
         return last;
+    }
+
+    // The row is as the one above no longer: what was as there is written out.
+    private void TakeFromAbove()
+    {
+        columns.AddRange(patterns[last].Columns.AsSpan(0, asLast));
+        styles.AddRange(patterns[last].Styles.AsSpan(0, asLast));
+        asLast = 0;
     }
 
     private bool Is(int index) =>

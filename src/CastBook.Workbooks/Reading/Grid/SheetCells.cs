@@ -79,16 +79,18 @@ internal sealed class SheetCells
         return new HeldValue(kind, longNumbers.Count - 1, true);
     }
 
-    /// <summary>A cell; empty where there is none.</summary>
-    public GridCell Cell(int row, int column, SharedStrings strings)
-    {
-        var rowAt = At(row);
-        if (rowAt < 0)
-        {
-            return default;
-        }
+    /// <summary>Which cells a row has, and where the first of them is kept.</summary>
+    /// <param name="row">Row, from 1.</param>
+    public (RowPattern Pattern, int Start) Row(int row) => At(row) is >= 0 and var at ? (patterns[patternOf[at]], starts[at]) : (RowPattern.Empty, 0);
 
-        var pattern = patterns[patternOf[rowAt]];
+    /// <summary>A cell; empty where there is none.</summary>
+    /// <param name="row">Row, from 1.</param>
+    /// <param name="column">Column, from 1.</param>
+    /// <param name="pattern">Which cells the row has.</param>
+    /// <param name="start">Where the first of them is kept.</param>
+    /// <param name="strings">The book's shared texts.</param>
+    public GridCell Cell(int row, int column, RowPattern pattern, int start, SharedStrings strings)
+    {
         var place = pattern.PlaceOf(column);
         if (place < 0)
         {
@@ -105,7 +107,7 @@ internal sealed class SheetCells
             }
         }
 
-        var at = starts[rowAt] + place;
+        var at = start + place;
         var (flags, value) = (kinds[at], values[at]);
         var (kind, formula) = ((CellKind)(flags & KindMask), (flags & FormulaFlag) != 0);
         return kind switch

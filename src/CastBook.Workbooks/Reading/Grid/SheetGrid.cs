@@ -52,9 +52,19 @@ public sealed class SheetGrid
     /// <summary>A cell; empty where the file has none.</summary>
     /// <param name="row">Row, from 1.</param>
     /// <param name="column">Column, from 1.</param>
-    public GridCell Cell(int row, int column)
+    public GridCell Cell(int row, int column) => Row(row).Cell(column);
+
+    /// <summary>A row; one without cells where the file has none.</summary>
+    /// <param name="row">Row, from 1.</param>
+    internal GridRow Row(int row)
     {
-        var cell = cells.Cell(row, column, strings);
+        var (pattern, start) = cells.Row(row);
+        return new GridRow(this, row, pattern, start);
+    }
+
+    internal GridCell Cell(int row, int column, RowPattern pattern, int start)
+    {
+        var cell = cells.Cell(row, column, pattern, start, strings);
         return Arrays.Count > 0 && IsInArray(row, column) ? cell with { HasFormula = true } : cell;
     }
 

@@ -141,7 +141,7 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
         TakePlace(cell.Address);
         _ = Utf8Parser.TryParse(cell.Style, out int style, out _);
         var type = cell.Type.IsEmpty ? 'n' : TypeLetter(cell.Type);
-        Cells.Add(column, ValueOf(type, cell.Value) ?? default, formula: false, style);
+        Cells.Add(column, ValueOf(type, cell.Value) ?? Without(type, cell.HasFormula), cell.HasFormula, style);
     }
 
     private void ReadCell()
@@ -172,9 +172,11 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
             RequireEndOf("c"u8);
         }
 
-        // A formula that gives empty text has a value; a formula without any value has none.
-        Cells.Add(column, value ?? (formula && type == 't' ? Cells.Hold(CellKind.Text, "") : default), formula, style);
+        Cells.Add(column, value ?? Without(type, formula), formula, style);
     }
+
+    // A formula that gives empty text has a value; a formula without any value has none.
+    private HeldValue Without(char type, bool formula) => formula && type == 't' ? Cells.Hold(CellKind.Text, "") : default;
 
     private (int Style, char Type) ReadCellAttributes()
     {

@@ -26,6 +26,8 @@ internal static class RemarkWords
 
     private static readonly Dictionary<string, List<(List<string> Words, RemarkTopics Topic, int Pieces)>> ByFirstWord = Index();
 
+    private static readonly List<(List<string> Words, RemarkTopics Topic, int Pieces)> None = [];
+
     /// <summary>What a remark speaks of.</summary>
     /// <param name="text">The remark.</param>
     /// <returns>The topics, and how many pieces; 0 where it names no number of them.</returns>
@@ -36,7 +38,7 @@ internal static class RemarkWords
         for (var at = 0; at < words.Count; at++)
         {
             pieces = Math.Max(pieces, Times(words, at));
-            foreach (var (phrase, topic, number) in ByFirstWord.GetValueOrDefault(words[at]) ?? [])
+            foreach (var (phrase, topic, number) in ByFirstWord.GetValueOrDefault(words[at], None))
             {
                 if (!StandsAt(words, at, phrase))
                 {

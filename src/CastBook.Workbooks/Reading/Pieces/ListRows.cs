@@ -67,15 +67,16 @@ internal sealed class ListRows
         var rows = new ListRows(grid, formats, fields, topRow, headingRow);
         var last = table is null ? CellRef.MaxRow : table.Range.LastRow - (table.HasTotalsRow ? 1 : 0);
         var (previous, ended) = (headingRow, false);
-        foreach (var row in grid.Rows)
+        foreach (var number in grid.Rows)
         {
-            if (row <= headingRow || rows.IsBlank(row))
+            var row = grid.Row(number);
+            if (number <= headingRow || rows.IsBlank(row))
             {
                 continue;
             }
 
-            ended |= row > last || (table is null && (row - previous > GapEndsList || (row - previous > 1 && rows.IsForeignHeading(row) && !rows.IsHeadingAgain(row))));
-            previous = row;
+            ended |= number > last || (table is null && (number - previous > GapEndsList || (number - previous > 1 && rows.IsForeignHeading(row) && !rows.IsHeadingAgain(row))));
+            previous = number;
             if (ended)
             {
                 rows.TakeOutside(row);
@@ -90,16 +91,16 @@ internal sealed class ListRows
         return rows;
     }
 
-    private void Take(int row)
+    private void Take(GridRow row)
     {
-        if ((row == headingRow + 1 && UnitRow.Read(grid, row, columns.Select(c => c.Column)) is not null) || IsHeadingAgain(row))
+        if ((row.Number == headingRow + 1 && UnitRow.Read(grid, row.Number, columns.Select(c => c.Column)) is not null) || IsHeadingAgain(row))
         {
             return;
         }
 
         if ((formats.AnyStruck || grid.AnyStruckText) && IsStruck(row))
         {
-            Struck.Add(row);
+            Struck.Add(row.Number);
             return;
         }
 
@@ -111,7 +112,7 @@ internal sealed class ListRows
 
         if (IsSum(row))
         {
-            Sums.Add(row);
+            Sums.Add(row.Number);
             EndSections();
             return;
         }
@@ -121,7 +122,7 @@ internal sealed class ListRows
         var counted = Has(row, quantity);
         if (named ? weighed || counted || Has(row, alloy) : weighed && (counted || IsNamedAbove(row)))
         {
-            Pieces.Add(row);
+            Pieces.Add(row.Number);
             sums.Add(At(row, quantity), At(row, mass));
         }
         else if (named)
@@ -131,13 +132,13 @@ internal sealed class ListRows
                 EndSections();
             }
 
-            Sections.Add(row);
-            openSections.Add((row, Pieces.Count));
+            Sections.Add(row.Number);
+            openSections.Add((row.Number, Pieces.Count));
             sums.EndSection();
         }
         else
         {
-            Unclear.Add(row);
+            Unclear.Add(row.Number);
         }
     }
 
@@ -148,25 +149,25 @@ internal sealed class ListRows
         sums.EndSection();
     }
 
-    private void TakeOutside(int row)
+    private void TakeOutside(GridRow row)
     {
         var counted = At(row, quantity) is { Kind: CellKind.Number, Number: >= 1 } count && count.Number == Math.Floor(count.Number);
         var weighed = At(row, mass) is { Kind: CellKind.Number, Number: > 0 } || Has(row, volume);
         if (Has(row, piece) && counted && (weighed || Has(row, alloy)) && !SaysTotal(row))
         {
-            Outside.Add(row);
+            Outside.Add(row.Number);
         }
     }
 
-    private GridCell At(int row, int column) => column == 0 ? default : grid.Cell(row, column);
+    private static GridCell At(GridRow row, int column) => column == 0 ? default : row.Cell(column);
 
-    private bool Has(int row, int column) => !CellValues.IsBlank(At(row, column));
+    private static bool Has(GridRow row, int column) => !CellValues.IsBlank(At(row, column));
 
-    private bool IsBlank(int row)
+    private bool IsBlank(GridRow row)
     {
         foreach (var (column, _, _) in columns)
         {
-            var cell = grid.Cell(row, column);
+            var cell = row.Cell(column);
             if (!CellValues.IsBlank(cell) && !CellValues.HasNoValue(cell) && !IsUntickedBox(cell))
             {
                 return false;
@@ -180,11 +181,11 @@ internal sealed class ListRows
     private static bool IsUntickedBox(GridCell cell) => cell is { Kind: CellKind.Boolean, Number: 0, HasFormula: false };
 
     // One name merged over the rows of a piece in several sizes.
-    private bool IsNamedAbove(int row)
+    private bool IsNamedAbove(GridRow row)
     {
         foreach (var merge in grid.Merges)
         {
-            if (merge.Contains(row, piece) && merge.FirstColumn == piece && Has(merge.FirstRow, piece))
+            if (merge.Contains(row.Number, piece) && merge.FirstColumn == piece && Has(grid.Row(merge.FirstRow), piece))
             {
                 return true;
             }
@@ -194,7 +195,7 @@ internal sealed class ListRows
     }
 
     // A row is struck out with its name, or, where it has none, with everything it says.
-    private bool IsStruck(int row)
+    private bool IsStruck(GridRow row)
     {
         if (Has(row, piece))
         {
@@ -203,7 +204,7 @@ internal sealed class ListRows
 
         foreach (var (column, _, _) in columns)
         {
-            var cell = grid.Cell(row, column);
+            var cell = row.Cell(column);
             if (!cell.IsEmpty && !IsStruck(cell))
             {
                 return false;
@@ -216,13 +217,13 @@ internal sealed class ListRows
     private bool IsStruck(GridCell cell) => formats.IsStruck(cell.Style) || grid.IsTextStruck(cell);
 
     // A list without a column of names tells nothing by a missing name.
-    private bool IsSum(int row) => piece > 0 && !Has(row, piece) && !Has(row, alloy) && !IsNamedAbove(row) && sums.AreIn(At(row, quantity), At(row, mass));
+    private bool IsSum(GridRow row) => piece > 0 && !Has(row, piece) && !Has(row, alloy) && !IsNamedAbove(row) && sums.AreIn(At(row, quantity), At(row, mass));
 
-    private bool SaysTotal(int row)
+    private bool SaysTotal(GridRow row)
     {
         for (var column = 1; column <= columns[^1].Column; column++)
         {
-            var cell = grid.Cell(row, column);
+            var cell = row.Cell(column);
             if (cell.Kind == CellKind.Text && CellValues.Clean(cell.Text) is { Length: > 0 } text)
             {
                 return CellWords.IsTotal(text, mayGoOn: !Has(row, alloy));
@@ -232,12 +233,12 @@ internal sealed class ListRows
         return false;
     }
 
-    private bool IsHeadingAgain(int row)
+    private bool IsHeadingAgain(GridRow row)
     {
         var (sameAsUpper, sameAsLower) = (0, 0);
         foreach (var (column, upper, lower) in columns)
         {
-            if (grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text })
+            if (row.Cell(column) is { Kind: CellKind.Text, Text: { } text })
             {
                 var clean = CellValues.Clean(text);
                 sameAsUpper += clean.Equals(upper, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
@@ -249,12 +250,12 @@ internal sealed class ListRows
     }
 
     // Words where the list has numbers, and no number at all: the headings of another list.
-    private bool IsForeignHeading(int row)
+    private bool IsForeignHeading(GridRow row)
     {
         var words = 0;
         foreach (var (column, _, _) in columns)
         {
-            var cell = grid.Cell(row, column);
+            var cell = row.Cell(column);
             if (cell.Kind == CellKind.Number || cell.HasFormula)
             {
                 return false;

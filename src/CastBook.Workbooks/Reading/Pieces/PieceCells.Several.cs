@@ -60,7 +60,7 @@ internal sealed partial class PieceCells
         if (!IsLeftAlone)
         {
             notes.Take(
-                PieceField.Quantity, column.Heading.Text, row, CountWord.Assumed(times), $"{Round(count)} {counted}", Round(count), $"{Round(count * times)} pieces");
+                PieceField.Quantity, column.Heading.Text, row.Number, CountWord.Assumed(times), $"{Round(count)} {counted}", Round(count), $"{Round(count * times)} pieces");
         }
 
         return count * times;

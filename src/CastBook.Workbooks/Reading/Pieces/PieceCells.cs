@@ -20,7 +20,7 @@ internal sealed partial class PieceCells
     private readonly HashSet<string> statuses = new(StringComparer.OrdinalIgnoreCase);
     private List<string> unreadable = [];
     private SeenUnit weights;
-    private int row;
+    private GridRow row;
     private int id;
 
     /// <summary>Makes ready to read.</summary>
@@ -60,7 +60,7 @@ internal sealed partial class PieceCells
     /// <summary>Begins a row.</summary>
     public void Begin(int sheetRow, int pieceId)
     {
-        (row, id, IsLeftAlone) = (sheetRow, pieceId, false);
+        (row, id, IsLeftAlone) = (grid.Row(sheetRow), pieceId, false);
         if (unreadable.Count > 0)
         {
             unreadable = [];
@@ -104,7 +104,7 @@ internal sealed partial class PieceCells
         if (reading.Assumed != NumberAssumptions.None && !IsLeftAlone)
         {
             notes.Take(
-                look.Field, field.Column.Heading.Text, row, reading.Assumed, values.Shown(cell), Round(reading.Typed), $"{Round(reading.Value)} {look.Unit}");
+                look.Field, field.Column.Heading.Text, row.Number, reading.Assumed, values.Shown(cell), Round(reading.Typed), $"{Round(reading.Value)} {look.Unit}");
         }
 
         return reading.Value;
@@ -209,7 +209,8 @@ internal sealed partial class PieceCells
         unreadable.Add(field);
     }
 
-    private GridCell Cell(FieldColumn column) => grid.Cell(merged.RowOf(row, column.Column), column.Column);
+    private GridCell Cell(FieldColumn column) =>
+        merged.RowOf(row.Number, column.Column) is var standing && standing == row.Number ? row.Cell(column.Column) : grid.Cell(standing, column.Column);
 
     private ColumnHabits HabitsOf(FieldColumn column, IReadOnlyList<int> rows)
     {
@@ -222,7 +223,7 @@ internal sealed partial class PieceCells
     {
         if (read is { Ordered: true, Day: { } day } && !IsLeftAlone)
         {
-            notes.TakeDay(column.Field, column.Heading.Text, row, values.Shown(Cell(column)), Iso(day));
+            notes.TakeDay(column.Field, column.Heading.Text, row.Number, values.Shown(Cell(column)), Iso(day));
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace CastBook.Workbooks.Reading.Values;
 
 /// <summary>Words that mean nothing, yes, no or a sum in a cell, in English, German, French, Spanish, Italian and Portuguese.</summary>
@@ -58,5 +60,6 @@ internal static class CellWords
         return false;
     }
 
-    private static HashSet<string> Set(params string[] words) => new(words, StringComparer.OrdinalIgnoreCase);
+    // Frozen: most texts that are asked for are longer than any of these words, and that is told at once.
+    private static FrozenSet<string> Set(params string[] words) => words.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 }

@@ -44,6 +44,22 @@ public sealed class SheetReaderTests
         new[] { 1, 2, 3, 4, 5 }.Select(grid.LastColumnOf).ShouldBe([3, 2, 0, 3, 3]);
     }
 
+    // Formulas of a cell's own, which are read with their cells; shared ones and odd ones, which are not.
+    [Fact]
+    public void Read_FormulasOfEveryForm_AreTold()
+    {
+        var grid = Grid("<sheetData><row r=\"1\"><c r=\"A1\" s=\"3\"><f>B1&lt;2</f><v>4.5</v></c><c r=\"B1\" t=\"str\"><f>\"a\"</f><v>a&amp;b</v></c><c r=\"C1\" t=\"str\"><f>\"\"</f></c>"
+            + "<c r=\"D1\"><f></f><v>1</v></c><c r=\"E1\"><f/><v>2</v></c><c r=\"F1\"><f t=\"shared\" si=\"0\"/><v>3</v></c><c r=\"G1\"><f>A1</f> <v>4</v></c>"
+            + "<c r=\"H1\"><v>5</v><f>A1</f></c><c r=\"I1\"><f>A1</f><v/></c><c r=\"J1\"><v>6</v></c></row></sheetData>");
+
+        grid.Cell(1, 1).ShouldBe(new GridCell(CellKind.Number, 4.5, null, 3, true));
+        grid.Cell(1, 2).ShouldBe(new GridCell(CellKind.Text, 0, "a&b", 0, true));
+        grid.Cell(1, 3).ShouldBe(new GridCell(CellKind.Text, 0, "", 0, true));
+        Enumerable.Range(4, 5).Select(column => (grid.Cell(1, column).Number, grid.Cell(1, column).HasFormula)).ShouldBe([(1, true), (2, true), (3, true), (4, true), (5, true)]);
+        grid.Cell(1, 9).ShouldBe(new GridCell(CellKind.Empty, 0, null, 0, true));
+        grid.Cell(1, 10).ShouldBe(new GridCell(CellKind.Number, 6, null, 0, false));
+    }
+
     [Fact]
     public void KeepOnly_HeadingsAndTwoColumns_ForgetsOtherValuesAndNoFormat()
     {
