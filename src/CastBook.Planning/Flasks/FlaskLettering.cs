@@ -1,8 +1,13 @@
+using CastBook.Planning.Packing;
+
 namespace CastBook.Planning.Flasks;
 
 /// <summary>Gives each flask its letter: the one the shop wants, the one it stood under, or a new one.</summary>
 internal static class FlaskLettering
 {
+    // More than all flasks of a night can differ by in size.
+    private const long OnePiece = 100_000;
+
     /// <summary>Letters the flasks.</summary>
     /// <param name="flasks">The flasks, in the order in which new letters are given.</param>
     /// <param name="standing">The flasks that stand in the book.</param>
@@ -47,37 +52,22 @@ internal static class FlaskLettering
         return moved;
     }
 
-    // Those with most in common find each other first.
+    // So that fewest pieces are under another letter; of as few, so that most flasks are what they were.
     private static void Match(IReadOnlyList<FilledFlask> flasks, List<StandingFlask> standing, string?[] letters)
     {
-        var pairs = new List<(int Likeness, int Flask, int Standing)>();
-        for (var i = 0; i < flasks.Count; i++)
+        int[] open = [.. Enumerable.Range(0, flasks.Count).Where(i => letters[i] is null)];
+        var pairs = BestPairs.Of(open.Length, standing.Count, (i, j) => Likeness(flasks[open[i]], standing[j]));
+        for (var i = 0; i < open.Length; i++)
         {
-            for (var j = 0; j < standing.Count && letters[i] is null; j++)
-            {
-                if (Common(flasks[i], standing[j]) > 0)
-                {
-                    pairs.Add((Likeness(flasks[i], standing[j]), i, j));
-                }
-            }
-        }
-
-        var used = new bool[standing.Count];
-        foreach (var (_, flask, stood) in pairs.OrderByDescending(p => p.Likeness).ThenBy(p => p.Flask).ThenBy(p => p.Standing))
-        {
-            if (letters[flask] is null && !used[stood])
-            {
-                letters[flask] = standing[stood].Letter;
-                used[stood] = true;
-            }
+            letters[open[i]] = pairs[i] < 0 ? null : standing[pairs[i]].Letter;
         }
     }
 
-    private static int Likeness(FilledFlask flask, StandingFlask standing)
+    private static long Likeness(FilledFlask flask, StandingFlask standing)
     {
         var common = Common(flask, standing);
         var isWhole = common == standing.Pieces && common == flask.Content.Sum(c => c.Count);
-        return (common * 4) + (isWhole ? 2 : 0) + (flask.Size == standing.Size ? 1 : 0);
+        return common == 0 ? 0 : (common * OnePiece) + (isWhole ? 2 : 0) + (flask.Size == standing.Size ? 1 : 0);
     }
 
     private static int Common(FilledFlask flask, StandingFlask standing) =>

@@ -77,24 +77,30 @@ internal sealed class GroupPacking
     public GroupAnswer Keep(GroupAnswer afresh, IReadOnlyList<StandingFlask> standing, IReadOnlyList<int> free, CancellationToken stop)
     {
         var (pieces, plan) = (afresh.Packed.Pieces, afresh.Packed.Plan);
-        var problem = Problem(afresh, free);
-        var left = pieces.Select(p => p.Count).ToArray();
-        var kept = standing.Select(f => (Whole(f, pieces, left), f.HasLost)).ToList();
-        var keeping = PackKeeping.Plan(problem, kept, plan.Flasks, Seed, stop);
+        var kept = Homes(afresh, standing).Zip(standing, (home, stood) => (home, stood.HasLost)).ToList();
+        var keeping = PackKeeping.Plan(Problem(afresh, free), kept, plan.Flasks, Seed, stop);
         return Answer(pieces, new PackAnswer(keeping, afresh.LeastCost, afresh.LeastFlasks), afresh.WishesUnmet);
     }
 
-    /// <summary>Moves as few pieces of a kept plan as make it as cheap as the one searched afresh, or gives up.</summary>
+    /// <summary>Moves as few pieces out of the flasks they stand in as make a plan as cheap as the one searched afresh.</summary>
+    /// <param name="homes">The flasks that stand, in whole numbers.</param>
     /// <param name="afresh">The answer that looks at no standing flask.</param>
     /// <param name="kept">The answer that moves nothing.</param>
-    /// <param name="free">How many of each size are free.</param>
+    /// <param name="free">How many of each size are free, no fewer than the answer afresh takes.</param>
     /// <param name="stop">Ends the search early.</param>
-    public GroupAnswer? Calm(GroupAnswer afresh, GroupAnswer kept, IReadOnlyList<int> free, CancellationToken stop)
+    public GroupAnswer Calm(IReadOnlyList<PackedFlask> homes, GroupAnswer afresh, GroupAnswer kept, IReadOnlyList<int> free, CancellationToken stop)
     {
-        var problem = Problem(afresh, free);
-        return PackKeeping.Better(problem, kept.Packed.Plan.Flasks, afresh.Packed.Plan.Flasks, afresh.Cost, WorkOfCalm, Seed, stop) is { } plan
-            ? Answer(afresh.Packed.Pieces, new PackAnswer(plan, afresh.LeastCost, afresh.LeastFlasks), afresh.WishesUnmet)
-            : null;
+        var plan = PackCalming.Plan(Problem(afresh, free), homes, afresh.Packed.Plan.Flasks, kept.Packed.Plan.Flasks, WorkOfCalm, Seed, stop);
+        return Answer(afresh.Packed.Pieces, new PackAnswer(plan, afresh.LeastCost, afresh.LeastFlasks), afresh.WishesUnmet);
+    }
+
+    /// <summary>Flasks that stand, in whole numbers.</summary>
+    /// <param name="afresh">The answer that looks at no standing flask.</param>
+    /// <param name="standing">The flasks.</param>
+    public IReadOnlyList<PackedFlask> Homes(GroupAnswer afresh, IReadOnlyList<StandingFlask> standing)
+    {
+        var left = afresh.Packed.Pieces.Select(p => p.Count).ToArray();
+        return [.. standing.Select(f => Whole(f, afresh.Packed.Pieces, left))];
     }
 
     private static PackProblem Problem(GroupAnswer answer, IReadOnlyList<int> free)

@@ -1,3 +1,4 @@
+using CastBook.Planning.Packing;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -36,38 +37,40 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
             return new(kept, Lettered(kept), null);
         }
 
-        var (flasks, saved) = (Count(kept) - Count(afresh), Inside(kept) - Inside(afresh));
         var isForced = Lost(kept) > Lost(afresh);
-        if (!isForced && (Cost(afresh) >= Cost(kept) || (flasks <= 0 && saved.Milliliters < LeastMl)))
+        if (!isForced && (Cost(afresh) >= Cost(kept) || !IsWorthAWord(kept, afresh)))
         {
             return new(kept, Lettered(kept), null);
         }
 
-        var better = isForced ? afresh : Calm(groups, afresh, kept, free, stop);
-        var lettered = Lettered(better);
-        var moved = FlaskLettering.Moved(lettered, all);
-        return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
-            : choice == Stability.Keep ? new(kept, Lettered(kept), new PlanChange(true, WouldMove(), flasks, saved))
-            : new(better, lettered, new PlanChange(false, moved, flasks, saved));
-
         // From the plan that is kept, not from the one that stood before: filling again says the same.
-        int WouldMove()
-        {
-            StandingFlask[] stays = [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))];
-            return FlaskLettering.Moved(FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters), stays);
-        }
+        var isKept = !isForced && choice == Stability.Keep;
+        StandingFlask[] stays = isKept ? [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))] : all;
+        var homes = kept.Select((k, i) => isKept ? k.Packed.Plan.Flasks : groups[i].Homes(afresh[i], standing[i])).ToList();
+        var better = Calm(groups, homes, afresh, kept, free, stop);
+        var lettered = FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters);
+        var moved = FlaskLettering.Moved(lettered, stays);
+        var (flasks, saved) = Saved(kept, better);
+        return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
+            : isKept ? new(kept, Lettered(kept), new PlanChange(true, moved, flasks, saved))
+            : new(better, lettered, new PlanChange(false, moved, flasks, saved));
 
         IReadOnlyList<(string, FilledFlask)> Lettered(GroupAnswer[] answers) => FlaskLettering.Of([.. answers.SelectMany(a => a.Flasks)], all, takenLetters);
     }
 
-    // Of the groups that can be bettered, each by as few moves as do, or else as searched afresh.
-    private static GroupAnswer[] Calm(IReadOnlyList<GroupPacking> groups, GroupAnswer[] afresh, GroupAnswer[] kept, int[] free, CancellationToken stop)
+    private static bool IsWorthAWord(GroupAnswer[] kept, GroupAnswer[] other) => Saved(kept, other) is { Flasks: > 0 } or { Inside.Milliliters: >= LeastMl };
+
+    private static (int Flasks, Volume Inside) Saved(GroupAnswer[] kept, GroupAnswer[] other) => (Count(kept) - Count(other), Inside(kept) - Inside(other));
+
+    // Each group as cheap as searched afresh, by as few moves as do.
+    private static GroupAnswer[] Calm(
+        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] afresh, GroupAnswer[] kept, int[] free, CancellationToken stop)
     {
         GroupAnswer[] better = [.. afresh];
         for (var i = 0; i < better.Length; i++)
         {
             int[] mine = [.. free.Select((count, size) => count - better.Sum(b => b.Used(size)) + better[i].Used(size))];
-            better[i] = groups[i].Calm(afresh[i], kept[i], mine, stop) ?? afresh[i];
+            better[i] = groups[i].Calm(homes[i], afresh[i], kept[i], mine, stop);
         }
 
         return better;

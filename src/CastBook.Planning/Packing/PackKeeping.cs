@@ -6,26 +6,21 @@ internal sealed class PackKeeping
     // What hangs in a flask already comes before all that might be added.
     private const long HungFirst = 100_000;
 
-    // Searches for few moves, of which that with the fewest counts.
-    private const int CalmTries = 18;
-
-    // Ways of valuing pieces to try until all of a full tree hangs.
-    private const int MostPerturbed = 60;
-
     private readonly PackProblem problem;
-    private readonly IReadOnlyList<PackedFlask> known;
     private readonly TreeFilling filling;
     private readonly PackGreedy greedy;
     private readonly PackSearch search;
+    private readonly ContentHanging hanging;
     private readonly ulong seed;
     private readonly PackPlan plan;
 
     private PackKeeping(PackProblem problem, IReadOnlyList<PackedFlask> known, ulong seed)
     {
-        (this.problem, this.known, this.seed) = (problem, known, seed);
+        (this.problem, this.seed) = (problem, seed);
         filling = new TreeFilling(problem);
         greedy = new PackGreedy(problem, filling);
         search = new PackSearch(problem, greedy, filling, seed);
+        hanging = new ContentHanging(problem, greedy, filling, known);
         plan = PackPlan.Empty(problem);
     }
 
@@ -52,120 +47,19 @@ internal sealed class PackKeeping
         return keeping.plan.Lost > 0 ? keeping.Larger() ?? keeping.WithNew(stop) : keeping.plan;
     }
 
-    /// <summary>Moves as few pieces of a plan as make it as cheap as is asked, or gives up.</summary>
-    /// <param name="problem">The problem.</param>
-    /// <param name="kept">The flasks of the plan.</param>
-    /// <param name="known">Trees already hung; one with the same pieces is taken as it is.</param>
-    /// <param name="enough">The cost that is asked.</param>
-    /// <param name="work">How many steps to spend.</param>
-    /// <param name="seed">What chance starts from.</param>
-    /// <param name="stop">Ends the search early.</param>
-    public static PackPlan? Better(
-        PackProblem problem, IReadOnlyList<PackedFlask> kept, IReadOnlyList<PackedFlask> known, long enough, long work, ulong seed, CancellationToken stop)
-    {
-        var keeping = new PackKeeping(problem, known, seed);
-        foreach (var flask in kept)
-        {
-            if (keeping.plan.Free[flask.Size] <= 0)
-            {
-                return null;
-            }
-
-            keeping.plan.Add(flask);
-        }
-
-        var (best, fewest) = ((PackPlan?)null, int.MaxValue);
-        for (var i = 0; i < CalmTries; i++)
-        {
-            var better = keeping.search.Improve(keeping.plan, enough, work / CalmTries, PackEffort.Few(2 + (i % (PackEffort.MostAtOnce - 1))), stop);
-            var moved = better.Lost == 0 && better.Cost <= enough ? Moved(better, kept) : int.MaxValue;
-            if (moved < fewest && keeping.HangAgain(better, kept))
-            {
-                (best, fewest) = (better, moved);
-            }
-        }
-
-        return best;
-    }
-
-    // Pieces that are not in the flask that has most in common with the one they were in.
-    private static int Moved(PackPlan plan, IReadOnlyList<PackedFlask> kept)
-    {
-        var (moved, left) = (0, plan.Flasks.ToList());
-        foreach (var was in kept)
-        {
-            var now = left.MaxBy(f => Common(was, f));
-            moved += was.Content.Sum(c => c.Count) - (now is null ? 0 : Common(was, now));
-            left.Remove(now!);
-        }
-
-        return moved;
-    }
-
-    private static int Common(PackedFlask a, PackedFlask b) =>
-        a.Content.Sum(c => Math.Min(c.Count, b.Content.FirstOrDefault(o => o.Item == c.Item).Count));
-
-    // What is hung in another way by itself would be hung in another way next time.
-    private bool HangAgain(PackPlan better, IReadOnlyList<PackedFlask> kept)
-    {
-        foreach (var flask in better.Flasks.Where(f => !kept.Contains(f)).ToList())
-        {
-            if (Hang(flask.Size, flask.Pin, flask.Content) is not { } hung || !hung.Content.AsSpan().SequenceEqual(flask.Content))
-            {
-                return false;
-            }
-
-            Replace(better, flask, hung);
-        }
-
-        return true;
-    }
-
     private void Keep(PackedFlask flask, bool hasLost)
     {
         PackCount[] wanted = [.. flask.Content.Select(c => c with { Count = Math.Min(c.Count, plan.Left[c.Item]) }).Where(c => c.Count > 0)];
-        if (wanted.Length == 0 || plan.Free[flask.Size] <= 0 || Hang(flask.Size, flask.Pin, wanted) is not { Content.Length: > 0 } hung)
+        if (wanted.Length == 0 || plan.Free[flask.Size] <= 0 || hanging.Hang(flask.Size, flask.Pin, wanted) is not { Content.Length: > 0 } hung)
         {
             return;
         }
 
         plan.Add(hung);
-        if (hasLost && !known.Contains(hung))
+        if (hasLost && !hanging.Knows(hung))
         {
             search.Shrink(plan, plan.Flasks.Count - 1);
         }
-    }
-
-    // The tree of given pieces, the same whatever else there is; of what does not fit, the rest.
-    private PackedFlask? Hang(int size, int pin, PackCount[] content)
-    {
-        if (known.FirstOrDefault(k => k.Size == size && k.Pin == pin && k.Content.AsSpan().SequenceEqual(content)) is { } same)
-        {
-            return same;
-        }
-
-        var left = new int[problem.Items.Length];
-        foreach (var (item, count) in content)
-        {
-            left[item] = count;
-        }
-
-        PackedFlask? best = null;
-        foreach (var values in greedy.Measured().Concat(greedy.Perturbed(MostPerturbed)))
-        {
-            if (filling.Fill(size, content.Min(c => problem.Items[c.Item].Highest), pin, left, values) is { } filled
-                && (best is null || filled.Flask.Fill > best.Fill))
-            {
-                best = filled.Flask;
-                if (best.Content.AsSpan().SequenceEqual(content))
-                {
-                    return best;
-                }
-            }
-        }
-
-        // What stays behind had a say in how the rest hangs; next time it will not be asked.
-        return best is not { Content.Length: > 0 } ? null : Hang(size, pin, best.Content);
     }
 
     // The fullest first, so that what is nearly empty may be needed no longer next time.
@@ -221,8 +115,7 @@ internal sealed class PackKeeping
             [.. problem.Sizes.Select((size, i) => size with { Free = plan.Free[i] })]);
         foreach (var flask in PackSolver.Solve(rest, seed, inBrief: true, stop).Plan.Flasks)
         {
-            var hung = Hang(flask.Size, flask.Pin, flask.Content);
-            plan.Add(hung is not null && hung.Content.AsSpan().SequenceEqual(flask.Content) ? hung : flask);
+            plan.Add(hanging.HangWhole(flask.Size, flask) ?? flask);
         }
 
         return plan;
@@ -245,7 +138,7 @@ internal sealed class PackKeeping
         {
             if (filling.Fill(size, setting, flask.Pin, left, values) is { } filled && filled.Flask.Fill > flask.Fill
                 && flask.Content.All(c => filled.Flask.Content.Any(n => n.Item == c.Item && n.Count >= c.Count))
-                && Hang(size, flask.Pin, filled.Flask.Content) is { } hung && hung.Content.AsSpan().SequenceEqual(filled.Flask.Content))
+                && hanging.HangWhole(size, filled.Flask) is { } hung)
             {
                 return hung;
             }
