@@ -11,6 +11,9 @@ namespace CastBook.Planning;
 /// <param name="InvestmentSaved">How much investment it saves, by the inside of the flasks.</param>
 public sealed record PlanChange(bool IsKept, int Moved, int FlasksSaved, Volume InvestmentSaved)
 {
+    /// <summary>Whether pieces moved because all would not fit otherwise, so that there was nothing to choose.</summary>
+    public bool IsForced => !IsKept && FlasksSaved == 0 && InvestmentSaved <= Volume.Zero;
+
     /// <summary>Both in words, such as "3 pieces would move and a flask would be saved".</summary>
     /// <param name="unit">The unit of volumes.</param>
     public string Words(WrittenVolume unit)
@@ -18,9 +21,8 @@ public sealed record PlanChange(bool IsKept, int Moved, int FlasksSaved, Volume 
         ArgumentNullException.ThrowIfNull(unit);
         var pieces = Moved == 1 ? "1 piece" : string.Create(CultureInfo.InvariantCulture, $"{Moved:#,##0} pieces");
         var saved = FlasksSaved == 1 ? "a flask" : FlasksSaved > 1 ? string.Create(CultureInfo.InvariantCulture, $"{FlasksSaved} flasks") : unit.SayFinely(InvestmentSaved) + " of investment";
-        var isNone = FlasksSaved == 0 && InvestmentSaved <= Volume.Zero;
         return IsKept ? $"{pieces} would move and {saved} would be saved"
-            : isNone ? $"{pieces} {(Moved == 1 ? "moves" : "move")} so that everything finds room"
+            : IsForced ? $"{pieces} {(Moved == 1 ? "moves" : "move")} so that everything finds room"
             : $"{pieces} {(Moved == 1 ? "moves" : "move")} and {saved} {(FlasksSaved > 1 ? "are" : "is")} saved";
     }
 }

@@ -112,6 +112,7 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
 
         inputs.AddRange(shares.Select(s => flasks.Flask(s.Flask)).OfType<FlaskPlan>()
             .Select(f => AccountInput.By("flask " + f.Letter, f.Size.Name, new Subject(SubjectKind.FlaskSize, f.Size.Name))));
+        inputs.AddRange(plan.Change is { IsForced: false } change ? BothAnswers(change) : []);
         return new("Flask", "one alloy and one range of flask temperature to a flask, stones apart; trees under way and wishes first, then the fewest flasks and the least powder that the search found", "", null, "")
         {
             Inputs = inputs,
@@ -146,6 +147,14 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
 
         var letter = shares.Select(s => flasks.Flask(s.Flask)).OfType<FlaskPlan>().OrderByDescending(f => f.Burnout?.Hours ?? 0).First().Letter;
         return flasks.Burnout(letter) is { } account ? account with { Words = $"flask {letter}: {account.Words}" } : null;
+    }
+
+    // What stood in the book, and what planning afresh makes of it.
+    private IEnumerable<AccountInput> BothAnswers(PlanChange change)
+    {
+        yield return AccountInput.By(SettingName.WhenLittleChanged, change.IsKept ? "keep" : "best", Subject.Setting(SettingName.WhenLittleChanged));
+        yield return AccountInput.Reckoned("with \"keep\"", "nothing moves", "every piece stays in the flask it was planned for");
+        yield return AccountInput.Reckoned("with \"best\"", change.Words(night.Shop.Settings.Units.Water), "planned afresh, with as few moves as the search found");
     }
 
     private WeightMeaning MeaningOf(Piece piece) => piece.WeightIsOf != WeightMeaning.Unknown ? piece.WeightIsOf

@@ -69,9 +69,8 @@ public static class Summary
     {
         if (plan.Change is { } change)
         {
-            var isForced = !change.IsKept && change.FlasksSaved == 0 && change.InvestmentSaved <= Volume.Zero;
             yield return change.IsKept ? SummaryWords.NothingMoves(change.Words(unit))
-                : isForced ? change.Words(unit) : SummaryWords.Moved(change.Words(unit));
+                : change.IsForced ? change.Words(unit) : SummaryWords.Moved(change.Words(unit));
         }
     }
 

@@ -1,3 +1,5 @@
+using CastBook.Planning.Explaining;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Planning.Tests.Packing;
 
@@ -41,6 +43,41 @@ public sealed class ReplanningTests
         plan.Change!.Words(WrittenVolume.Millilitre).ShouldBe("6 pieces move and a flask is saved");
         plan.Findings.ShouldNotContain(f => f.Id == "pieces-kept-in-flasks");
         plan.Bound.ProvedFewest.ShouldBeTrue();
+    }
+
+    [Fact]
+    public void Of_FlaskWhereTheAnswersDiffer_TellsBoth()
+    {
+        var account = NightAccounts.Of(TwoFlasks(Stability.Keep)).Of(Subject.Piece(0), AnswerField.Flask)!;
+
+        account.Inputs.TakeLast(3).Select(i => (i.Name, i.Value)).ShouldBe(
+        [
+            ("When little changed", "keep"),
+            ("with \"keep\"", "nothing moves"),
+            ("with \"best\"", "6 pieces would move and a flask would be saved"),
+        ]);
+    }
+
+    // By hand: 46 pieces fit a large flask (36) and a small one (10), and no cheaper choice. Twenty stay where they are with sixteen
+    // more, and of the other twenty ten: sixteen move. Were the small flask that of the six, twenty would.
+    [Fact]
+    public void Plan_Best_AsFewAsCanBeMove()
+    {
+        var night = Wrenmoor.Night(
+            LargeAndSmall with
+            {
+                FlaskSizes = [Wrenmoor.Size("large", 100, 150, 2) with { Cup = null }, Wrenmoor.Size("small", 75, 100, 3) with { Cup = null }],
+                Settings = Wrenmoor.Answered with { WhenLittleChanged = Stability.Best },
+            },
+            PerTree(20, 36, 10) with { LastFlasks = [new FlaskShare("A", 20)] },
+            PerTree(20, 36, 10) with { LastFlasks = [new FlaskShare("B", 20)] },
+            PerTree(6, 36, 10) with { LastFlasks = [new FlaskShare("C", 6)] });
+
+        var plan = NightPlanner.Plan(night with { Trees = [Line("A", "large"), Line("B", "large"), Line("C", "small")] });
+
+        plan.Flasks.Select(f => (f.Size.Name, f.Pieces.Sum(p => p.Quantity))).ShouldBe([("large", 36), ("small", 10)], ignoreOrder: true);
+        plan.Change!.Moved.ShouldBe(16);
+        plan.Pieces.Sum(p => night.Pieces[p.Id].LastFlasks.Sum(s => Math.Min(s.Quantity, p.Flasks.FirstOrDefault(f => f.Flask == s.Flask).Quantity))).ShouldBe(30);
     }
 
     // The ten stand in the only large flask; 36 others fit no other size.
