@@ -62,12 +62,17 @@ internal static class InventedNight
             rows.Add(rows[random.Next(night.Pieces.Count - 2)] with { Name = "Late", Quantity = 1, LastFlasks = [] });
         }
 
-        return night with
-        {
-            Pieces = [.. rows.Select((p, i) => p with { Id = i })],
-            Trees = [.. plan.Flasks.Select(f => new TreeInHand(f.Letter, f.Size.Name, null, null, null, FlaskState.Planned))],
-        };
+        return night with { Pieces = [.. rows.Select((p, i) => p with { Id = i })], Trees = Lines(plan) };
     }
+
+    /// <summary>The night with a plan standing in it.</summary>
+    /// <param name="night">The night.</param>
+    /// <param name="plan">Its plan.</param>
+    public static Night Standing(Night night, NightPlan plan) =>
+        night with { Pieces = [.. night.Pieces.Select(p => p with { LastFlasks = plan.Pieces[p.Id].Flasks })], Trees = Lines(plan) };
+
+    private static List<TreeInHand> Lines(NightPlan plan) =>
+        [.. plan.Flasks.Select(f => new TreeInHand(f.Letter, f.Size.Name, null, null, null, FlaskState.Planned))];
 
     private static Night Of(int pieces, Random random, int alloys, int sizes, bool dense)
     {

@@ -1,7 +1,6 @@
 using System.Globalization;
 using CastBook.Planning;
 using CastBook.Planning.Packing;
-using CastBook.Planning.Shops;
 
 namespace CastBook.Benchmarks;
 
@@ -19,8 +18,9 @@ internal static class PackingFigures
         Named("200", () => Print("200", nights / 2, seed => InventedNight.Mixed(200, seed)));
         Named("1,000", () => Print("1,000", Math.Min(5, nights / 4), seed => InventedNight.Mixed(1000, seed)));
         Named("5,000", () => Print("5,000", Math.Min(2, nights / 10), seed => InventedNight.Mixed(5000, seed)));
-        Named("edits 60", () => PrintEdits(60, nights));
-        Named("edits 200", () => PrintEdits(200, nights / 2));
+        Named("edits 60", () => EditFigures.Print(60, nights));
+        Named("edits 200", () => EditFigures.Print(200, nights));
+        Named("rectangles", PrintRectangles);
         Named("u120", () => PrintClassic("u120", nights, seed => ClassicSet.Uniform(120, seed)));
         Named("t60", () => PrintClassic("t60", nights, seed => ClassicSet.Triplets(60, seed)));
         Named("t120", () => PrintClassic("t120", nights / 2, seed => ClassicSet.Triplets(120, seed)));
@@ -89,52 +89,32 @@ internal static class PackingFigures
         }
     }
 
-    private static void PrintEdits(int pieces, int nights)
+    // Each set as published and lying on its side.
+    private static void PrintRectangles()
     {
-        PrintEdits(pieces, nights, Stability.Keep);
-        PrintEdits(pieces, nights, Stability.Best);
-    }
-
-    private static void PrintEdits(int pieces, int nights, Stability choice)
-    {
-        var (moved, cost, afresh) = (0, 0.0, 0.0);
-        for (var seed = 1; seed <= nights; seed++)
+        var (times, proved, asFew, fewer) = (new List<double>(), 0, 0, 0);
+        for (var i = 0; i < 2 * RectangleSet.Count; i++)
         {
-            var night = InventedNight.Mixed(pieces, seed);
-            night = night with { Shop = night.Shop with { Settings = night.Shop.Settings with { WhenLittleChanged = choice } } };
-            var edited = InventedNight.Edited(night, NightPlanner.Plan(night), seed);
-            var plan = NightPlanner.Plan(edited);
-            moved += edited.Pieces.Sum(p => Moved(p, plan.Pieces[p.Id].Flasks));
-            cost += Cost(plan);
-            afresh += Cost(NightPlanner.Plan(edited with { Trees = [] }));
+            var watch = new SearchTime();
+            watch.Report(true);
+            var answer = PackSolver.Solve(RectangleSet.Of(i / 2, lying: i % 2 == 1), 1, inBrief: false, CancellationToken.None);
+            watch.Report(false);
+            times.Add(watch.Milliseconds);
+            proved += answer.IsCheapest ? 1 : 0;
+            asFew += answer.Plan.Flasks.Count == RectangleSet.Optimum(i / 2) ? 1 : 0;
+            fewer += answer.Plan.Flasks.Count < RectangleSet.Optimum(i / 2) ? 1 : 0;
         }
 
+        times.Sort();
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{pieces} pieces, 2 cancelled and 3 more, {choice.ToString().ToUpperInvariant()}: {moved / (double)Math.Max(1, nights):0.0} moved on average, cost {100 * ((cost / afresh) - 1):+0.0;-0.0} % beside planning afresh"));
+            $"rectangles {times.Count,3} sets   median {times[times.Count / 2],7:#,##0} ms  longest {times[^1],7:#,##0} ms  fewest in sectors proved {100.0 * proved / times.Count:0} %, as few as placed freely {asFew}, fewer {fewer}"));
     }
-
-    private static int Moved(Piece piece, IReadOnlyList<FlaskShare> now) =>
-        Math.Min(piece.Quantity!.Value, piece.LastFlasks.Sum(s => s.Quantity))
-        - Math.Min(piece.Quantity.Value, piece.LastFlasks.Sum(s => Math.Min(s.Quantity, now.FirstOrDefault(f => f.Flask == s.Flask).Quantity)));
 
     // Of nights whose number of flasks is proved: how much more they may cost than the best.
     private static double Over(NightPlan plan)
     {
         var over = plan.Bound is { ProvedFewest: true, InvestmentOver: { } more } ? more.Milliliters : 0;
-        return over / (Cost(plan) - over);
-    }
-
-    // A flask counts as much as a litre of investment.
-    private static double Cost(NightPlan plan) => plan.Flasks.Sum(f =>
-        1000 + (Math.PI / 4 * Math.Pow(f.Size.InsideDiameter!.Value.Centimeters, 2) * f.Size.Height!.Value.Centimeters));
-
-    private sealed class SearchTime : IProgress<bool>
-    {
-        private TimeSpan spent;
-
-        public double Milliseconds => spent.TotalMilliseconds;
-
-        public void Report(bool value) => spent += value ? -Environment.CpuUsage.TotalTime : Environment.CpuUsage.TotalTime;
+        return over / (EditFigures.Cost(plan) - over);
     }
 }
