@@ -2,11 +2,12 @@ using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
 
-/// <summary>The steps of a night in the words of the bench.</summary>
+/// <summary>Says the steps of a night and the hours of its clock; the words are those of <see cref="StepWords"/>.</summary>
 public static class ClockWords
 {
     /// <summary>What is done in a step, by which it is known again too: its temperatures are in degrees Celsius.</summary>
@@ -21,26 +22,26 @@ public static class ClockWords
         ArgumentNullException.ThrowIfNull(unit);
         ArgumentNullException.ThrowIfNull(step);
         var flasks = string.Join(' ', step.Flasks);
-        var mix = step.Mix is { } number ? Inv($"mix {number}") : $"flask {flasks}";
+        var mix = step.Mix is { } number ? StepWords.Mix(number) : StepWords.MixOf(flasks);
         return step.Kind switch
         {
-            ClockStepKind.Weigh => $"Weigh out {mix}",
-            ClockStepKind.Mix => $"Powder into the water, {mix}",
-            ClockStepKind.BowlVacuum => $"Bowl under vacuum, {mix}",
-            ClockStepKind.Fill => $"Fill {flasks}",
-            ClockStepKind.FlaskVacuum => $"{flasks} under vacuum",
-            ClockStepKind.CleanUp => $"Clean bowl and tools after {mix}",
-            ClockStepKind.Set => $"{flasks} set and are not moved",
-            ClockStepKind.KilnOn => Inv($"Kiln of load {step.Load} on, to {Degrees(step, unit)}"),
-            ClockStepKind.BaseOff => $"Base off, rim cleaned, letter scratched in: {flasks}",
-            ClockStepKind.Steam => $"Steam {flasks}",
-            ClockStepKind.LoadKiln => $"Load the kiln, sprue down: {flasks}",
-            ClockStepKind.Timer => Inv($"Kiln of load {step.Load} waits for its timer"),
+            ClockStepKind.Weigh => StepWords.Weigh(mix),
+            ClockStepKind.Mix => StepWords.Powder(mix),
+            ClockStepKind.BowlVacuum => StepWords.BowlVacuum(mix),
+            ClockStepKind.Fill => StepWords.Fill(flasks),
+            ClockStepKind.FlaskVacuum => StepWords.FlaskVacuum(flasks),
+            ClockStepKind.CleanUp => StepWords.CleanUp(mix),
+            ClockStepKind.Set => StepWords.Set(flasks),
+            ClockStepKind.KilnOn => StepWords.KilnOn(step.Load, Degrees(step, unit)),
+            ClockStepKind.BaseOff => StepWords.BaseOff(flasks),
+            ClockStepKind.Steam => StepWords.Steam(flasks),
+            ClockStepKind.LoadKiln => StepWords.LoadKiln(flasks),
+            ClockStepKind.Timer => StepWords.Timer(step.Load),
             ClockStepKind.Stage or ClockStepKind.Fall => Stage(step, unit),
-            ClockStepKind.Pour => step.Target is null ? $"Pour {flasks}, only once the temperature of its flask is known" : $"Pour {flasks}, flask at {Degrees(step, unit)}",
-            ClockStepKind.Quench => $"Quench {flasks}, and only when the button shows no red in shade",
-            ClockStepKind.CoolAlone => $"{flasks} cools by itself",
-            _ => throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "No such step."),
+            ClockStepKind.Pour => step.Target is null ? StepWords.PourOnceKnown(flasks) : StepWords.Pour(flasks, Degrees(step, unit)),
+            ClockStepKind.Quench => StepWords.Quench(flasks),
+            ClockStepKind.CoolAlone => StepWords.CoolAlone(flasks),
+            _ => throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "Bug in CastBook: no such step."),
         };
     }
 
@@ -49,8 +50,8 @@ public static class ClockWords
     public static IEnumerable<string> FlasksIn(string words)
     {
         ArgumentNullException.ThrowIfNull(words);
-        var before = Array.Find(BeforeFlasks, b => words.StartsWith(b, StringComparison.Ordinal));
-        var behind = Array.Find(BehindFlasks, b => words.EndsWith(b, StringComparison.Ordinal));
+        var before = Array.Find(StepWords.BeforeFlasks, b => words.StartsWith(b, StringComparison.Ordinal));
+        var behind = Array.Find(StepWords.BehindFlasks, b => words.EndsWith(b, StringComparison.Ordinal));
         var named = before is not null ? words[before.Length..].Split(',')[0] : behind is not null ? words[..^behind.Length] : "";
         return named.Split(' ').Where(FlaskLetters.IsLetter);
     }
@@ -86,20 +87,15 @@ public static class ClockWords
     /// <param name="shown">What the clocks show.</param>
     public static string Weekday(DateTime shown) => shown.DayOfWeek.ToString();
 
-    private static readonly string[] BeforeFlasks =
-        ["Fill ", "Base off, rim cleaned, letter scratched in: ", "Steam ", "Load the kiln, sprue down: ", "Pour ", "Quench "];
-
-    private static readonly string[] BehindFlasks = [" under vacuum", " set and are not moved", " cools by itself"];
-
     private static string Stage(ClockStep step, WrittenTemperature unit)
     {
-        var way = step.Kind == ClockStepKind.Fall ? "falls to" : "to";
-        var hold = step.Arrives is { } arrives ? $"there after {Say.Hours(arrives)}, then held" : "held";
-        var turn = step.Turn is { } one ? Inv($" (stage {one.Number} of {one.Of})") : "";
-        return Inv($"Kiln of load {step.Load} {way} {Degrees(step, unit)}, {hold} {Say.Hours(step.Hold ?? step.Takes)}{turn}");
+        var (degrees, hold) = (Degrees(step, unit), Say.Hours(step.Hold ?? step.Takes));
+        var held = step.Arrives is { } arrives ? StepWords.ThereThenHeld(Say.Hours(arrives), hold) : StepWords.Held(hold);
+        var turn = step.Turn is { } one ? StepWords.Turn(one.Number, one.Of) : "";
+        return step.Kind == ClockStepKind.Fall ? StepWords.Fall(step.Load, degrees, held, turn) : StepWords.Stage(step.Load, degrees, held, turn);
     }
 
-    private static string Degrees(ClockStep step, WrittenTemperature unit) => step.Target is { } target ? unit.Say(target) : "its temperature";
+    private static string Degrees(ClockStep step, WrittenTemperature unit) => step.Target is { } target ? unit.Say(target) : StepWords.ItsTemperature;
 
     private static string Inv(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

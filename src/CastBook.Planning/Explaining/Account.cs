@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -53,7 +54,7 @@ public sealed record AccountInput(string Name, string Value, Subject? Typed, str
     /// <param name="name">What it is.</param>
     /// <param name="value">Its value.</param>
     /// <param name="source">How it is known.</param>
-    internal static AccountInput BuiltIn(string name, string value, string source) => new(name, value, null, "built in, " + source);
+    internal static AccountInput BuiltIn(string name, string value, string source) => new(name, value, null, AccountWords.BuiltIn(source));
 
     /// <summary>A setting: the shop's where it has said, else the usual value.</summary>
     /// <param name="setting">The setting's name.</param>

@@ -1,6 +1,7 @@
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Explaining;
 
@@ -11,9 +12,9 @@ internal static class AlloyInputs
     /// <param name="alloy">An alloy with a density.</param>
     public static AccountInput Density(KnownAlloy alloy)
     {
-        var (name, value) = ($"{alloy.Name} density", Figures.Dense(alloy.Density!.Value));
+        var (name, value) = (AccountWords.DensityOf(alloy.Name), Figures.Dense(alloy.Density!.Value));
         return alloy.Row is { Alloy: { Density: null, Composition: not null } }
-            ? new(name, value, new Subject(SubjectKind.Alloy, alloy.Name, ShopField.Composition), "worked out from the composition")
+            ? new(name, value, new Subject(SubjectKind.Alloy, alloy.Name, ShopField.Composition), AccountWords.FromComposition)
             : Of(name, value, alloy, ShopField.Density, alloy.Row?.Alloy.Density is not null, alloy.Alloy.Sources.Density);
     }
 
@@ -26,5 +27,5 @@ internal static class AlloyInputs
     /// <param name="source">Its source where the shop has not.</param>
     public static AccountInput Of(string name, string value, KnownAlloy alloy, string field, bool typed, NumberSource? source) => typed
         ? AccountInput.By(name, value, new Subject(SubjectKind.Alloy, alloy.Row!.Alloy.Name, field))
-        : AccountInput.BuiltIn(name, value, source?.Words ?? "source not noted");
+        : AccountInput.BuiltIn(name, value, source?.Words ?? AccountWords.SourceNotNoted);
 }

@@ -1,6 +1,7 @@
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -10,8 +11,6 @@ namespace CastBook.Planning.Explaining;
 /// <param name="clock">The clock.</param>
 internal sealed class ClockAccounts(Settings settings, NightClock clock)
 {
-    private const string Range = "steps that take what the shop says or what is usual; set, burnout and holds are never shortened";
-
     // Under a minute nobody waits.
     private static readonly Duration Dust = Duration.FromMinutes(1);
 
@@ -24,28 +23,30 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
             return null;
         }
 
-        var name = $"{ClockWords.Of(step, settings.Units.Temperature)}, from";
+        var name = ClockAccountWords.From(ClockWords.Of(step, settings.Units.Temperature));
         if (step.IsDone)
         {
-            return new(name, "its end, as typed on the Clock sheet or as the next step was, and the minutes it takes", "", null, "") { Inputs = Asked, ValidFor = Range };
+            return new(name, ClockAccountWords.DoneBegins, "", null, "") { Inputs = Asked, ValidFor = ClockAccountWords.StepsHold };
         }
 
         return HeldUp(step) is var (before, formula)
-            ? new(name, formula, "", null, "") { Inputs = [Done(before), .. Asked], ValidFor = Range }
-            : new(name, Asked.Count == 0 ? "times count from the first step" : "the first step, counted from the hour that was asked for", "", null, "")
+            ? new(name, formula, "", null, "") { Inputs = [Done(before), .. Asked], ValidFor = ClockAccountWords.StepsHold }
+            : new(name, Asked.Count == 0 ? ClockAccountWords.FirstStep : ClockAccountWords.FirstStepByHour, "", null, "")
             {
                 Inputs = Asked,
-                ValidFor = Range,
+                ValidFor = ClockAccountWords.StepsHold,
             };
     }
 
     /// <summary>When a step ends; nothing where there is no such step.</summary>
     /// <param name="step">The step.</param>
     public Account? Ends(ClockStep? step) => step is null ? null : new(
-        $"{ClockWords.Of(step, settings.Units.Temperature)}, until", step.IsDone ? "as typed on the Clock sheet, or when the next step was begun" : $"{ClockWords.Time(clock, step.Begins)} and {Say.Plain(Math.Round(step.Takes.Minutes, 1))} min of it", "", null, "")
+        ClockAccountWords.Until(ClockWords.Of(step, settings.Units.Temperature)),
+        step.IsDone ? ClockAccountWords.DoneEnds : ClockAccountWords.BeginsAndTakes(ClockWords.Time(clock, step.Begins), Say.Plain(Math.Round(step.Takes.Minutes, 1))),
+        "", null, "")
     {
         Inputs = Asked,
-        ValidFor = Range,
+        ValidFor = ClockAccountWords.StepsHold,
     };
 
     /// <summary>When a mix begins.</summary>
@@ -64,7 +65,8 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
     /// <param name="place">Its place among the steps.</param>
     public ClockStep? Step(int place) => place < clock.Steps.Count ? clock.Steps[place] : null;
 
-    private AccountInput Done(ClockStep step) => AccountInput.Reckoned(ClockWords.Of(step, settings.Units.Temperature), $"until {ClockWords.Time(clock, step.Ends)}", "the clock");
+    private AccountInput Done(ClockStep step) => AccountInput.Reckoned(
+        ClockWords.Of(step, settings.Units.Temperature), ClockAccountWords.UntilHour(ClockWords.Time(clock, step.Ends)), ClockAccountWords.OfTheClock);
 
     private IReadOnlyList<AccountInput> Asked =>
         settings.PourAt is { } pour ? [AccountInput.By(SettingName.PourAt, pour, Subject.Setting(SettingName.PourAt))]
@@ -79,33 +81,33 @@ internal sealed class ClockAccounts(Settings settings, NightClock clock)
         if (step.Kind == ClockStepKind.Quench && clock.PourOf(step.Flasks[0]) is { } pour)
         {
             return step.Wait is { } wait && step.Begins > pour.Ends + wait + Dust && LastOf(ending.Where(s => s.Hands)) is { } busy
-                ? (busy, $"its wait of {Say.Minutes(wait)} is over, and then when hands are free after what comes before it")
-                : (pour, $"after its pour, by the wait of the alloy in this size{(step.Wait is { } asked ? $": {Say.Minutes(asked)}" : "")}");
+                ? (busy, ClockAccountWords.WaitAndHands(Say.Minutes(wait)))
+                : (pour, ClockAccountWords.AfterPour(step.Wait is { } asked ? Say.Minutes(asked) : null));
         }
 
         // Its set goes on until then.
         if (KilnBefore(step) is { } emptied)
         {
-            return (emptied, "when its kiln has cooled after the load before; longer where hands are busy or nobody is there");
+            return (emptied, ClockAccountWords.KilnCooled);
         }
 
         if (LastOf(ending.Where(s => IsOneWork(s, step))) is { } own)
         {
-            return (own, "when what comes before it is done");
+            return (own, ClockAccountWords.BeforeIsDone);
         }
 
         if (step.Hands && LastOf(ending.Where(s => s.Hands)) is { } hands)
         {
-            return (hands, "when hands are free after what comes before it");
+            return (hands, ClockAccountWords.HandsAreFree);
         }
 
         if (step.Kind == ClockStepKind.Weigh && LastOf(earlier.Where(s => s.Hands)) is { } last)
         {
-            return (last, "so late that its moulds have just set when their kiln load is taken up, when hands are free");
+            return (last, ClockAccountWords.MouldsJustSet);
         }
 
         return (LastOf(earlier.Where(s => IsOneWork(s, step))) ?? LastOf(earlier.Where(s => s.Hands))) is { } before
-            ? (before, settings is { AtWorkFrom: null, HoursOfWork: null } ? "after what comes before it, when hands are free for all that follows" : "after what comes before it, when somebody is there for all that follows")
+            ? (before, settings is { AtWorkFrom: null, HoursOfWork: null } ? ClockAccountWords.HandsFreeForAll : ClockAccountWords.SomebodyThereForAll)
             : null;
     }
 

@@ -6,6 +6,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -56,7 +57,7 @@ internal sealed class FlaskAccounts
     public Account Pieces(string letter)
     {
         var shares = plans[letter].Pieces;
-        return new("Pieces", "the pieces of its rows", string.Join(" + ", shares.Select(s => Figures.Plain(s.Quantity))), shares.Sum(s => s.Quantity), "")
+        return new(FlaskAccountWords.Pieces, FlaskAccountWords.PiecesOfRows, string.Join(" + ", shares.Select(s => Figures.Plain(s.Quantity))), shares.Sum(s => s.Quantity), "")
         {
             Inputs = [.. works[letter].Rows.Select(r => AccountInput.By(r.Metal.Piece.Name, Figures.Plain(r.Count), Subject.Piece(r.Metal.Piece.Id, PieceField.Quantity)))],
         };
@@ -70,25 +71,25 @@ internal sealed class FlaskAccounts
         var loss = ChargeRules.LossOf(settings, work.Alloy);
         var (unit, step) = (settings.Units.Metal, ChargeRules.StepOf(settings));
         var tree = plan.Tree * work.Alloy.Density!.Value;
-        var (words, numbers) = plan.Weighed
-            ? ("weighed tree in metal", Figures.Grams(tree))
-            : ("pieces + trunk and gates", $"{Figures.Grams(plan.PiecesMetal)} + {Figures.Grams(plan.TreeMetal)}");
-        return new("Charge", $"({words} + button) × (1 + melt loss)", $"({numbers} + {Figures.Grams(plan.Button)}) × {Figures.Plain(1 + loss.DecimalFractions)}", plan.Charge.Grams, "g")
+        var numbers = plan.Weighed ? Figures.Grams(tree) : $"{Figures.Grams(plan.PiecesMetal)} + {Figures.Grams(plan.TreeMetal)}";
+        return new(
+            FlaskAccountWords.Charge, FlaskAccountWords.ChargeRule(plan.Weighed), $"({numbers} + {Figures.Grams(plan.Button)}) × {Figures.Plain(1 + loss.DecimalFractions)}", plan.Charge.Grams, "g")
         {
-            Rounded = $"up to a whole step of {unit.SayExactly(step)}",
+            Rounded = AccountWords.UpToStep(unit.SayExactly(step)),
             Inputs =
             [
                 .. plan.Weighed ? Weighings(plan, work) : Estimates(plan, work),
-                AccountInput.Reckoned("button", plan.Button, "the larger of its share of pieces and tree and its least volume"),
+                AccountInput.Reckoned(FlaskAccountWords.Button, plan.Button, FlaskAccountWords.ButtonRule),
                 AlloyInputs.Density(work.Alloy),
-                AccountInput.Setting(SettingName.ButtonShare, Say.Percent(settings.ButtonShare ?? Button.UsualShare), settings.ButtonShare is not null, "common practice"),
-                AccountInput.Setting(SettingName.ButtonAtLeast, Say.Millilitres(settings.ButtonAtLeast ?? Button.UsualLeast), settings.ButtonAtLeast is not null, "common practice"),
+                AccountInput.Setting(SettingName.ButtonShare, Say.Percent(settings.ButtonShare ?? Button.UsualShare), settings.ButtonShare is not null, AccountWords.CommonPractice),
+                AccountInput.Setting(
+                    SettingName.ButtonAtLeast, Say.Millilitres(settings.ButtonAtLeast ?? Button.UsualLeast), settings.ButtonAtLeast is not null, AccountWords.CommonPractice),
                 work.Alloy.Row?.Loss is not null
-                    ? AccountInput.By("loss", Say.Percent(loss), new Subject(SubjectKind.Alloy, work.Alloy.Row.Alloy.Name, ShopField.Loss))
-                    : AccountInput.Setting(SettingName.MeltLoss, Say.Percent(loss), settings.MeltLoss is not null, "common practice"),
-                AccountInput.Setting(SettingName.ChargeStep, unit.SayExactly(settings.ChargeStep ?? step), settings.ChargeStep is not null, "common practice"),
+                    ? AccountInput.By(FlaskAccountWords.Loss, Say.Percent(loss), new Subject(SubjectKind.Alloy, work.Alloy.Row.Alloy.Name, ShopField.Loss))
+                    : AccountInput.Setting(SettingName.MeltLoss, Say.Percent(loss), settings.MeltLoss is not null, AccountWords.CommonPractice),
+                AccountInput.Setting(SettingName.ChargeStep, unit.SayExactly(settings.ChargeStep ?? step), settings.ChargeStep is not null, AccountWords.CommonPractice),
             ],
-            ValidFor = "one alloy to a flask; weighing the tree takes the place of the estimate",
+            ValidFor = FlaskAccountWords.ChargeHolds,
         };
     }
 
@@ -113,47 +114,54 @@ internal sealed class FlaskAccounts
         AccountInput[] inputs =
         [
             shop.Schedules.Any(s => s.Name == schedule.Name)
-                ? AccountInput.By("schedule", schedule.Name, new Subject(SubjectKind.Schedule, schedule.Name))
-                : AccountInput.BuiltIn("schedule", schedule.Name, "published schedule; for resin with hours added by common practice"),
-            AccountInput.By("flask size", work.Size.Size.Name, new Subject(SubjectKind.FlaskSize, work.Size.Size.Name)),
-            AccountInput.Reckoned("burnt out as", work.StonesIn ? "stones in" : work.Kind == Casting.Patterns.PatternKind.Wax ? "wax" : "resin", "the materials of its pieces"),
+                ? AccountInput.By(AccountWords.Schedule, schedule.Name, new Subject(SubjectKind.Schedule, schedule.Name))
+                : AccountInput.BuiltIn(AccountWords.Schedule, schedule.Name, FlaskAccountWords.PublishedSchedule),
+            AccountInput.By(FlaskAccountWords.FlaskSize, work.Size.Size.Name, new Subject(SubjectKind.FlaskSize, work.Size.Size.Name)),
+            AccountInput.Reckoned(
+                FlaskAccountWords.BurntOutAs,
+                work.StonesIn ? FlaskAccountWords.StonesIn : work.Kind == Casting.Patterns.PatternKind.Wax ? FlaskAccountWords.Wax : FlaskAccountWords.Resin,
+                FlaskAccountWords.MaterialsOfPieces),
         ];
-        const string Range = "kilns that follow the schedule; set, hold and soak are never shortened";
         var unit = shop.Settings.Units.Temperature;
         return loads.FirstOrDefault(l => l.Flasks.Contains(letter)) is not { } load
-            ? new("Burnout", $"the stages of \"{schedule.Name}\", ways and holds", string.Join(" + ", StageHours.Of(schedule)), total.Hours, "h") { Inputs = inputs, ValidFor = Range }
+            ? new(FlaskAccountWords.Burnout, FlaskAccountWords.Stages(schedule.Name), string.Join(" + ", StageHours.Of(schedule)), total.Hours, "h")
+            {
+                Inputs = inputs,
+                ValidFor = FlaskAccountWords.BurnoutHolds,
+            }
             : new(
-                "Burnout", $"the stages of \"{load.Schedule.Name}\" as the kiln runs them, ways and holds, to the first pour of load {Figures.Plain(load.Number)}",
+                FlaskAccountWords.Burnout, FlaskAccountWords.StagesAsRun(load.Schedule.Name, Figures.Plain(load.Number)),
                 string.Join(" + ", StageHours.Of(KilnProgram.Of(load.Schedule, load.CoolsDegreesPerHour))), total.Hours, "h")
             {
                 Inputs =
                 [
                     .. inputs,
-                    AccountInput.Reckoned("kiln load", string.Join(' ', load.Flasks), "the flasks that stand in the kiln together; they run the longest of their schedules"),
-                    AccountInput.Reckoned("kiln cools", $"{unit.SayDegrees(load.CoolsDegreesPerHour)}/h", $"the Kilns sheet, or {unit.Degrees(ClockRules.UsualCooling)} where it does not say"),
-                    AccountInput.Reckoned("slowest mould poured first", $"flask {load.SlowestOf(load.Pours[0])}", "the last hold is as long as its core needs, if that is longer than the schedule's"),
+                    AccountInput.Reckoned(FlaskAccountWords.KilnLoad, string.Join(' ', load.Flasks), FlaskAccountWords.StandTogether),
+                    AccountInput.Reckoned(
+                        FlaskAccountWords.KilnCools, FlaskAccountWords.AnHour(unit.SayDegrees(load.CoolsDegreesPerHour)), FlaskAccountWords.KilnsSheetOr(unit.Degrees(ClockRules.UsualCooling))),
+                    AccountInput.Reckoned(FlaskAccountWords.SlowestPouredFirst, AccountWords.Flask(load.SlowestOf(load.Pours[0])), FlaskAccountWords.LastHold),
                 ],
-                ValidFor = Range,
+                ValidFor = FlaskAccountWords.BurnoutHolds,
             };
     }
 
     private static IEnumerable<AccountInput> Estimates(FlaskPlan plan, FlaskWork work)
     {
-        yield return AccountInput.Reckoned("pieces", plan.PiecesMetal, "the metal of its pieces on the list");
-        yield return AccountInput.Reckoned("trunk and gates", plan.TreeMetal, $"estimated: a trunk of {Figures.Millilitres(work.Size.Trunk)}, the rest gates");
+        yield return AccountInput.Reckoned(FlaskAccountWords.PiecesMetal, plan.PiecesMetal, FlaskAccountWords.MetalOnList);
+        yield return AccountInput.Reckoned(FlaskAccountWords.TrunkAndGates, plan.TreeMetal, FlaskAccountWords.Estimated(Figures.Millilitres(work.Size.Trunk)));
     }
 
     private IEnumerable<AccountInput> Weighings(FlaskPlan plan, FlaskWork work)
     {
         var line = work.Line!;
-        yield return AccountInput.By("tree on base", line.TreeOnBase!.Value, Subject.Flask(work.Letter, ShopField.TreeOnBase));
-        yield return AccountInput.By("base", line.Base!.Value, Subject.Flask(work.Letter, ShopField.Base));
+        yield return AccountInput.By(FlaskAccountWords.TreeOnBase, line.TreeOnBase!.Value, Subject.Flask(work.Letter, ShopField.TreeOnBase));
+        yield return AccountInput.By(FlaskAccountWords.Base, line.Base!.Value, Subject.Flask(work.Letter, ShopField.Base));
         if (line.OfItWax is { } wax)
         {
-            yield return AccountInput.By("of it wax", wax, Subject.Flask(work.Letter, ShopField.OfItWax));
+            yield return AccountInput.By(FlaskAccountWords.OfItWax, wax, Subject.Flask(work.Letter, ShopField.OfItWax));
         }
 
-        yield return AccountInput.Reckoned("tree", Figures.Millilitres(plan.Tree), "its wax by the density of sprue wax, the rest by that of its patterns");
+        yield return AccountInput.Reckoned(AccountWords.Tree, Figures.Millilitres(plan.Tree), FlaskAccountWords.TreeByDensities);
         if (shop.Settings.SprueWaxDensity is { } density)
         {
             yield return AccountInput.By(SettingName.SprueWaxDensity, Figures.Dense(density), Subject.Setting(SettingName.SprueWaxDensity));

@@ -1,5 +1,6 @@
 using CastBook.Planning.Clock;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -9,20 +10,17 @@ namespace CastBook.Planning.Explaining;
 /// <param name="unit">The scale of temperatures.</param>
 internal sealed class KilnAccounts(NightClock clock, WrittenTemperature unit)
 {
-    private const string Range = "kilns that follow the programme; the maker's data sheet and the shop's own kiln have the last word";
-    private const string CoreRange = "a dry mould of gypsum investment, between a slow and a fast case; drying is left out";
-
     /// <summary>The temperature of a stage.</summary>
     /// <param name="step">The stage; nothing where there is none.</param>
     /// <param name="fahrenheit">Whether in degrees Fahrenheit.</param>
     public Account? Target(ClockStep? step, bool fahrenheit) => step is { Target: { } target } && LoadOf(step) is { } load
         ? new(
-            fahrenheit ? "Target in °F" : "Target", step.Kind == ClockStepKind.Fall ? "the flask temperature of what is poured next" : "the schedule's target of this stage; the last is the flask temperature, where that is known",
+            KilnAccountWords.Target(fahrenheit), step.Kind == ClockStepKind.Fall ? KilnAccountWords.TargetOfFall : KilnAccountWords.TargetOfStage,
             "", fahrenheit ? target.DegreesFahrenheit : target.DegreesCelsius, fahrenheit ? "°F" : "°C")
         {
-            Rounded = "to a whole degree",
+            Rounded = AccountWords.ToWholeDegree,
             Inputs = [Schedule(load)],
-            ValidFor = Range,
+            ValidFor = KilnAccountWords.ProgrammeHolds,
         }
         : null;
 
@@ -37,23 +35,23 @@ internal sealed class KilnAccounts(NightClock clock, WrittenTemperature unit)
             return null;
         }
 
-        return new(fahrenheit ? "Rate in °F/h" : "Rate", "the schedule's rate of this stage", "", fahrenheit ? rate * 1.8 : rate, fahrenheit ? "°F/h" : "°C/h")
+        return new(KilnAccountWords.Rate(fahrenheit), KilnAccountWords.RateOfStage, "", fahrenheit ? rate * 1.8 : rate, fahrenheit ? "°F/h" : "°C/h")
         {
-            Rounded = "to a whole degree",
+            Rounded = AccountWords.ToWholeDegree,
             Inputs = [Schedule(load)],
-            ValidFor = Range,
+            ValidFor = KilnAccountWords.ProgrammeHolds,
         };
     }
 
     /// <summary>The hold of a stage.</summary>
     /// <param name="step">The stage.</param>
     public Account? Hold(ClockStep? step) => step is not null && LoadOf(step) is { } load
-        ? new("Hold", "the schedule's hold, counted from arrival; where moulds are poured, as long as the slowest core among them needs to follow, if that is longer", "", null, "")
+        ? new(KilnAccountWords.Hold, KilnAccountWords.HoldOfStage, "", null, "")
         {
             Inputs = load.Pours.FirstOrDefault(p => step.Kind == ClockStepKind.Fall && p.Temperature?.DegreesCelsius == step.Target?.DegreesCelsius) is { } poured
-                ? [Schedule(load), AccountInput.Reckoned("slowest mould", $"flask {load.SlowestOf(poured)}", "the slowest of those that are poured at this temperature")]
+                ? [Schedule(load), AccountInput.Reckoned(AccountWords.SlowestMould, AccountWords.Flask(load.SlowestOf(poured)), KilnAccountWords.SlowestPoured)]
                 : [Schedule(load)],
-            ValidFor = Range,
+            ValidFor = KilnAccountWords.ProgrammeHolds,
         }
         : null;
 
@@ -67,16 +65,16 @@ internal sealed class KilnAccounts(NightClock clock, WrittenTemperature unit)
     /// <summary>When the core is near the kiln in a stage.</summary>
     /// <param name="step">The stage.</param>
     public Account? CoreArrives(ClockStep? step) => step is not null && LoadOf(step) is { } load && PlaceOf(step) is { } place && place < load.Heat.Arrivals.Count
-        ? new("Core there after", "from the begin of the stage until the core is within the tolerance of the kiln; not yet, where the stage ends before", "", null, "")
+        ? new(KilnAccountWords.CoreThereAfter, KilnAccountWords.CoreThereRule, "", null, "")
         {
-            Rounded = "to five minutes",
+            Rounded = KilnAccountWords.ToFiveMinutes,
             Inputs =
             [
-                AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's slowest, by its width and height"),
-                AccountInput.Reckoned("core tolerance", unit.SayDegrees(load.Heat.ToleranceDegrees), $"\"Core tolerance\" on the Shop sheet, or {unit.Degrees(CoreLag.UsualDegrees)} where it does not say"),
+                AccountInput.Reckoned(AccountWords.SlowestMould, AccountWords.Flask(load.Heat.Flask), KilnAccountWords.SlowestOfLoad),
+                AccountInput.Reckoned(KilnAccountWords.CoreTolerance, unit.SayDegrees(load.Heat.ToleranceDegrees), KilnAccountWords.ToleranceOr(unit.Degrees(CoreLag.UsualDegrees))),
                 Schedule(load),
             ],
-            ValidFor = CoreRange,
+            ValidFor = KilnAccountWords.CoreHolds,
         }
         : null;
 
@@ -94,8 +92,18 @@ internal sealed class KilnAccounts(NightClock clock, WrittenTemperature unit)
         var moment = found.Heat.Course[place];
         return answer switch
         {
-            AnswerField.CourseHours => new("Hours", "from loading on, as far as the programme goes", "", moment.After.Hours, "h") { Rounded = "to hundredths", Inputs = [Schedule(found)], ValidFor = Range },
-            AnswerField.CourseKiln => new("Kiln", "where the programme has the kiln then", "", moment.Kiln.DegreesCelsius, "°C") { Rounded = "to a whole degree", Inputs = [Schedule(found)], ValidFor = Range },
+            AnswerField.CourseHours => new(KilnAccountWords.Hours, KilnAccountWords.HoursRule, "", moment.After.Hours, "h")
+            {
+                Rounded = KilnAccountWords.ToHundredths,
+                Inputs = [Schedule(found)],
+                ValidFor = KilnAccountWords.ProgrammeHolds,
+            },
+            AnswerField.CourseKiln => new(KilnAccountWords.Kiln, KilnAccountWords.KilnRule, "", moment.Kiln.DegreesCelsius, "°C")
+            {
+                Rounded = AccountWords.ToWholeDegree,
+                Inputs = [Schedule(found)],
+                ValidFor = KilnAccountWords.ProgrammeHolds,
+            },
             AnswerField.CoreSlow => Core(found, moment.Core.Slow, slow: true),
             AnswerField.CoreFast => Core(found, moment.Core.Fast, slow: false),
             _ => null,
@@ -103,11 +111,11 @@ internal sealed class KilnAccounts(NightClock clock, WrittenTemperature unit)
     }
 
     private static Account Core(KilnLoad load, Temperature core, bool slow) =>
-        new(slow ? "Core, slow" : "Core, fast", "conduction into the middle of a cylinder that follows the programme", "", core.DegreesCelsius, "°C")
+        new(KilnAccountWords.Core(slow), KilnAccountWords.CoreRule, "", core.DegreesCelsius, "°C")
         {
-            Rounded = "to a whole degree",
-            Inputs = [AccountInput.Reckoned("slowest mould", $"flask {load.Heat.Flask}", "the load's slowest, by its width and height"), Schedule(load)],
-            ValidFor = CoreRange,
+            Rounded = AccountWords.ToWholeDegree,
+            Inputs = [AccountInput.Reckoned(AccountWords.SlowestMould, AccountWords.Flask(load.Heat.Flask), KilnAccountWords.SlowestOfLoad), Schedule(load)],
+            ValidFor = KilnAccountWords.CoreHolds,
         };
 
     private KilnLoad? LoadOf(ClockStep step) => clock.Loads.FirstOrDefault(l => l.Number == step.Load);
@@ -119,5 +127,5 @@ internal sealed class KilnAccounts(NightClock clock, WrittenTemperature unit)
         return stages.IndexOf(step) is >= 0 and var place ? place : null;
     }
 
-    private static AccountInput Schedule(KilnLoad load) => AccountInput.Reckoned("schedule", load.Schedule.Name, "the longest among the load's flasks");
+    private static AccountInput Schedule(KilnLoad load) => AccountInput.Reckoned(AccountWords.Schedule, load.Schedule.Name, KilnAccountWords.LongestSchedule);
 }

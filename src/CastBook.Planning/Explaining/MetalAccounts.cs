@@ -2,6 +2,7 @@ using CastBook.Casting.Trees;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -11,12 +12,10 @@ namespace CastBook.Planning.Explaining;
 /// <param name="plan">Its plan.</param>
 internal sealed class MetalAccounts(Night night, NightPlan plan)
 {
-    private const string Shares = "clean re-melt of the same alloy; re-melt is used up first, flask by flask";
-
     /// <summary>What an alloy takes: its charges, or its pieces where nothing of it is in a flask.</summary>
     /// <param name="metal">The alloy's metal.</param>
     public Account? Needed(MetalPlan metal) => Charges(metal) ?? (metal.Pieces is { } pieces
-        ? new("Needed", "the metal of its pieces; nothing of it is in a flask", "", pieces.Grams, "g")
+        ? new(MetalAccountWords.Needed, MetalAccountWords.InNoFlask, "", pieces.Grams, "g")
         : null);
 
     /// <summary>The charges of its flasks; nothing where it has none.</summary>
@@ -30,10 +29,10 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
 
         var open = OpenFlasks(metal);
         return new(
-            "Charges", open.Count == 0 ? "all of its flasks are poured" : "the charges of its flasks that are not poured yet",
+            MetalAccountWords.Charges, open.Count == 0 ? MetalAccountWords.AllArePoured : MetalAccountWords.ChargesOfOpenFlasks,
             string.Join(" + ", open.Select(f => Figures.Grams(f.Charge))), charges.Grams, "g")
         {
-            Inputs = [.. open.Select(f => AccountInput.Reckoned("flask " + f.Letter, f.Charge, "its charge"))],
+            Inputs = [.. open.Select(f => AccountInput.Reckoned(AccountWords.Flask(f.Letter), f.Charge, MetalAccountWords.ItsCharge))],
         };
     }
 
@@ -48,20 +47,26 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
 
         var (fresh, remelt) = (metal.Fresh ?? Mass.Zero, metal.Remelt ?? Mass.Zero);
         var usable = UnitMath.Min(remelt, OpenFlasks(metal).Aggregate(Mass.Zero, (sum, f) => sum + RoomIn(f.Charge, metal)));
-        return new("To buy", "needed − re-melt that may be used − fresh in stock", $"{Figures.Grams(charges)} − {Figures.Grams(usable)} − {Figures.Grams(fresh)}", buy.Grams, "g")
+        return new(MetalAccountWords.ToBuy, MetalAccountWords.ToBuyRule, $"{Figures.Grams(charges)} − {Figures.Grams(usable)} − {Figures.Grams(fresh)}", buy.Grams, "g")
         {
-            Inputs = [AccountInput.Reckoned("needed", charges, "the charges of its flasks"), Stock(metal, ShopField.Remelt, remelt), Stock(metal, ShopField.Fresh, fresh), Least()],
-            ValidFor = Shares,
+            Inputs =
+            [
+                AccountInput.Reckoned(MetalAccountWords.NeededMetal, charges, MetalAccountWords.ChargesOfFlasks),
+                Stock(metal, ShopField.Remelt, remelt),
+                Stock(metal, ShopField.Fresh, fresh),
+                Least(),
+            ],
+            ValidFor = MetalAccountWords.SharesHold,
         };
     }
 
     /// <summary>Fresh metal in stock; nothing where the shop has not said.</summary>
     /// <param name="metal">The alloy's metal.</param>
-    public static Account? FreshInStock(MetalPlan metal) => AsTyped("Fresh in stock", metal, ShopField.Fresh, metal.Fresh);
+    public static Account? FreshInStock(MetalPlan metal) => AsTyped(MetalAccountWords.FreshInStock, metal, ShopField.Fresh, metal.Fresh);
 
     /// <summary>Re-melt in stock; nothing where the shop has not said.</summary>
     /// <param name="metal">The alloy's metal.</param>
-    public static Account? RemeltInStock(MetalPlan metal) => AsTyped("Re-melt in stock", metal, ShopField.Remelt, metal.Remelt);
+    public static Account? RemeltInStock(MetalPlan metal) => AsTyped(MetalAccountWords.RemeltInStock, metal, ShopField.Remelt, metal.Remelt);
 
     /// <summary>Both together; nothing where the shop has said neither.</summary>
     /// <param name="metal">The alloy's metal.</param>
@@ -73,7 +78,7 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
         }
 
         var (fresh, remelt) = (metal.Fresh ?? Mass.Zero, metal.Remelt ?? Mass.Zero);
-        return new("In stock", "fresh + re-melt", $"{Figures.Grams(fresh)} + {Figures.Grams(remelt)}", (fresh + remelt).Grams, "g")
+        return new(MetalAccountWords.InStock, MetalAccountWords.BothStocks, $"{Figures.Grams(fresh)} + {Figures.Grams(remelt)}", (fresh + remelt).Grams, "g")
         {
             Inputs = [Stock(metal, ShopField.Fresh, fresh), Stock(metal, ShopField.Remelt, remelt)],
         };
@@ -82,16 +87,16 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
     /// <summary>The least share of fresh metal in a melt.</summary>
     /// <param name="metal">The alloy's metal.</param>
     public Account? FreshAtLeast(MetalPlan metal) => metal.FreshAtLeast is { } least
-        ? new("Least fresh", "the shop's rule for all melts", "", least.Percent, "%") { Inputs = [Least()], ValidFor = Shares }
+        ? new(MetalAccountWords.LeastFresh, MetalAccountWords.RuleForAllMelts, "", least.Percent, "%") { Inputs = [Least()], ValidFor = MetalAccountWords.SharesHold }
         : null;
 
     /// <summary>Fresh metal that an alloy's flasks get.</summary>
     /// <param name="metal">The alloy's metal.</param>
-    public static Account? FreshOf(MetalPlan metal) => SumOf(metal, "Fresh to use", p => p.Fresh);
+    public static Account? FreshOf(MetalPlan metal) => SumOf(metal, MetalAccountWords.FreshToUse, p => p.Fresh);
 
     /// <summary>Re-melt that an alloy's flasks get.</summary>
     /// <param name="metal">The alloy's metal.</param>
-    public static Account? RemeltOf(MetalPlan metal) => SumOf(metal, "Re-melt to use", p => p.Remelt);
+    public static Account? RemeltOf(MetalPlan metal) => SumOf(metal, MetalAccountWords.RemeltToUse, p => p.Remelt);
 
     /// <summary>The fresh metal of a flask; nothing where the stock has not enough for it.</summary>
     /// <param name="letter">The flask's letter.</param>
@@ -104,11 +109,16 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
 
         var others = string.Concat(portion.MadeUp.Select(p => $" − {Figures.Grams(p.Mass)}"));
         return new(
-            "Fresh", others.Length > 0 ? "charge − re-melt − other metals that make it up" : "charge − re-melt",
+            MetalAccountWords.Fresh, MetalAccountWords.FreshRule(others.Length > 0),
             $"{Figures.Grams(portion.Charge)} − {Figures.Grams(remelt)}{others}", fresh.Grams, "g")
         {
-            Inputs = [Charge(portion), AccountInput.Reckoned("re-melt", remelt, "the column beside it"), Stock(found.Metal, ShopField.Fresh, found.Metal.Fresh ?? Mass.Zero)],
-            ValidFor = Shares,
+            Inputs =
+            [
+                Charge(portion),
+                AccountInput.Reckoned(MetalAccountWords.RemeltMetal, remelt, AccountWords.BesideIt),
+                Stock(found.Metal, ShopField.Fresh, found.Metal.Fresh ?? Mass.Zero),
+            ],
+            ValidFor = MetalAccountWords.SharesHold,
         };
     }
 
@@ -124,32 +134,33 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
         var room = RoomIn(portion.Charge, found.Metal);
         var isAll = remelt < room;
         return new(
-            "Re-melt", isAll ? "what is left of it" : "charge − the least fresh metal, that up to a whole step",
+            MetalAccountWords.Remelt, isAll ? MetalAccountWords.WhatIsLeft : MetalAccountWords.ChargeLessLeastFresh,
             isAll ? "" : $"{Figures.Grams(portion.Charge)} − {Figures.Grams(portion.Charge - room)}", remelt.Grams, "g")
         {
             Inputs = [Charge(portion), Least(), Stock(found.Metal, ShopField.Remelt, found.Metal.Remelt ?? Mass.Zero)],
-            ValidFor = Shares,
+            ValidFor = MetalAccountWords.SharesHold,
         };
     }
 
     /// <summary>The other metals that make up a flask's melt; nothing where there are none.</summary>
     /// <param name="letter">The flask's letter.</param>
     public Account? MadeUp(string letter) => Find(letter) is { Portion: { MadeUp.Count: > 0 } portion } found
-        ? new("Made up from", "metals in the drawer that together have the alloy's composition, for what re-melt and fresh metal lack", "", null, "")
+        ? new(MetalAccountWords.MadeUpFrom, MetalAccountWords.MadeUpRule, "", null, "")
         {
             Inputs =
             [
                 Charge(portion),
-                AccountInput.Reckoned("re-melt", portion.Remelt!.Value, "the column Re-melt"),
-                AccountInput.Reckoned("fresh", portion.Fresh!.Value, "the column Fresh"),
-                .. portion.MadeUp.Select(p => AccountInput.By($"{p.Metal} in stock", Figures.Grams(p.Mass) + " of it", new Subject(SubjectKind.Alloy, p.Metal, ShopField.Fresh))),
+                AccountInput.Reckoned(MetalAccountWords.RemeltMetal, portion.Remelt!.Value, MetalAccountWords.ColumnRemelt),
+                AccountInput.Reckoned(MetalAccountWords.FreshMetal, portion.Fresh!.Value, MetalAccountWords.ColumnFresh),
+                .. portion.MadeUp.Select(p => AccountInput.By(
+                    MetalAccountWords.StockOf(p.Metal), MetalAccountWords.OfIt(Figures.Grams(p.Mass)), new Subject(SubjectKind.Alloy, p.Metal, ShopField.Fresh))),
             ],
-            ValidFor = $"{found.Metal.Alloy} of the composition that is noted for it",
+            ValidFor = MetalAccountWords.OfNotedComposition(found.Metal.Alloy),
         }
         : null;
 
     private static Account? AsTyped(string name, MetalPlan metal, string field, Mass? mass) => mass is { } some
-        ? new(name, "as typed", "", some.Grams, "g") { Inputs = [Stock(metal, field, some)] }
+        ? new(name, MetalAccountWords.AsTyped, "", some.Grams, "g") { Inputs = [Stock(metal, field, some)] }
         : null;
 
     private List<FlaskPlan> OpenFlasks(MetalPlan metal) => [.. plan.Flasks.Where(f => f.Alloy == metal.Alloy && f.State < FlaskState.Poured)];
@@ -160,23 +171,23 @@ internal sealed class MetalAccounts(Night night, NightPlan plan)
     private static Account? SumOf(MetalPlan metal, string name, Func<MeltPortion, Mass?> part)
     {
         var some = metal.Portions.Where(p => part(p) is not null).ToList();
-        return metal.Portions.Count == 0 ? null : some.Count == 0 ? new(name, "none: the stock is enough for no flask of it", "", 0, "g") : new(
-            name, "the shares of its flasks", string.Join(" + ", some.Select(p => Figures.Grams(part(p)!.Value))), some.Sum(p => part(p)!.Value.Grams), "g")
+        return metal.Portions.Count == 0 ? null : some.Count == 0 ? new(name, MetalAccountWords.EnoughForNone, "", 0, "g") : new(
+            name, MetalAccountWords.SharesOfFlasks, string.Join(" + ", some.Select(p => Figures.Grams(part(p)!.Value))), some.Sum(p => part(p)!.Value.Grams), "g")
         {
-            Inputs = [.. some.Select(p => AccountInput.Reckoned("flask " + p.Flask, part(p)!.Value, "the line of the flask"))],
-            ValidFor = Shares,
+            Inputs = [.. some.Select(p => AccountInput.Reckoned(AccountWords.Flask(p.Flask), part(p)!.Value, MetalAccountWords.LineOfFlask))],
+            ValidFor = MetalAccountWords.SharesHold,
         };
     }
 
-    private static AccountInput Charge(MeltPortion portion) => AccountInput.Reckoned("charge", portion.Charge, "the charge of the flask");
+    private static AccountInput Charge(MeltPortion portion) => AccountInput.Reckoned(MetalAccountWords.Charge, portion.Charge, MetalAccountWords.ChargeOfFlask);
 
     private static AccountInput Stock(MetalPlan metal, string field, Mass mass) =>
-        AccountInput.By(field == ShopField.Fresh ? "fresh in stock" : "re-melt in stock", mass, new Subject(SubjectKind.Alloy, metal.Alloy, field));
+        AccountInput.By(field == ShopField.Fresh ? MetalAccountWords.FreshStock : MetalAccountWords.RemeltStock, mass, new Subject(SubjectKind.Alloy, metal.Alloy, field));
 
     private AccountInput Least()
     {
         var said = night.Shop.Settings.FreshAtLeast;
-        return AccountInput.Setting(SettingName.FreshAtLeast, Say.Percent(said ?? RemeltLimit.UsualFreshAtLeast), said is not null, "published supplier advice");
+        return AccountInput.Setting(SettingName.FreshAtLeast, Say.Percent(said ?? RemeltLimit.UsualFreshAtLeast), said is not null, MetalAccountWords.SupplierAdvice);
     }
 
     private (MetalPlan Metal, MeltPortion Portion)? Find(string letter)

@@ -1,6 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Mixes;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -11,8 +12,6 @@ namespace CastBook.Planning.Explaining;
 /// <param name="flasks">The accounts of its flasks.</param>
 internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixes, FlaskAccounts flasks)
 {
-    private const string Steps = "flasks that stand under one bell together; the maker's data sheet comes first";
-
     private readonly MixRules rules = new(settings);
 
     /// <summary>The mix of a flask; nothing where it is in none.</summary>
@@ -21,16 +20,16 @@ internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixe
 
     /// <summary>Which mix it is.</summary>
     /// <param name="mix">The mix.</param>
-    public Account Number(MixPlan mix) => new("Mix", "as few mixes as bowl and working time allow, one water ratio to a mix, in the order of their first flask", "", mix.Number, "")
+    public Account Number(MixPlan mix) => new(AccountWords.Mix, MixAccountWords.NumberRule, "", mix.Number, "")
     {
         Inputs =
         [
             .. settings.MixingBowl is { } bowl
                 ? [AccountInput.By(SettingName.MixingBowl, Figures.Millilitres(bowl), Subject.Setting(SettingName.MixingBowl))] : Array.Empty<AccountInput>(),
-            AccountInput.Setting(SettingName.BowlFill, Say.Percent(rules.Fill), settings.BowlFill is not null, "common practice"),
+            AccountInput.Setting(SettingName.BowlFill, Say.Percent(rules.Fill), settings.BowlFill is not null, AccountWords.CommonPractice),
             flasks.Powders.OfWorkingTime(mix.GlossOff),
         ],
-        ValidFor = Steps,
+        ValidFor = MixAccountWords.StepsHold,
     };
 
     /// <summary>Its powder.</summary>
@@ -40,57 +39,55 @@ internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixe
         var (fills, inputs) = (mix.Flasks.Select(l => (Letter: l, Fill: flasks.Flask(l)!.Fill!)).ToList(), flasks.Powders);
         var moulds = fills.Where(f => f.Fill.Net > Volume.Zero).ToList();
         var charts = fills.Where(f => f.Fill.Chart > Mass.Zero).ToList();
-        var (words, numbers) = ("", "");
+        var numbers = "";
         if (moulds.Count > 0)
         {
             var net = moulds.Aggregate(Volume.Zero, (sum, f) => sum + f.Fill.Net);
             var waste = Casting.Investing.FillVolume.Compute(net, Volume.Zero) - net;
-            words = "(moulds + waste) ÷ (1 ÷ powder density + water per 100 ÷ 100)";
             numbers = $"({Sum(moulds.Select(f => Figures.Millilitres(f.Fill.Net)))} + {Figures.Millilitres(waste)}) ÷ (1 ÷ {Figures.Dense(inputs.Density)} + {Figures.Plain(Ratio(mix))} ÷ 100)";
         }
 
         if (charts.Count > 0)
         {
-            words += (words.Length > 0 ? ", " : "") + "powder by the shop's charts";
             numbers += (numbers.Length > 0 ? " + " : "") + Sum(charts.Select(f => Figures.Grams(f.Fill.Chart)));
         }
 
-        return new("Powder of the mix", words, numbers, mix.Powder.Grams, "g")
+        return new(MixAccountWords.Powder, MixAccountWords.PowderRule(moulds.Count > 0, charts.Count > 0), numbers, mix.Powder.Grams, "g")
         {
-            Rounded = moulds.Count > 0 ? $"up to a whole step of {settings.Units.Powder.SayExactly(inputs.Step)}" : "",
+            Rounded = moulds.Count > 0 ? AccountWords.UpToStep(settings.Units.Powder.SayExactly(inputs.Step)) : "",
             Inputs =
             [
-                .. moulds.Select(f => AccountInput.Reckoned("mould of flask " + f.Letter, Figures.Millilitres(f.Fill.Net), "its inside less tree and cup")),
+                .. moulds.Select(f => AccountInput.Reckoned(MixAccountWords.MouldOf(f.Letter), Figures.Millilitres(f.Fill.Net), MixAccountWords.InsideLess)),
                 .. charts.Select(f => AccountInput.By(
-                    "powder of flask " + f.Letter, Figures.Grams(f.Fill.Chart), new Subject(SubjectKind.FlaskSize, flasks.Flask(f.Letter)!.Size.Name, ShopField.Powder))),
+                    MixAccountWords.PowderOf(f.Letter), Figures.Grams(f.Fill.Chart), new Subject(SubjectKind.FlaskSize, flasks.Flask(f.Letter)!.Size.Name, ShopField.Powder))),
                 .. moulds.Count > 0 ? [PowderInputs.OfWaste(), inputs.OfDensity(), OfWater(mix), inputs.OfStep()] : Array.Empty<AccountInput>(),
             ],
-            ValidFor = PowderInputs.Range,
+            ValidFor = PowderAccountWords.RangeHolds,
         };
     }
 
     /// <summary>Its water.</summary>
     /// <param name="mix">The mix.</param>
     public Account Water(MixPlan mix) => new(
-        "Water of the mix", "powder × water per 100 ÷ 100", $"{Figures.Grams(mix.Powder)} × {Figures.Plain(Ratio(mix))} ÷ 100", mix.Water.Milliliters, "ml")
+        MixAccountWords.Water, PowderAccountWords.WaterRule, $"{Figures.Grams(mix.Powder)} × {Figures.Plain(Ratio(mix))} ÷ 100", mix.Water.Milliliters, "ml")
     {
-        Inputs = [AccountInput.Reckoned("powder", Figures.Grams(mix.Powder), "the powder of the mix, as rounded"), OfWater(mix)],
-        ValidFor = PowderInputs.Range,
+        Inputs = [AccountInput.Reckoned(PowderAccountWords.PowderMass, Figures.Grams(mix.Powder), MixAccountWords.PowderAsRounded), OfWater(mix)],
+        ValidFor = PowderAccountWords.RangeHolds,
     };
 
     /// <summary>What both fill of the bowl.</summary>
     /// <param name="mix">The mix.</param>
     public Account Slurry(MixPlan mix) => new(
-        "Slurry", "powder ÷ powder density + water",
+        MixAccountWords.Slurry, MixAccountWords.SlurryRule,
         $"{Figures.Grams(mix.Powder)} ÷ {Figures.Dense(flasks.Powders.Density)} + {Figures.Millilitres(mix.Water)}", mix.Slurry.Milliliters, "ml")
     {
         Inputs =
         [
-            AccountInput.Reckoned("powder", Figures.Grams(mix.Powder), "the powder of the mix"),
+            AccountInput.Reckoned(PowderAccountWords.PowderMass, Figures.Grams(mix.Powder), MixAccountWords.PowderOfMix),
             flasks.Powders.OfDensity(),
-            AccountInput.Reckoned("water", Figures.Millilitres(mix.Water), "the water of the mix"),
+            AccountInput.Reckoned(PowderAccountWords.WaterVolume, Figures.Millilitres(mix.Water), MixAccountWords.WaterOfMix),
         ],
-        ValidFor = "a mix before its air rises; under vacuum it stands about twice as high for a while",
+        ValidFor = MixAccountWords.SlurryHolds,
     };
 
     /// <summary>How long it takes.</summary>
@@ -99,7 +96,7 @@ internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixe
     {
         var steps = rules.Steps;
         return new(
-            "Takes", "mixing + bowl vacuum + flasks × filling + flask vacuum",
+            MixAccountWords.Takes, MixAccountWords.TakesRule,
             $"{Say.Minutes(steps.Mixing)} + {Say.Minutes(steps.BowlVacuum)} + {mix.Flasks.Count} × {Say.Minutes(steps.Filling)} + {Say.Minutes(steps.FlaskVacuum)}",
             mix.Takes.Minutes, "min")
         {
@@ -110,7 +107,7 @@ internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixe
                 Step(SettingName.FlaskFilling, steps.Filling, settings.FlaskFilling),
                 Step(SettingName.FlaskVacuum, steps.FlaskVacuum, settings.FlaskVacuum),
             ],
-            ValidFor = Steps,
+            ValidFor = MixAccountWords.StepsHold,
         };
     }
 
@@ -120,7 +117,7 @@ internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixe
     {
         var steps = rules.Steps;
         return new(
-            "Pour done by", "working time − margin before gloss-off − flask vacuum",
+            MixAccountWords.PourDoneBy, MixAccountWords.PourDoneByRule,
             $"{Say.Minutes(mix.GlossOff)} − {Say.Minutes(steps.Margin)} − {Say.Minutes(steps.FlaskVacuum)}", mix.PourDoneBy.Minutes, "min")
         {
             Inputs =
@@ -129,22 +126,22 @@ internal sealed class MixAccounts(Settings settings, IReadOnlyList<MixPlan> mixe
                 Step(SettingName.GlossOffMargin, steps.Margin, settings.GlossOffMargin),
                 Step(SettingName.FlaskVacuum, steps.FlaskVacuum, settings.FlaskVacuum),
             ],
-            ValidFor = Steps,
+            ValidFor = MixAccountWords.StepsHold,
         };
     }
 
     /// <summary>When it loses its gloss.</summary>
     /// <param name="mix">The mix.</param>
-    public Account GlossOff(MixPlan mix) => new("Gloss-off", "the working time of the powder, from the first powder in the water", "", mix.GlossOff.Minutes, "min")
+    public Account GlossOff(MixPlan mix) => new(MixAccountWords.GlossOff, MixAccountWords.GlossOffRule, "", mix.GlossOff.Minutes, "min")
     {
         Inputs = [flasks.Powders.OfWorkingTime(mix.GlossOff)],
-        ValidFor = "the water temperature and ratio of the maker's data sheet; warmer water shortens it",
+        ValidFor = MixAccountWords.GlossOffHolds,
     };
 
     private static string Sum(IEnumerable<string> parts) => string.Join(" + ", parts);
 
     private static AccountInput Step(string setting, Duration value, Duration? said) =>
-        AccountInput.Setting(setting, Say.Minutes(value), said is not null, "published notes of practitioners");
+        AccountInput.Setting(setting, Say.Minutes(value), said is not null, AccountWords.NotesOfPractitioners);
 
     private double Ratio(MixPlan mix) => flasks.Flask(mix.Flasks[0])!.Fill!.WaterPer100;
 

@@ -4,6 +4,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Pouring;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -17,8 +18,8 @@ internal static class PourAccounts
     /// <param name="unit">The scale of temperatures.</param>
     public static Account? Metal(FlaskPlan plan, FlaskWork work, WrittenTemperature unit) => plan.MetalTemperature is { } metal
         ? OfAlloy(
-            "Metal temperature", "the alloy's own", unit.Exactly(metal), unit.Name, "metal temperature", unit.Say(metal), work, ShopField.MetalTemperature,
-            work.Alloy.Row?.Alloy.MetalTemperature is not null, work.Alloy.Alloy.Sources.MetalTemperature, "this alloy as its maker made it; a data sheet that says otherwise comes first") with
+            PourAccountWords.Metal, PourAccountWords.MetalRule, unit.Exactly(metal), unit.Name, PourAccountWords.MetalInput, unit.Say(metal), work, ShopField.MetalTemperature,
+            work.Alloy.Row?.Alloy.MetalTemperature is not null, work.Alloy.Alloy.Sources.MetalTemperature, PourAccountWords.MetalHolds) with
         { Rounded = WholeDegree(unit) }
         : null;
 
@@ -36,13 +37,13 @@ internal static class PourAccounts
         var (own, band) = (work.Alloy.Row?.Alloy, PourAnswers.BandOf(work.Bands.Coldest, work.Bands.Hottest));
         var (typed, field, word) = band switch
         {
-            Casting.Pouring.SectionBand.Fine => (own?.FlaskTemperatureFine, ShopField.FlaskTemperatureFine, "fine"),
-            Casting.Pouring.SectionBand.Heavy => (own?.FlaskTemperatureHeavy, ShopField.FlaskTemperatureHeavy, "heavy"),
-            _ => (own?.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureOrdinary, "ordinary"),
+            Casting.Pouring.SectionBand.Fine => (own?.FlaskTemperatureFine, ShopField.FlaskTemperatureFine, PourAccountWords.Fine),
+            Casting.Pouring.SectionBand.Heavy => (own?.FlaskTemperatureHeavy, ShopField.FlaskTemperatureHeavy, PourAccountWords.Heavy),
+            _ => (own?.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureOrdinary, PourAccountWords.Ordinary),
         };
         return OfAlloy(
-            "Flask temperature", $"the alloy's own for {word} sections", unit.Exactly(flask), unit.Name, "flask temp " + word, unit.Say(flask), work, field,
-            typed is not null, work.Alloy.Alloy.Sources.FlaskTemperature, $"{word} sections, as the finest and heaviest sections of its pieces say") with
+            PourAccountWords.Flask, PourAccountWords.FlaskRule(word), unit.Exactly(flask), unit.Name, PourAccountWords.FlaskInput(word), unit.Say(flask), work, field,
+            typed is not null, work.Alloy.Alloy.Sources.FlaskTemperature, PourAccountWords.FlaskHolds(word)) with
         { Rounded = WholeDegree(unit) };
     }
 
@@ -53,7 +54,7 @@ internal static class PourAccounts
     {
         if (plan.NoQuench)
         {
-            return new("Quench after", "not at all: stones are in it", "", null, "");
+            return new(PourAccountWords.Quench, PourAccountWords.NoQuench, "", null, "");
         }
 
         if (plan.QuenchAfter is not { } wait)
@@ -64,23 +65,23 @@ internal static class PourAccounts
         var (own, sources) = (work.Alloy.Row?.Alloy.QuenchAfter, work.Alloy.Alloy.Sources);
         (Duration? typed, NumberSource? source, string word) = FlaskClasses.Of(work.Size.Size.InsideDiameter!.Value, work.Size.Size.Height!.Value) switch
         {
-            FlaskClass.Small => (own?.Small, sources.QuenchSmall, "small"),
-            FlaskClass.Medium => (own?.Medium, sources.QuenchMedium, "medium"),
-            _ => (own?.Large, sources.QuenchLarge, "large"),
+            FlaskClass.Small => (own?.Small, sources.QuenchSmall, PourAccountWords.Small),
+            FlaskClass.Medium => (own?.Medium, sources.QuenchMedium, PourAccountWords.Medium),
+            _ => (own?.Large, sources.QuenchLarge, PourAccountWords.Large),
         };
         return OfAlloy(
-            "Quench after", $"the alloy's own in {word} flasks", wait.Minutes, "min", "quench after", Say.Minutes(wait), work, ShopField.QuenchAfter,
-            typed is not null, source, $"{word} flasks, and only once the button shows no red in shade, whatever the clock says");
+            PourAccountWords.Quench, PourAccountWords.QuenchRule(word), wait.Minutes, "min", PourAccountWords.QuenchInput, Say.Minutes(wait), work, ShopField.QuenchAfter,
+            typed is not null, source, PourAccountWords.QuenchHolds(word));
     }
 
     // What is typed or printed in one scale has digits in the other.
-    private static string WholeDegree(WrittenTemperature unit) => unit == WrittenTemperature.Celsius ? "" : "to a whole degree";
+    private static string WholeDegree(WrittenTemperature unit) => unit == WrittenTemperature.Celsius ? "" : AccountWords.ToWholeDegree;
 
     private static Account OfAlloy(
         string name, string words, double result, string unit, string input, string value, FlaskWork work, string field, bool typed, NumberSource? source, string validFor) =>
         new(name, words, "", result, unit)
         {
-            Inputs = [AlloyInputs.Of($"{work.Alloy.Name} {input}", value, work.Alloy, field, typed, source)],
+            Inputs = [AlloyInputs.Of(PourAccountWords.OfAlloy(work.Alloy.Name, input), value, work.Alloy, field, typed, source)],
             ValidFor = validFor,
         };
 }

@@ -2,6 +2,7 @@ using CastBook.Casting.Investing;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Investing;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -22,9 +23,9 @@ internal sealed class PowderAccounts(PowderInputs inputs)
 
         if (work.Size.Size.Powder is not null)
         {
-            return new("Powder", "as the shop's chart for this flask size says", "", mass.Grams, "g")
+            return new(PowderAccountWords.Powder, PowderAccountWords.ByChart, "", mass.Grams, "g")
             {
-                Inputs = [AccountInput.By("powder", Figures.Grams(mass), SizeField(work, ShopField.Powder))],
+                Inputs = [AccountInput.By(PowderAccountWords.PowderMass, Figures.Grams(mass), SizeField(work, ShopField.Powder))],
             };
         }
 
@@ -43,17 +44,17 @@ internal sealed class PowderAccounts(PowderInputs inputs)
 
         if (work.Size.Size is { Powder: not null, Water: not null })
         {
-            return new("Water", "as the shop's chart for this flask size says", "", water.Milliliters, "ml")
+            return new(PowderAccountWords.Water, PowderAccountWords.ByChart, "", water.Milliliters, "ml")
             {
-                Inputs = [AccountInput.By("water", Figures.Millilitres(water), SizeField(work, ShopField.Water))],
+                Inputs = [AccountInput.By(PowderAccountWords.WaterVolume, Figures.Millilitres(water), SizeField(work, ShopField.Water))],
             };
         }
 
         var ratio = inputs.WaterPer100(work);
-        return new("Water", "powder × water per 100 ÷ 100", $"{Figures.Grams(mass)} × {Figures.Plain(ratio)} ÷ 100", water.Milliliters, "ml")
+        return new(PowderAccountWords.Water, PowderAccountWords.WaterRule, $"{Figures.Grams(mass)} × {Figures.Plain(ratio)} ÷ 100", water.Milliliters, "ml")
         {
-            Inputs = [AccountInput.Reckoned("powder", Figures.Grams(mass), "the powder of the same flask, as rounded"), inputs.OfWater(work, ratio)],
-            ValidFor = PowderInputs.Range,
+            Inputs = [AccountInput.Reckoned(PowderAccountWords.PowderMass, Figures.Grams(mass), PowderAccountWords.PowderOfFlask), inputs.OfWater(work, ratio)],
+            ValidFor = PowderAccountWords.RangeHolds,
         };
     }
 
@@ -64,29 +65,30 @@ internal sealed class PowderAccounts(PowderInputs inputs)
         var waste = FillVolume.Compute(work.Size.Inside, displaced) - net;
         var ratio = inputs.WaterPer100(work);
         return new(
-            "Powder", "(flask inside − tree and cup + waste) ÷ (1 ÷ powder density + water per 100 ÷ 100)",
+            PowderAccountWords.Powder, PowderAccountWords.PowderRule,
             $"({Figures.Millilitres(work.Size.Inside)} − {Figures.Millilitres(displaced)} + {Figures.Millilitres(waste)}) ÷ (1 ÷ {Figures.Dense(inputs.Density)} + {Figures.Plain(ratio)} ÷ 100)",
             mass.Grams, "g")
         {
-            Rounded = $"up to a whole step of {inputs.Unit.SayExactly(inputs.Step)}",
+            Rounded = AccountWords.UpToStep(inputs.Unit.SayExactly(inputs.Step)),
             Inputs =
             [
                 Inside(work),
-                AccountInput.Reckoned("tree", Figures.Millilitres(tree), weighed ? "from the weighed tree" : "pieces, gates and trunk, estimated"),
-                .. work.Size.Size.Cup is { } cup ? [AccountInput.By("cup", Figures.Millilitres(cup), SizeField(work, ShopField.Cup))] : Array.Empty<AccountInput>(),
+                AccountInput.Reckoned(AccountWords.Tree, Figures.Millilitres(tree), weighed ? PowderAccountWords.FromWeighedTree : PowderAccountWords.EstimatedTree),
+                .. work.Size.Size.Cup is { } cup ? [AccountInput.By(PowderAccountWords.Cup, Figures.Millilitres(cup), SizeField(work, ShopField.Cup))] : Array.Empty<AccountInput>(),
                 PowderInputs.OfWaste(),
                 inputs.OfDensity(),
                 inputs.OfWater(work, ratio),
                 inputs.OfStep(),
             ],
-            ValidFor = PowderInputs.Range,
+            ValidFor = PowderAccountWords.RangeHolds,
         };
     }
 
     private AccountInput Inside(FlaskWork work) => work.Size.Size is { Holds: { } holds }
-        ? AccountInput.By("flask inside", Figures.Millilitres(holds), SizeField(work, ShopField.Holds))
+        ? AccountInput.By(PowderAccountWords.FlaskInside, Figures.Millilitres(holds), SizeField(work, ShopField.Holds))
         : AccountInput.By(
-            "flask inside", $"{inputs.Length.Say(work.Size.Size.InsideDiameter!.Value)} × {inputs.Length.Say(work.Size.Size.Height!.Value)}", SizeField(work, ShopField.InsideDiameter));
+            PowderAccountWords.FlaskInside,
+            $"{inputs.Length.Say(work.Size.Size.InsideDiameter!.Value)} × {inputs.Length.Say(work.Size.Size.Height!.Value)}", SizeField(work, ShopField.InsideDiameter));
 
     private static Subject SizeField(FlaskWork work, string field) => new(SubjectKind.FlaskSize, work.Size.Size.Name, field);
 }

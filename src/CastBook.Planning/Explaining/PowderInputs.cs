@@ -4,6 +4,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -13,9 +14,6 @@ namespace CastBook.Planning.Explaining;
 /// <param name="powder">The investment in use.</param>
 internal sealed class PowderInputs(Settings settings, PowderChoice powder)
 {
-    /// <summary>Where the reckoning of powder and water holds.</summary>
-    public const string Range = "30 to 50 parts of water to 100 of powder; the maker's data sheet comes first";
-
     /// <summary>The density of its grains.</summary>
     public Density Density => powder.Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity;
 
@@ -30,14 +28,16 @@ internal sealed class PowderInputs(Settings settings, PowderChoice powder)
 
     /// <summary>The density with its source.</summary>
     public AccountInput OfDensity() =>
-        Of("powder density", Figures.Dense(Density), ShopField.PowderDensity, powder.Row?.PowderDensity is not null, "between those of its published components");
+        Of(PowderAccountWords.PowderDensity, Figures.Dense(Density), ShopField.PowderDensity, powder.Row?.PowderDensity is not null, PowderAccountWords.BetweenComponents);
 
     /// <summary>The step with its source.</summary>
-    public AccountInput OfStep() => AccountInput.Setting(SettingName.PowderStep, Unit.SayExactly(settings.PowderStep ?? Step), settings.PowderStep is not null, "common practice");
+    public AccountInput OfStep() => AccountInput.Setting(
+        SettingName.PowderStep, Unit.SayExactly(settings.PowderStep ?? Step), settings.PowderStep is not null, AccountWords.CommonPractice);
 
     /// <summary>What stays in the bowl.</summary>
     public static AccountInput OfWaste() =>
-        AccountInput.BuiltIn("waste", $"{Say.Percent(FillVolume.WasteShare)}, at least {Figures.Millilitres(FillVolume.LeastWaste)}", "from memory of practice");
+        AccountInput.BuiltIn(
+            PowderAccountWords.Waste, PowderAccountWords.WasteShare(Say.Percent(FillVolume.WasteShare), Figures.Millilitres(FillVolume.LeastWaste)), PowderAccountWords.FromMemory);
 
     /// <summary>Parts of water to 100 of powder, by the powder and what is in the mould.</summary>
     /// <param name="work">A flask.</param>
@@ -47,15 +47,15 @@ internal sealed class PowderInputs(Settings settings, PowderChoice powder)
     /// <param name="work">A flask.</param>
     /// <param name="ratio">The ratio it is mixed to.</param>
     public AccountInput OfWater(FlaskWork work, double ratio) => work.Size.Size is { Powder: not null, Water: not null }
-        ? AccountInput.By("water per 100", Figures.Plain(ratio), new Subject(SubjectKind.FlaskSize, work.Size.Size.Name, ShopField.Water))
+        ? AccountInput.By(PowderAccountWords.WaterPer100, Figures.Plain(ratio), new Subject(SubjectKind.FlaskSize, work.Size.Size.Name, ShopField.Water))
         : Of(
-            "water per 100", Figures.Plain(ratio), ShopField.WaterPer100, powder.Row?.WaterPer100 is not null,
-            work.Kind == PatternKind.Wax ? "common practice for wax" : "common practice for resin");
+            PowderAccountWords.WaterPer100, Figures.Plain(ratio), ShopField.WaterPer100, powder.Row?.WaterPer100 is not null,
+            work.Kind == PatternKind.Wax ? PowderAccountWords.PracticeForWax : PowderAccountWords.PracticeForResin);
 
     /// <summary>The working time with its source.</summary>
     /// <param name="time">The working time.</param>
     public AccountInput OfWorkingTime(Duration time) =>
-        Of("working time", Say.Minutes(time), ShopField.WorkingTime, powder.Row?.WorkingTime is not null, "published notes of practitioners");
+        Of(PowderAccountWords.WorkingTime, Say.Minutes(time), ShopField.WorkingTime, powder.Row?.WorkingTime is not null, AccountWords.NotesOfPractitioners);
 
     private AccountInput Of(string name, string value, string field, bool typed, string source) => typed
         ? AccountInput.By(name, value, new Subject(SubjectKind.Investment, powder.Row!.Name, field))

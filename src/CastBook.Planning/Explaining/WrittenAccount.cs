@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Explaining;
@@ -7,8 +8,6 @@ namespace CastBook.Planning.Explaining;
 /// <summary>The last step of an account: what was reckoned in grams, millilitres and degrees Celsius, in the unit in which the shop wants it.</summary>
 internal static class WrittenAccount
 {
-    private const string WholeDegree = "to a whole degree";
-
     /// <summary>The account as its cell shows it.</summary>
     /// <param name="account">The account.</param>
     /// <param name="answer">Which answer it is of, a constant of <see cref="AnswerField"/>.</param>
@@ -41,18 +40,18 @@ internal static class WrittenAccount
 
     private static Account In(Account account, WrittenTemperature unit) => unit == WrittenTemperature.Celsius || account.Result is not { } celsius ? account : account with
     {
-        Words = $"{account.Words}, in {unit.Name}",
+        Words = AccountWords.InUnit(account.Words, unit.Name),
         Numbers = string.Create(CultureInfo.InvariantCulture, $"{Figures.Plain(celsius)} °C × {unit.PerCelsius} + {unit.AtFreezing}"),
         Result = unit.Exactly(Temperature.FromDegreesCelsius(celsius)),
         Unit = unit.Name,
-        Rounded = WholeDegree,
+        Rounded = AccountWords.ToWholeDegree,
     };
 
     private static Account ToBuy(Account account, WrittenMass unit) => account.Result is not { } grams ? account : In(account, unit) with
     {
         Result = unit.UpIn(Mass.FromGrams(grams)),
         Unit = unit.Name,
-        Rounded = $"up to a whole {unit.SayExactly(unit.Least)}",
+        Rounded = AccountWords.UpToWhole(unit.SayExactly(unit.Least)),
     };
 
     private static Account Divided(Account account, string result, double quotient, double size, string from, string to)
@@ -60,7 +59,7 @@ internal static class WrittenAccount
         var sum = account.Numbers.Length == 0 ? result : account.Numbers.AsSpan().ContainsAny("+−") ? $"({account.Numbers})" : account.Numbers;
         return account with
         {
-            Words = $"{account.Words}, in {to}",
+            Words = AccountWords.InUnit(account.Words, to),
             Numbers = string.Create(CultureInfo.InvariantCulture, $"{sum} ÷ {size:0.##########} {from}/{to}"),
             Result = quotient,
             Unit = to,
