@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Text;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Files;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Files;
 
@@ -20,7 +21,7 @@ public static class OwnerFile
         string[] candidates = ["~$" + name, name.Length > 2 ? "~$" + name[2..] : "~$", $".~lock.{name}#"];
         foreach (var candidate in candidates.Select(c => Path.Combine(folder, c)).Where(File.Exists))
         {
-            return NameIn(candidate) is { Length: > 0 } who ? who : "another program";
+            return NameIn(candidate) is { Length: > 0 } who ? who : RefusalWords.AnotherProgram;
         }
 
         return null;

@@ -1,6 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Text;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Files;
 

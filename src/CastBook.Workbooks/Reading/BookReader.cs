@@ -8,6 +8,7 @@ using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Reading.Pieces;
 using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading;
 
@@ -81,7 +82,7 @@ public static class BookReader
             OwnSheets = marks.Sheets,
             ShopSheets = shop.Sheets,
             Origins = settings.Night is { } asked
-                ? new Dictionary<string, SettingOrigin>(shop.Origins, StringComparer.OrdinalIgnoreCase) { [SettingName.Night] = new(asked, "the command line") }
+                ? new Dictionary<string, SettingOrigin>(shop.Origins, StringComparer.OrdinalIgnoreCase) { [SettingName.Night] = new(asked, OriginWords.CommandLine) }
                 : shop.Origins,
             Findings = [.. lists.Findings, .. shop.Findings, .. more, .. UnknownColumns(settings)],
         };

@@ -3,6 +3,7 @@ using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Pieces;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading;
 
@@ -27,35 +28,36 @@ internal static class UnitsOfBook
         var own = lists.SelectMany(l => l.Fields).ToList();
         if (settings.MetalIn is null && Metal(lists) is { } metal)
         {
-            Say(SettingName.MetalIn, metal.Name, "in which the weights of the list stand");
+            Say(SettingName.MetalIn, OriginWords.UnitOfWeights(metal.Name));
             settings = settings with { MetalIn = metal };
         }
 
         if (settings.PowderIn is null && Named(ofShop.Where(c => Powders.Contains(c.Field))) is { } sign
             && WrittenMass.OfPowder.FirstOrDefault(u => u.Name == sign) is { IsGrams: false } powder)
         {
-            Say(SettingName.PowderIn, powder.Name, "in which the shop's powder stands");
+            Say(SettingName.PowderIn, OriginWords.UnitOfPowder(powder.Name));
             settings = settings with { PowderIn = powder };
         }
 
         var inInches = Named(own.Where(c => Sizes.Contains(c.Field))) == WrittenLength.Inch.Name;
         if (settings.LengthsIn is null && inInches)
         {
-            Say(SettingName.LengthsIn, WrittenLength.Inch.Name, "in which the sizes of the list stand");
+            Say(SettingName.LengthsIn, OriginWords.UnitOfSizes(WrittenLength.Inch.Name));
             settings = settings with { LengthsIn = WrittenLength.Inch };
         }
 
         var temperatures = Named(own.Concat(ofShop).Where(c => c.Unit?.Dimension == Dimension.Temperature));
         if (settings.TemperaturesIn is null && (temperatures ?? (inInches ? WrittenTemperature.Fahrenheit.Name : null)) == WrittenTemperature.Fahrenheit.Name)
         {
-            Say(SettingName.TemperaturesIn, WrittenTemperature.Fahrenheit.Name, inInches ? "as the sizes of the list stand in inches" : "in which the temperatures of the book stand");
+            var fahrenheit = WrittenTemperature.Fahrenheit.Name;
+            Say(SettingName.TemperaturesIn, inInches ? OriginWords.UnitAsSizes(fahrenheit) : OriginWords.UnitOfTemperatures(fahrenheit));
             settings = settings with { TemperaturesIn = WrittenTemperature.Fahrenheit };
         }
 
         return settings;
 
-        void Say(string setting, string unit, string why) =>
-            findings.Add(Catalogue.AssumedDefault.At(Subject.Setting(setting), setting, $"{unit}, {why}"));
+        void Say(string setting, string unitAndWhy) =>
+            findings.Add(Catalogue.AssumedDefault.At(Subject.Setting(setting), setting, unitAndWhy));
     }
 
     private static WrittenMass? Metal(IReadOnlyList<ListReading> lists) =>

@@ -7,9 +7,6 @@ namespace CastBook.Workbooks.Settings;
 /// <summary>Days on which nobody is there as a shop types them: days of the week, dates, and dates from one to another.</summary>
 internal static partial class ClosedDaysText
 {
-    /// <summary>What is asked for.</summary>
-    public const string Expected = "days of the week and dates, with commas, such as Saturday, Sunday, 2026-12-24 to 2027-01-02";
-
     // More is a slip in a year.
     private const int LongestDays = 366;
 

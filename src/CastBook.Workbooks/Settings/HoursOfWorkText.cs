@@ -7,9 +7,6 @@ namespace CastBook.Workbooks.Settings;
 /// <summary>Hours of work as a shop types them: hours with commas, after the days they are for; semicolons between days.</summary>
 internal static partial class HoursOfWorkText
 {
-    /// <summary>What is asked for.</summary>
-    public const string Expected = "hours, such as 08:00-12:00, 13:30-19:00; Friday 08:00-14:00; Saturday closed";
-
     private const string Hour = @"\d{1,2}(?:[:.h]\d{2})?\s*(?:am|pm|a\.m\.|p\.m\.|uhr|h)?";
 
     private static readonly char[] BetweenDays = [';', '\n', '\r'];

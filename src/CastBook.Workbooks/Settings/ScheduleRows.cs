@@ -3,6 +3,7 @@ using CastBook.Casting.Burnout;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Settings;
 
@@ -65,7 +66,7 @@ internal static class ScheduleRows
                 var missing = target is null ? ShopField.Target : ShopField.Hold;
                 table.Findings.Add(Catalogue.ScheduleStageIncomplete.At(
                     new Subject(SubjectKind.Schedule, row.Name, missing),
-                    row.Name, row.SheetRow.ToString(CultureInfo.InvariantCulture), target is null ? "target temperature" : "hold"));
+                    row.Name, row.SheetRow.ToString(CultureInfo.InvariantCulture), target is null ? WantedWords.TargetTemperature : WantedWords.Hold));
                 return null;
             }
 

@@ -5,6 +5,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Words;
 using Microsoft.Extensions.Configuration;
 
 namespace CastBook.Workbooks.Settings;
@@ -54,10 +55,10 @@ public static class SettingsFile
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(environment);
         var settings = BookSettings.None;
-        foreach (var (path, whose) in new[] { (userFolder, "in your own folder"), (folder, "beside the book") }
+        foreach (var (path, whose) in new[] { (userFolder, OriginWords.InYourFolder(Name)), (folder, OriginWords.BesideTheBook(Name)) }
             .Where(f => f.Item1 is not null).Select(f => (Path.Combine(f.Item1!, Name), f.Item2)).Where(f => File.Exists(f.Item1)))
         {
-            settings = Over(settings, FromFile(path, $"{Name} {whose}"));
+            settings = Over(settings, FromFile(path, whose));
         }
 
         var variables = environment
@@ -68,7 +69,7 @@ public static class SettingsFile
         return variables.Count == 0 ? settings : Over(settings, new BookSettings
         {
             Values = variables,
-            Origins = variables.Keys.ToDictionary(name => name, name => $"the variable {VariableOf(name)}", StringComparer.OrdinalIgnoreCase),
+            Origins = variables.Keys.ToDictionary(name => name, name => OriginWords.Variable(VariableOf(name)), StringComparer.OrdinalIgnoreCase),
         });
     }
 

@@ -5,6 +5,7 @@ using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Settings;
 
@@ -100,7 +101,8 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
         if (changed is null)
         {
             findings.Add(Catalogue.SettingUnreadable.At(
-                Subject.Setting(spec.Name), spec.Name, values.Shown(value), spec.Wanted, spec.Near?.Invoke(values.Shown(value)) is { } near ? $" Most likely {near} is meant." : ""));
+                Subject.Setting(spec.Name), spec.Name, values.Shown(value), spec.Wanted,
+                spec.Near?.Invoke(values.Shown(value)) is { } near ? WantedWords.MostLikely(near) : ""));
         }
         else
         {

@@ -6,6 +6,7 @@ using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Settings;
 
@@ -62,7 +63,7 @@ internal sealed class ShopReader(
         }
 
         var said = Settings(null);
-        var from = origins.ToDictionary(o => o.Key, o => o.Value with { From = $"the shop file {name}, {o.Value.From}", OfShopFile = true }, StringComparer.OrdinalIgnoreCase);
+        var from = origins.ToDictionary(o => o.Key, o => o.Value with { From = OriginWords.ShopFile(name, o.Value.From), OfShopFile = true }, StringComparer.OrdinalIgnoreCase);
         return new ShopFile(name, tables, said, from, cells, findings);
     }
 

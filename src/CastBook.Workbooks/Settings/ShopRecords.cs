@@ -3,6 +3,7 @@ using CastBook.Casting.Metals;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Settings;
@@ -16,7 +17,7 @@ internal static class ShopRecords
         InsideDiameter = row.Length(ShopField.InsideDiameter),
         Height = row.Length(ShopField.Height),
         Owned = row.Count(ShopField.Owned),
-        Method = row.Choice(ShopField.Method, ShopWords.Method, ShopWords.Methods),
+        Method = row.Choice(ShopField.Method, ShopWords.Method, WantedWords.Methods),
         Holds = row.Volume(ShopField.Holds),
         Powder = row.Mass(ShopField.Powder),
         Water = row.Volume(ShopField.Water),
@@ -76,7 +77,7 @@ internal static class ShopRecords
     public static Material Material(ShopRow row) => new()
     {
         Name = row.Name,
-        Kind = row.Choice(ShopField.Kind, ShopWords.Kind, ShopWords.Kinds),
+        Kind = row.Choice(ShopField.Kind, ShopWords.Kind, WantedWords.Kinds),
         Density = row.Density(ShopField.Density),
         CubeMass = row.Mass(ShopField.CubeMass),
         CubeEdge = row.Length(ShopField.CubeEdge),
@@ -85,20 +86,20 @@ internal static class ShopRecords
         WashAtMost = row.Minutes(ShopField.WashAtMost),
         BathAtMost = row.Minutes(ShopField.BathAtMost),
         CureEachSide = row.Minutes(ShopField.CureEachSide),
-        WaterRinse = row.Choice(ShopField.WaterRinse, ShopWords.YesOrNo, ShopWords.YesNo),
-        Roughen = row.Choice(ShopField.Roughen, ShopWords.YesOrNo, ShopWords.YesNo),
+        WaterRinse = row.Choice(ShopField.WaterRinse, ShopWords.YesOrNo, WantedWords.YesNo),
+        Roughen = row.Choice(ShopField.Roughen, ShopWords.YesOrNo, WantedWords.YesNo),
     };
 
     public static Investment Investment(ShopRow row) => new()
     {
         Name = row.Name,
-        Kind = row.Choice(ShopField.Kind, ShopWords.Binder, ShopWords.Binders),
+        Kind = row.Choice(ShopField.Kind, ShopWords.Binder, WantedWords.Binders),
         WaterPer100 = row.Number(ShopField.WaterPer100),
         PowderDensity = row.Density(ShopField.PowderDensity),
         WorkingTime = row.Minutes(ShopField.WorkingTime),
         SetAtLeast = row.Minutes(ShopField.SetAtLeast),
         NeverAbove = row.Temperature(ShopField.NeverAbove),
-        Silica = row.Choice(ShopField.Silica, ShopWords.Silica, ShopWords.Silicas),
+        Silica = row.Choice(ShopField.Silica, ShopWords.Silica, WantedWords.Silicas),
         InversionDegreesPerHour = row.Number(ShopField.InversionRate),
         KeptHotAtMost = row.Minutes(ShopField.KeptHot),
         InStock = row.Mass(ShopField.InStock),
@@ -110,7 +111,7 @@ internal static class ShopRecords
         row.Mass(ShopField.Base),
         row.Mass(ShopField.TreeOnBase),
         row.Mass(ShopField.OfItWax),
-        row.Choice(ShopField.State, ShopWords.State, ShopWords.States) ?? FlaskState.Planned);
+        row.Choice(ShopField.State, ShopWords.State, WantedWords.States) ?? FlaskState.Planned);
 
     private static string[] Names(string? text) =>
         text is null ? [] : text.Split([',', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
@@ -121,7 +122,7 @@ internal static class ShopRecords
         var shape = text is null ? null : ShopWords.Shape(text);
         if (text is not null && shape is null)
         {
-            row.Fail(ShopField.Shape, text, ShopWords.Shapes);
+            row.Fail(ShopField.Shape, text, WantedWords.Shapes);
         }
 
         return shape;
@@ -136,7 +137,7 @@ internal static class ShopRecords
 
         if (!CastBook.Casting.Metals.Composition.TryParse(text, out var composition, out var why))
         {
-            row.Fail(ShopField.Composition, text, $"a composition such as Au 583 Ag 104 Cu 313 ({why.TrimEnd('.')})");
+            row.Fail(ShopField.Composition, text, WantedWords.Composition(why.TrimEnd('.')));
         }
 
         return composition;
@@ -163,7 +164,7 @@ internal static class ShopRecords
 
         if (waits.Count != 3)
         {
-            row.Fail(ShopField.QuenchAfter, text, "one number of minutes, or three such as 8/15/20");
+            row.Fail(ShopField.QuenchAfter, text, WantedWords.OneOrThreeTimes);
             return QuenchWaits.None;
         }
 

@@ -4,6 +4,7 @@ using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Settings;
@@ -83,7 +84,7 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
         var cell = table.Grid.Cell(row, column.Column);
         if (cell.Kind == CellKind.Error || CellValues.HasNoValue(cell))
         {
-            Fail(field, cell.Kind == CellKind.Error ? cell.Text ?? "" : "=…", "a value that is saved in the file");
+            Fail(field, cell.Kind == CellKind.Error ? cell.Text ?? "" : "=…", WantedWords.SavedValue);
             return null;
         }
 
@@ -112,14 +113,14 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
 
         if (reading.Outcome != ReadOutcome.Read)
         {
-            Fail(field, table.Values.Shown(cell), "a number" + (reading.Outcome == ReadOutcome.WrongUnit ? " in the unit of its column" : ""));
+            Fail(field, table.Values.Shown(cell), reading.Outcome == ReadOutcome.WrongUnit ? WantedWords.NumberInColumnsUnit : WantedWords.AnyNumber);
             return null;
         }
 
         var mayBeNegative = dimension == Dimension.Temperature;
         if ((reading.Value < 0 && !mayBeNegative) || (reading.Value == 0 && NeverZero.Contains(field)))
         {
-            Fail(field, table.Values.Shown(cell), "a number above zero");
+            Fail(field, table.Values.Shown(cell), WantedWords.NumberAboveZero);
             return null;
         }
 
@@ -141,7 +142,7 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
         var number = Number(field);
         if (number is { } value && (value != Math.Floor(value) || value > 10_000))
         {
-            Fail(field, value.ToString("G12", CultureInfo.InvariantCulture), "a whole number");
+            Fail(field, value.ToString("G12", CultureInfo.InvariantCulture), WantedWords.AnyWholeNumber);
             return null;
         }
 

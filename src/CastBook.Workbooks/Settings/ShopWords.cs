@@ -12,21 +12,6 @@ namespace CastBook.Workbooks.Settings;
 /// <summary>The words a shop may type where there is a choice, and what they mean.</summary>
 internal static class ShopWords
 {
-    public const string Methods = "vacuum perforated, vacuum solid or spin";
-    public const string Kinds = "wax or resin";
-    public const string Binders = "gypsum or high temperature";
-    public const string Meanings = "pattern or finished metal";
-    public const string Inclusions = "piece alone or gates too";
-    public const string Stabilities = "keep or best";
-    public const string YesNo = "yes or no";
-    public const string WishWords = "some of flasks, investment and metal, the first one first, with semicolons";
-    public const string StepsOfHands = "some of mix, base off, load, pour and quench, with commas";
-    public const string StepsAlone = "steam or burnout";
-    public const string Silicas = "quartz, cristobalite or both";
-    public const string States = "planned, waxed, invested, in kiln or poured";
-
-    public const string Shapes = "square or round";
-
     // A list has at most so many of one piece; above it a number is a slip.
     private const int MostPieces = 10_000;
 

@@ -7,6 +7,7 @@ using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Undoing;
 using CastBook.Workbooks.Verifying;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sharing;
 
@@ -112,8 +113,8 @@ public sealed class BookShare
 
         if (sheet is not null && isEmptied)
         {
-            tally.Add(sheet.Headings is not { } headings ? "row of a shop sheet with stock, prices or other text"
-                : row > headings.LastRow ? "row of pieces" : "row of text above the headings");
+            tally.Add(sheet.Headings is not { } headings ? LeftBehindWords.RowsOfShopSheets
+                : row > headings.LastRow ? LeftBehindWords.RowsOfPieces : LeftBehindWords.RowsAboveHeadings);
         }
     }
 
@@ -133,8 +134,8 @@ public sealed class BookShare
         using var target = new SharedPackage(output);
         var tables = sheets.ToDictionary(s => s, Tables);
         var names = NameSharing.Of(package, sheets, removed, tally);
-        named.AddRange(tables.Values.SelectMany(t => t).Select(t => $"the table {t.Name}"));
-        named.AddRange(names.Where(n => n.LocalSheet is null).Select(n => $"the name {n.Name}"));
+        named.AddRange(tables.Values.SelectMany(t => t).Select(t => SharingWords.Table(t.Name)));
+        named.AddRange(names.Where(n => n.LocalSheet is null).Select(n => SharingWords.Name(n.Name)));
         var judge = new FormulaJudge(
             sheets.Select(s => s.Part.Name).ToHashSet(StringComparer.OrdinalIgnoreCase),
             names.Where(n => n.LocalSheet is null).Select(n => n.Name).ToHashSet(StringComparer.OrdinalIgnoreCase),
@@ -190,7 +191,7 @@ public sealed class BookShare
             }
             else
             {
-                tally.Add("table, now plain cells");
+                tally.Add(LeftBehindWords.Tables);
             }
         }
 
@@ -233,10 +234,10 @@ public sealed class BookShare
 
     private ShareResult Result(ShareAround? around, BookSettings settings)
     {
-        PartWords.Count(package, tally);
+        PartKinds.Count(package, tally);
         var left = package.AllSheetNames.Where(n => !sheets.Any(s => s.Part.Name == n)).Select(Why).ToList();
         return new ShareResult(
-            [.. sheets.Select(s => s.Called), .. around?.Kept ?? [], .. named, "column widths, formats, frozen headings, drop-down lists and the set-up of pages"],
+            [.. sheets.Select(s => s.Called), .. around?.Kept ?? [], .. named, SharingWords.Layout],
             [.. tally.Lines, .. around?.Left ?? []], left, [.. sheets.SelectMany(s => s.UnknownHeadings).Distinct()])
         {
             Words = WordsOf(settings),
@@ -253,9 +254,9 @@ public sealed class BookShare
 
     private string Why(string name) => package.Sheets.FirstOrDefault(s => s.Name == name) switch
     {
-        null => $"{name} (no sheet of cells)",
-        { IsHidden: true } => $"{name} (hidden)",
-        _ => $"{name} (neither a list of pieces nor a sheet of settings)",
+        null => SharingWords.NoSheetOfCells(name),
+        { IsHidden: true } => SharingWords.Hidden(name),
+        _ => SharingWords.NeitherListNorSettings(name),
     };
 
     private static string Name(FormattableString name) => FormattableString.Invariant(name);

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sharing;
 
@@ -15,7 +16,7 @@ internal static class MarginSharing
         {
             if (!IsPageText(part.Value))
             {
-                tally.Add("line of words in the margin of pages");
+                tally.Add(LeftBehindWords.Margins);
             }
             else if (part.Name.LocalName is "oddHeader" or "oddFooter")
             {

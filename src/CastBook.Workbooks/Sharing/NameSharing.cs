@@ -1,5 +1,6 @@
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sharing;
 
@@ -29,7 +30,7 @@ internal static class NameSharing
             }
             else if (!name.Name.StartsWith(OwnName.Prefix, StringComparison.Ordinal))
             {
-                tally.Add(name.Hidden ? "hidden name" : "name of cells that go");
+                tally.Add(name.Hidden ? LeftBehindWords.HiddenNames : LeftBehindWords.NamesOfCells);
             }
         }
 

@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using CastBook.Casting.Metals;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sharing;
 
@@ -13,7 +14,6 @@ namespace CastBook.Workbooks.Sharing;
 /// <param name="tally">Counts what goes.</param>
 internal sealed class RuleSharing(FormulaJudge judge, IReadOnlySet<string> known, IReadOnlySet<string> own, ShareTally tally)
 {
-    private const string Message = "input message";
 
     private static readonly AllowList Marks = new(
         """
@@ -49,7 +49,7 @@ internal sealed class RuleSharing(FormulaJudge judge, IReadOnlySet<string> known
             }
             else
             {
-                tally.Add("mark quoting text");
+                tally.Add(LeftBehindWords.QuotingMarks);
             }
         }
 
@@ -95,7 +95,7 @@ internal sealed class RuleSharing(FormulaJudge judge, IReadOnlySet<string> known
 
             if (!judge.IsFree(formula, anyNumber: true) && !IsKnownList(formula))
             {
-                tally.Add("drop-down list quoting text");
+                tally.Add(LeftBehindWords.QuotingLists);
                 return null;
             }
 
@@ -111,7 +111,7 @@ internal sealed class RuleSharing(FormulaJudge judge, IReadOnlySet<string> known
     {
         var said = source.Attributes().Where(a => a.Name.LocalName is "promptTitle" or "prompt" or "errorTitle" or "error" && a.Value.Length > 0).ToList();
         var shared = said.Where(a => own.Contains(a.Value)).ToList();
-        tally.Add(Message, said.Count > shared.Count ? 1 : 0);
+        tally.Add(LeftBehindWords.InputMessages, said.Count > shared.Count ? 1 : 0);
         if (shared.Exists(a => a.Name.LocalName == "prompt") && AllowList.Plain(source, "showInputMessage") is { } show)
         {
             shared.Add(new XAttribute("showInputMessage", show));

@@ -1,4 +1,3 @@
-using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Adopting;
@@ -9,6 +8,7 @@ using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Verifying;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Sharing;
@@ -63,7 +63,7 @@ internal sealed class ShareAround
             }
             else
             {
-                left.Add($"the lines of {table.Sheet.Name} in {file!.Name}: the sheet of that name has other headings");
+                left.Add(SharingWords.OtherHeadings(table.Sheet.Name, file!.Name));
             }
         }
 
@@ -79,12 +79,12 @@ internal sealed class ShareAround
     {
         if (lines > 0)
         {
-            kept.Add(string.Create(CultureInfo.InvariantCulture, $"{table.Sheet.Name} ({lines} {(lines == 1 ? "row" : "rows")} of {file!.Name})"));
+            kept.Add(SharingWords.RowsOfFile(table.Sheet.Name, lines, file!.Name));
         }
 
         if (table.Fields.Keys.Any(f => SheetSorter.IsStock(f) && table.Rows(continued: true).Any(r => r.Says(f))))
         {
-            left.Add($"stock and prices on {table.Sheet.Name} in {file!.Name}");
+            left.Add(SharingWords.StockAndPrices(table.Sheet.Name, file!.Name));
         }
     }
 
@@ -184,12 +184,12 @@ internal sealed class ShareAround
         }
         else if (!SettingsEdit.Write(shop, grid(shop), values, edits.Sheet(shop.PartName), said, keeps: true))
         {
-            left.Add("the settings around the book: its Shop sheet has no headings");
+            left.Add(SharingWords.NoHeadingsOnShop);
             return;
         }
 
         var places = new[] { file is { Origins.Count: > 0 } ? file.Name : "", rows.Origins.Count > 0 ? SettingsFile.Name : "" }.Where(p => p.Length > 0);
-        kept.Add(string.Create(CultureInfo.InvariantCulture, $"{said.Count} {(said.Count == 1 ? "setting" : "settings")} of {string.Join(" and ", places)}"));
+        kept.Add(SharingWords.SettingsOf(said.Count, places));
     }
 
     private static OwnedSheet NewShop(Dictionary<string, object> said)

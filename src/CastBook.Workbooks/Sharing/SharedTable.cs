@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sharing;
 
@@ -64,7 +65,7 @@ internal sealed partial record SharedTable(string Name, IReadOnlyList<string> Co
                 }
                 else
                 {
-                    tally.Add(SheetSharing.QuotingFormula);
+                    tally.Add(LeftBehindWords.QuotingFormulas);
                     column.Attributes("totalsRowFunction").Where(a => a.Value == "custom").Remove();
                 }
             }

@@ -5,6 +5,7 @@ using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sharing;
 
@@ -16,9 +17,6 @@ namespace CastBook.Workbooks.Sharing;
 /// <param name="tally">Counts what goes.</param>
 internal sealed class SheetSharing(BookPackage package, SharedSheet sheet, FormulaJudge judge, RuleSharing rules, ShareTally tally)
 {
-    /// <summary>What a formula is called that quotes somebody's words or numbers.</summary>
-    public const string QuotingFormula = "formula quoting text, numbers or what goes";
-
     private static readonly XNamespace Relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
     private static readonly AllowList Allowed = new(
@@ -120,7 +118,7 @@ internal sealed class SheetSharing(BookPackage package, SharedSheet sheet, Formu
             column.Attributes().Where(a => a.Name.LocalName is "width" or "customWidth").Remove();
         }
 
-        tally.Add("hidden column, now shown", source.Elements().Count(c => AllowList.Plain(c, "hidden") is "1" or "true"));
+        tally.Add(LeftBehindWords.HiddenColumns, source.Elements().Count(c => AllowList.Plain(c, "hidden") is "1" or "true"));
         return copy;
     }
 
@@ -171,7 +169,7 @@ internal sealed class SheetSharing(BookPackage package, SharedSheet sheet, Formu
     {
         var shared = Allowed.Copy(new XElement(AllowList.Main + "row", source.Attributes().Where(a => a.Name.Namespace == XNamespace.None)))!;
         shared.SetAttributeValue("r", row);
-        tally.Add("hidden row, now shown", AllowList.Plain(source, "hidden") is "1" or "true" ? 1 : 0);
+        tally.Add(LeftBehindWords.HiddenRows, AllowList.Plain(source, "hidden") is "1" or "true" ? 1 : 0);
         var column = 0;
         foreach (var cell in source.Elements().Where(e => e.Name.LocalName == "c"))
         {
@@ -225,7 +223,7 @@ internal sealed class SheetSharing(BookPackage package, SharedSheet sheet, Formu
 
         if (!isFree)
         {
-            tally.Add(QuotingFormula);
+            tally.Add(LeftBehindWords.QuotingFormulas);
             return null;
         }
 

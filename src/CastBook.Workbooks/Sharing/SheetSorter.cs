@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
@@ -10,6 +9,7 @@ using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Sharing;
 
@@ -115,7 +115,7 @@ internal sealed class SheetSorter
             && CellWords.IsTotal(CellValues.Clean(text), mayGoOn: false) && Enumerable.Range(1, grid.LastColumnOf(row)).Any(c => grid.Cell(row, c).HasFormula);
         return new SharedSheet(list.Sheet, grid, (row, column) => (range.Contains(row, column) && grid.Cell(row, column).Kind == CellKind.Text) || IsKnown(row, column) || NamesSums(row, column))
         {
-            Called = $"the headings of the list on {list.Sheet.Name}",
+            Called = SharingWords.HeadingsOf(list.Sheet.Name),
             KeepsFormulas = true,
             LastMergedRow = range.LastRow,
             Headings = range,
@@ -178,7 +178,7 @@ internal sealed class SheetSorter
                     grid, new CellRange(table.HeadingsRow, 1, table.HeadingsRow, grid.LastColumnOf(table.HeadingsRow)),
                     (row, column) => table.Fields.Values.Any(f => f.Column == column) || own.Contains(grid.Cell(row, column).Text ?? "")),
             ],
-            Called = string.Create(CultureInfo.InvariantCulture, $"{table.Part.Name} ({rows.Count} {(rows.Count == 1 ? "row" : "rows")})"),
+            Called = SharingWords.Rows(table.Part.Name, rows.Count),
         };
     }
 
@@ -208,7 +208,7 @@ internal sealed class SheetSorter
 
         return new SharedSheet(sheet, grid, Keeps)
         {
-            Called = string.Create(CultureInfo.InvariantCulture, $"{sheet.Name} ({said.Count} {(said.Count == 1 ? "setting" : "settings")})"),
+            Called = SharingWords.Settings(sheet.Name, said.Count),
         };
     }
 
@@ -224,7 +224,7 @@ internal sealed class SheetSorter
 
     private SharedSheet Vouched(SheetPart sheet) => new(sheet, Grid(sheet), (_, _) => true)
     {
-        Called = $"{sheet.Name}, as you wished",
+        Called = SharingWords.AsWished(sheet.Name),
         KeepsFormulas = true,
     };
 }

@@ -7,6 +7,7 @@ using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Settings;
 using CastBook.Workbooks.Verifying;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Text;

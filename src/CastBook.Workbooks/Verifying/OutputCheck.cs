@@ -1,6 +1,7 @@
 using System.Xml;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 
 namespace CastBook.Workbooks.Verifying;

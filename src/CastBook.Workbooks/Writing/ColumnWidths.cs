@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
-using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;

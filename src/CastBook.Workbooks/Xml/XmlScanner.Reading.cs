@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Xml;
 

@@ -1,5 +1,5 @@
 using System.Buffers;
-using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Xml;
 

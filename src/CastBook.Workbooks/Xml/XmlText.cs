@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Xml;
 

@@ -1,5 +1,6 @@
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Reading.Grid;

@@ -3,6 +3,7 @@ using System.Text;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Reading.Grid;

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
@@ -118,10 +119,10 @@ internal sealed class HeadingFindings
 
     private static (string Unit, string Words) Named(Dimension dimension) => dimension switch
     {
-        Dimension.Mass => ("g", "grams"),
-        Dimension.Length => ("mm", "millimetres"),
-        Dimension.Volume => ("ml", "millilitres"),
-        Dimension.Temperature => ("°C", "degrees Celsius"),
-        _ => ("min", "minutes"),
+        Dimension.Mass => ("g", CellNameWords.Grams),
+        Dimension.Length => ("mm", CellNameWords.Millimetres),
+        Dimension.Volume => ("ml", CellNameWords.Millilitres),
+        Dimension.Temperature => ("°C", CellNameWords.DegreesCelsius),
+        _ => ("min", CellNameWords.Minutes),
     };
 }

@@ -3,6 +3,7 @@ using CastBook.Planning.Shops;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
@@ -191,7 +192,7 @@ internal sealed class ListFinder(
         }
 
         return nearest is { } row
-            ? BookRefusedException.For(Catalogue.ListNotFoundNear, $"row {row.Row} of sheet {row.Sheet}", row.Texts)
+            ? BookRefusedException.For(Catalogue.ListNotFoundNear, CellNameWords.RowOfSheet(row.Row, row.Sheet), row.Texts)
             : BookRefusedException.For(Catalogue.ListNotFound, string.Join(", ", sheets.Take(4).Select(s => s.Name)));
     }
 }

@@ -1,6 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Settings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
@@ -21,7 +22,7 @@ internal sealed record WantedSheets(IReadOnlyList<string> Names, string SaidIn, 
         var subject = Subject.Setting(SettingName.SheetsToFill);
         IReadOnlyList<string> names = shop.SheetsToFill is { } text ? [text] : settings.Sheets;
         return names.Count == 0 ? null
-            : shop.SheetsToFill is not null && cells.Find(subject) is not null ? new WantedSheets(names, "the Shop sheet", subject)
+            : shop.SheetsToFill is not null && cells.Find(subject) is not null ? new WantedSheets(names, OriginWords.ShopSheet, subject)
             : new WantedSheets(names, "castbook.json", Subject.Book);
     }
 

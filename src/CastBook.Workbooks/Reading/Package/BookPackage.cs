@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Package;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Files;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Package;
 

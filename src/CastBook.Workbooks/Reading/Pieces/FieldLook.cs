@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Headings;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
@@ -21,23 +22,23 @@ internal sealed record FieldLook(string Field, Dimension Dimension, string Calle
     private const double MostPieces = 10_000;
 
     public static FieldLook Quantity { get; } =
-        new(PieceField.Quantity, Dimension.None, "quantity", "pieces", MostPieces, false, Catalogue.QuantityNotANumber);
+        new(PieceField.Quantity, Dimension.None, CellNameWords.Quantity, CellNameWords.UnitOfPieces, MostPieces, false, Catalogue.QuantityNotANumber);
 
     public static FieldLook Mass { get; } =
-        new(PieceField.PatternMass, Dimension.Mass, "weight", "g", MostGrams, false, Catalogue.WeightNotANumber);
+        new(PieceField.PatternMass, Dimension.Mass, CellNameWords.Weight, "g", MostGrams, false, Catalogue.WeightNotANumber);
 
     public static FieldLook Volume { get; } =
-        new(PieceField.PatternVolume, Dimension.Volume, "volume", "ml", MostMillilitres, false, Catalogue.WeightNotANumber);
+        new(PieceField.PatternVolume, Dimension.Volume, CellNameWords.Volume, "ml", MostMillilitres, false, Catalogue.WeightNotANumber);
 
     public static FieldLook Gates { get; } =
-        new(PieceField.Gates, Dimension.None, "number of gates", "gates", 100, false, Catalogue.ValueNotANumber);
+        new(PieceField.Gates, Dimension.None, CellNameWords.Gates, CellNameWords.UnitOfGates, 100, false, Catalogue.ValueNotANumber);
 
     public static FieldLook PrintedAt { get; } =
-        new(PieceField.PrintedAt, Dimension.Temperature, "print temperature", "°C", MostDegrees, true, Catalogue.ValueNotANumber);
+        new(PieceField.PrintedAt, Dimension.Temperature, CellNameWords.PrintedAt, "°C", MostDegrees, true, Catalogue.ValueNotANumber);
 
-    public static FieldLook Washed { get; } = Time(PieceField.Washed, "wash time");
+    public static FieldLook Washed { get; } = Time(PieceField.Washed, CellNameWords.Washed);
 
-    public static FieldLook Cured { get; } = Time(PieceField.Cured, "cure time");
+    public static FieldLook Cured { get; } = Time(PieceField.Cured, CellNameWords.Cured);
 
     public static FieldLook Size(string field, string called) =>
         new(field, Dimension.Length, called, "mm", MostMillimetres, false, Catalogue.ValueNotANumber);

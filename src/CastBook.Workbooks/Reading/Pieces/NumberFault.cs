@@ -1,3 +1,5 @@
+using CastBook.Workbooks.Words;
+
 namespace CastBook.Workbooks.Reading.Pieces;
 
 /// <summary>Says what is wrong with a text that should be a number, where that can be seen.</summary>
@@ -10,12 +12,12 @@ internal static class NumberFault
     {
         if (typed.StartsWith('='))
         {
-            return ": it is a formula typed as text";
+            return NumberFaultWords.FormulaAsText;
         }
 
         if (typed.EndsWith('%'))
         {
-            return ": it is a percentage";
+            return NumberFaultWords.Percentage;
         }
 
         for (var at = 0; at < typed.Length; at++)
@@ -28,10 +30,10 @@ internal static class NumberFault
 
         if (SetWords.Any(w => typed.EndsWith(" " + w, StringComparison.OrdinalIgnoreCase)))
         {
-            return ": it does not say how many pieces one of them is";
+            return NumberFaultWords.UnknownCount;
         }
 
-        return NumbersIn(typed) > 1 ? ": it holds more than one number" : "";
+        return NumbersIn(typed) > 1 ? NumberFaultWords.SeveralNumbers : "";
     }
 
     // A letter counts as a slip where it stands between digits or signs of a number, not before a unit or at the start of a word.
@@ -46,10 +48,10 @@ internal static class NumberFault
 
         return typed[at] switch
         {
-            'O' or 'o' => ": it has a letter O where a zero belongs",
-            'l' or 'I' => $": it has a letter {typed[at]} where a one belongs",
-            'S' or 's' when before && after => $": it has a letter {typed[at]} where a five may belong",
-            'B' when before && after => ": it has a letter B where an eight may belong",
+            'O' or 'o' => NumberFaultWords.LetterForZero,
+            'l' or 'I' => NumberFaultWords.LetterForOne(typed[at]),
+            'S' or 's' when before && after => NumberFaultWords.LetterForFive(typed[at]),
+            'B' when before && after => NumberFaultWords.LetterForEight,
             _ => null,
         };
     }

@@ -1,6 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
@@ -21,7 +22,7 @@ internal sealed partial class PieceCells
         if (values.IsDate(cell))
         {
             // An office program makes a day of 7/8.
-            Fail(Catalogue.NumberIsDate, PieceField.Sizes, values.Shown(cell), "size");
+            Fail(Catalogue.NumberIsDate, PieceField.Sizes, values.Shown(cell), CellNameWords.Size);
             return [];
         }
 
@@ -73,6 +74,6 @@ internal sealed partial class PieceCells
             : [];
 
     private IEnumerable<Finding> SizesAssumed() => sizesWithoutUnit && fields[PieceField.Sizes].Column.Heading.Text is var heading
-        ? [Catalogue.UnitAssumed.At(Subject.Column(PieceField.Sizes), $"\"{heading}\"", "millimetres", $"{heading} (mm)")]
+        ? [Catalogue.UnitAssumed.At(Subject.Column(PieceField.Sizes), $"\"{heading}\"", CellNameWords.Millimetres, $"{heading} (mm)")]
         : [];
 }

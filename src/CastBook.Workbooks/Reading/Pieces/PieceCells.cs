@@ -4,6 +4,7 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
@@ -116,7 +117,7 @@ internal sealed partial class PieceCells
         var number = Number(look);
         if (number is { } value && value != Math.Floor(value))
         {
-            Fail(look.Field == PieceField.Quantity ? Catalogue.QuantityNotWhole : Catalogue.ValueNotANumber, look.Field, Round(value), ": it is not whole", look.Called);
+            Fail(look.Field == PieceField.Quantity ? Catalogue.QuantityNotWhole : Catalogue.ValueNotANumber, look.Field, Round(value), NumberFaultWords.NotWhole, look.Called);
             return null;
         }
 
@@ -184,7 +185,7 @@ internal sealed partial class PieceCells
     /// <summary>The night of a row: a day in the one form that compares, else the words as typed.</summary>
     public string? Night()
     {
-        var text = Text(PieceField.Night, "night");
+        var text = Text(PieceField.Night, CellNameWords.Night);
         if (text is null || !fields.TryGetValue(PieceField.Night, out var known))
         {
             return text;

@@ -1,5 +1,6 @@
 using CastBook.Planning;
 using CastBook.Planning.Findings;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Reading.Pieces;
@@ -12,13 +13,13 @@ namespace CastBook.Workbooks.Reading.Pieces;
 /// <param name="others">The columns that are no field.</param>
 internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? materialOfWeights, int? usualQuantity, UnreadColumns others)
 {
-    private static readonly FieldLook Length = FieldLook.Size(PieceField.Length, "length");
-    private static readonly FieldLook Width = FieldLook.Size(PieceField.Width, "width");
-    private static readonly FieldLook Thickness = FieldLook.Size(PieceField.Thickness, "thickness");
-    private static readonly FieldLook Finest = FieldLook.Size(PieceField.FinestSection, "finest section");
-    private static readonly FieldLook Heaviest = FieldLook.Size(PieceField.HeaviestSection, "heaviest section");
-    private static readonly FieldLook GateDiameter = FieldLook.Size(PieceField.GateDiameter, "gate diameter");
-    private static readonly FieldLook GateLength = FieldLook.Size(PieceField.GateLength, "gate length");
+    private static readonly FieldLook Length = FieldLook.Size(PieceField.Length, CellNameWords.Length);
+    private static readonly FieldLook Width = FieldLook.Size(PieceField.Width, CellNameWords.Width);
+    private static readonly FieldLook Thickness = FieldLook.Size(PieceField.Thickness, CellNameWords.Thickness);
+    private static readonly FieldLook Finest = FieldLook.Size(PieceField.FinestSection, CellNameWords.FinestSection);
+    private static readonly FieldLook Heaviest = FieldLook.Size(PieceField.HeaviestSection, CellNameWords.HeaviestSection);
+    private static readonly FieldLook GateDiameter = FieldLook.Size(PieceField.GateDiameter, CellNameWords.GateDiameter);
+    private static readonly FieldLook GateLength = FieldLook.Size(PieceField.GateLength, CellNameWords.GateLength);
 
     // Our own Flask column; 0 where the book has none.
     private readonly int flaskColumn = sheet.OwnColumns.GetValueOrDefault(OwnName.Flask);
@@ -39,12 +40,12 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
         var piece = new Piece
         {
             Id = id,
-            Name = cells.Text(PieceField.Piece, "name") ?? "",
+            Name = cells.Text(PieceField.Piece, CellNameWords.Name) ?? "",
             Quantity = quantity,
             Weight = cells.Number(FieldLook.Mass) is { } grams ? Mass.FromGrams(grams) : null,
             PatternVolume = cells.Number(FieldLook.Volume) is { } millilitres ? Volume.FromMilliliters(millilitres) : null,
-            Material = cells.Text(PieceField.Material, "material") ?? materialOfWeights,
-            Alloy = cells.Text(PieceField.Alloy, "alloy") ?? alloyBesides,
+            Material = cells.Text(PieceField.Material, CellNameWords.Material) ?? materialOfWeights,
+            Alloy = cells.Text(PieceField.Alloy, CellNameWords.Alloy) ?? alloyBesides,
             Box = Box(),
             FinestSection = Millimetres(Finest),
             HeaviestSection = Millimetres(Heaviest),
@@ -58,7 +59,7 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
             Done = done,
             LeaveOut = leaveOut,
             Customer = cells.Words(PieceField.Customer),
-            KeepInFlask = cells.Text(PieceField.KeepInFlask, "flask to keep it in"),
+            KeepInFlask = cells.Text(PieceField.KeepInFlask, CellNameWords.KeepInFlask),
             LastFlasks = flaskColumn > 0 ? FlaskShares.Parse(sheet.Grid.Cell(row, flaskColumn).Text, quantity) : [],
         };
         return cells.Unreadable is { Count: > 0 } unreadable ? piece with { Unreadable = unreadable } : piece;
@@ -68,7 +69,7 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
 
     private PieceBox? Box()
     {
-        var shape = cells.Text(PieceField.Shape, "shape");
+        var shape = cells.Text(PieceField.Shape, CellNameWords.Shape);
         var (length, width, thickness) = (Millimetres(Length), Millimetres(Width), Millimetres(Thickness));
         var inOne = length is null || width is null || thickness is null ? cells.Sizes() : [];
         length ??= At(0);
@@ -103,7 +104,7 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
 
     private IReadOnlyDictionary<string, int>? PerTree()
     {
-        var text = cells.Text(PieceField.PerTree, "number per tree");
+        var text = cells.Text(PieceField.PerTree, CellNameWords.PerTree);
         if (text is null)
         {
             return null;

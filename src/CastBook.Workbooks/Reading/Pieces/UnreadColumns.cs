@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
@@ -80,8 +81,8 @@ internal sealed class UnreadColumns
             if (!SmallWords.OtherDays.Contains(string.Concat(WordKey.Parts(heading))) && Days(column, rows) is { Count: > 1 } days)
             {
                 var letter = CellRef.ColumnName(column);
-                var named = days.Take(MostDaysNamed).Select(d => $"{d.Value.Shown} in {(d.Value.Rows.Count == 1 ? "row" : "rows")} {RowNumbers.Text(d.Value.Rows)}");
-                var all = string.Join("; ", named) + (days.Count > MostDaysNamed ? $"; and {days.Count - MostDaysNamed} more days" : "");
+                var named = days.Take(MostDaysNamed).Select(d => CellNameWords.DayInRows(d.Value.Shown, d.Value.Rows.Count, RowNumbers.Text(d.Value.Rows)));
+                var all = string.Join("; ", named) + (days.Count > MostDaysNamed ? CellNameWords.AndMoreDays(days.Count - MostDaysNamed) : "");
                 var subject = Subject.Column(PieceField.Night);
                 return (column, heading.Length == 0
                     ? Catalogue.DaysWithoutHeading.At(subject, letter, all)

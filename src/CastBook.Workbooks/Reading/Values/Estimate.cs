@@ -1,3 +1,5 @@
+using CastBook.Workbooks.Words;
+
 namespace CastBook.Workbooks.Reading.Values;
 
 /// <summary>Texts that tell of a number without saying it: <c>ca. 12</c>, <c>12-14</c>, <c>12 ± 1</c>, <c>&lt; 3</c>. They are asked for, never guessed.</summary>
@@ -28,26 +30,26 @@ internal readonly record struct Estimate(string What, string Example)
     {
         if (Between(text, Tolerances) is var (value, _))
         {
-            return new Estimate("a number with a tolerance", value);
+            return new Estimate(NumberFaultWords.Tolerance, value);
         }
 
         if (After(text, About) is { } about)
         {
-            return new Estimate("an estimate", (Between(about, Ranges) is var (low, _) ? low : null) ?? about);
+            return new Estimate(NumberFaultWords.Estimate, (Between(about, Ranges) is var (low, _) ? low : null) ?? about);
         }
 
         if (After(text, Limits) is { } limit)
         {
-            return new Estimate("a limit", limit);
+            return new Estimate(NumberFaultWords.Limit, limit);
         }
 
         if (Between(text, Ranges) is var (from, to))
         {
-            return new Estimate("a range", $"{from} or {to}");
+            return new Estimate(NumberFaultWords.Range, NumberFaultWords.Either(from, to));
         }
 
         var bare = text.TrimEnd('?', '+', '~', ' ');
-        return bare.Length < text.Length && IsNumber(bare) ? new Estimate(text.Contains('+', StringComparison.Ordinal) ? "a limit" : "an estimate", bare) : null;
+        return bare.Length < text.Length && IsNumber(bare) ? new Estimate(text.Contains('+', StringComparison.Ordinal) ? NumberFaultWords.Limit : NumberFaultWords.Estimate, bare) : null;
     }
 
     private static string? After(string text, string[] starts)

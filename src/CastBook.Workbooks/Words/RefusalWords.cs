@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace CastBook.Workbooks.Files;
+namespace CastBook.Workbooks.Words;
 
 /// <summary>What a file that is refused has in it, as it stands inside the sentences of the catalogue.</summary>
 internal static class RefusalWords
@@ -73,6 +73,9 @@ internal static class RefusalWords
     public static string XmlSpreadsheet => "an XML spreadsheet of 2003";
 
     public static string WebPage => "a web page (HTML), whatever its name says";
+
+    // "The file is open in …."
+    public static string AnotherProgram => "another program";
 
     // "template.xlsx cannot take the list: …."
     public static string TemplateHeadings => "its headings stand in two rows";
