@@ -1,4 +1,5 @@
 using CastBook.Planning.Shops;
+using CastBook.Templates.Words;
 using CastBook.Templates.Writing;
 
 namespace CastBook.Templates.Sheets;
@@ -32,19 +33,6 @@ internal static class UsUnits
         ["In stock (g)"] = Pounds,
         ["Reads high by (°C)"] = new("(°C)", "(°F)", Formats.AsTyped, c => Rounded(c * 9 / 5, 1)),
     };
-
-    /// <summary>Sentences that name a size or a temperature.</summary>
-    private static readonly (string Metric, string Us, bool IsHot)[] Sentences =
-    [
-        ("75 × 100: 12; 90 × 125: 20", "3 × 4: 12; 3.5 × 5: 20", false),
-        ("such as 75 × 100", "such as 3 × 4", false),
-        ("such as 4 Dec 2026", "such as Dec 4, 2026", false),
-        ("never under 12 mm", "never under 0.47 in", false),
-        ("732 for gypsum", "1350 for gypsum", true),
-        ("near 573 °C (quartz) or from 200 to 270 °C", "near 1063 °F (quartz) or from 390 to 520 °F", true),
-    ];
-
-    private static readonly (string Metric, string Us)[] Names = [("75 × 100", "3 × 4"), ("90 × 125", "3.5 × 5"), ("band, 5 mm", "band, 0.2 in")];
 
     /// <summary>What such a shop has said on its Shop sheet: in which units it wants its answers.</summary>
     public static IReadOnlyDictionary<string, object> Answers { get; } = new Dictionary<string, object>(StringComparer.Ordinal)
@@ -80,7 +68,7 @@ internal static class UsUnits
     /// <summary>A sentence with the sizes and temperatures that it names in the shop's units.</summary>
     /// <param name="meaning">The sentence.</param>
     /// <param name="units">The shop's units.</param>
-    public static string Told(string meaning, ShopUnits units) => Sentences
+    public static string Told(string meaning, ShopUnits units) => UsUnitWords.Sentences
         .Where(s => s.IsHot ? units.Temperature == WrittenTemperature.Fahrenheit : units.Length == WrittenLength.Inch)
         .Aggregate(meaning, (text, s) => text.Replace(s.Metric, s.Us, StringComparison.Ordinal));
 
@@ -94,7 +82,7 @@ internal static class UsUnits
 
     private static object? Value(object? value, UnitChange? change) => value switch
     {
-        string words => Names.Aggregate(words, (text, n) => text.Replace(n.Metric, n.Us, StringComparison.Ordinal)),
+        string words => UsUnitWords.Names.Aggregate(words, (text, n) => text.Replace(n.Metric, n.Us, StringComparison.Ordinal)),
         int whole when change is not null => change.Convert(whole),
         double number when change is not null => change.Convert(number),
         _ => value,
