@@ -14,18 +14,30 @@ public sealed class BookWordsTests
         ["Examples.cs"] = "rows of an invented shop",
         ["DemoNight.cs"] = "the demo night of an invented shop",
         ["TemplateMaker.cs"] = "the page beside the templates, of Markdown",
-        ["UsUnits.cs"] = "parts of sentences that are exchanged for those in other units",
         ["CellWriter.cs"] = "a fault of the program's own",
         ["RowOf.cs"] = "a fault of the program's own",
+        ["SettingsEdit.cs"] = "a fault of the program's own",
+        ["LanguageWords.cs"] = "faults of a file of words",
+        ["AnswerField.cs"] = "keys of answers",
+        ["ShopSheet.cs"] = "headings by which columns are read",
+        ["AnswerWords.cs"] = "words by which answers are read",
+        ["ShopWords.cs"] = "words by which answers are read",
+        ["WeekdayWords.cs"] = "words by which days are read",
+        ["CellUnit.cs"] = "words by which units are read",
+        ["CellWords.cs"] = "words by which cells are read",
+        ["CountWord.cs"] = "words by which counts are read",
+        ["Estimate.cs"] = "words by which estimates are read",
+        ["HourText.cs"] = "words by which hours are read",
         ["QuestionForm.cs"] = "names of columns and choices",
     };
 
-    // Names of columns and choices, by which sheets are read again, of sheets and of charts.
+    // Names of columns and choices, by which sheets are read again, of sheets and of charts, of units and of limits.
     private static readonly HashSet<string> Names =
     [
         "Setting", "Value", "Unit", "What it is for", "Shop", "Read me", "load", "planned", "waxed", "invested", "in kiln", "poured",
         "Rated for", "Made of", "Per tree", "Water per 100", "Water rinse", "Stones in", "Keep in flask", "Leave out", "Poured on", "high temperature",
         "pattern", "finished metal", "piece alone", "gates too", "vacuum perforated", "vacuum solid", "spin", "troy oz", "US fl oz",
+        "g", "ml", "min", "(per g)", "(per ozt)", "part megabytes", "book megabytes", "times packed",
     ];
 
     private static readonly Dictionary<string, Assembly> Assemblies = new(StringComparer.Ordinal)
@@ -36,7 +48,8 @@ public sealed class BookWordsTests
     };
 
     [Theory]
-    [InlineData("CastBook.Workbooks", "Reports", "Explaining", "Columns", "Undoing", "Clearing", "Drawing", "KilnLogs", "Text")]
+    [InlineData("CastBook.Workbooks", "Reports", "Explaining", "Columns", "Undoing", "Clearing", "Drawing", "KilnLogs", "Text", "Sharing", "Settings",
+        "Adopting", "Files", "Xml", "Writing", "Reading", "Reading/Grid", "Reading/Headings", "Reading/Package", "Reading/Pieces", "Reading/Values")]
     [InlineData("CastBook.Templates", "", "Sheets", "Starters", "Writing")]
     public void Sentences_OfBooks_StandInWordsAlone(string project, params string[] folders) => Outside(project, folders, SaidText.IsSaid).ShouldBeEmpty();
 
@@ -45,13 +58,27 @@ public sealed class BookWordsTests
     public void Sentences_OfSettings_StandInWordsAlone() => Literals("CastBook.Planning", ["Shops"])
         .Where(l => l.File == "SettingGuide.cs" && SaidText.IsSaid(l.Text) && !IsName(l.Text)).ShouldBeEmpty();
 
+    /// <summary>The steps of the clock.</summary>
+    [Fact]
+    public void Sentences_OfTheClock_StandInWordsAlone()
+    {
+        var said = Literals("CastBook.Planning", ["Clock"]).Where(l => l.File == "ClockWords.cs").Select(l => l.Text).ToList();
+
+        said.ShouldNotBeEmpty();
+        said.Where(t => SaidText.HasWord(t) && !IsName(t)).ShouldBeEmpty();
+    }
+
+    /// <summary>In an account a word is enough: what it is of, what it was reckoned from.</summary>
+    [Fact]
+    public void Words_OfAccounts_StandInWordsAlone() => Outside("CastBook.Planning", ["Explaining"], SaidText.HasWord).ShouldBeEmpty();
+
     /// <summary>On our own sheets a word is enough: a heading, a label, a name in a drawing.</summary>
     [Fact]
     public void Words_OfOurSheets_StandInWordsAlone() => Outside("CastBook.Workbooks", ["Sheets"], SaidText.HasWord).ShouldBeEmpty();
 
     [Theory]
-    [InlineData("CastBook.Planning", 50)]
-    [InlineData("CastBook.Workbooks", 200)]
+    [InlineData("CastBook.Planning", 250)]
+    [InlineData("CastBook.Workbooks", 350)]
     [InlineData("CastBook.Templates", 120)]
     public void Messages_OfBooks_AreAllSaid(string project, int atLeast)
     {
@@ -93,7 +120,7 @@ public sealed class BookWordsTests
             .SelectMany(s => SourceLiterals.Of(s.Value).Select(l => (Path.GetFileName(s.Key), l.Line, l.Text)));
 
     // A bug is told to whoever mends it.
-    private static bool IsName(string text) => Names.Contains(text) || text.StartsWith("Bug in CastBook:", StringComparison.Ordinal);
+    private static bool IsName(string text) => Names.Contains(text.Trim()) || text.StartsWith("Bug in CastBook:", StringComparison.Ordinal);
 
     private static IEnumerable<Type> TypesOf(string project) => Assemblies[project].GetTypes().Where(t => t.Namespace == $"{project}.Words" && !t.IsNested);
 }

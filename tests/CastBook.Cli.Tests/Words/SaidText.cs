@@ -6,9 +6,9 @@ namespace CastBook.Cli.Tests.Words;
 /// <summary>Tells what is said to a reader from what is a name, and which message is said where.</summary>
 internal static partial class SaidText
 {
-    /// <summary>Two words or more; a heading of a shop sheet with its unit is a name and not said.</summary>
+    /// <summary>Two words or more; a heading of a shop sheet with its unit is a name and not said, nor are names of the file format and of functions.</summary>
     /// <param name="text">A literal as it stands in the source.</param>
-    public static bool IsSaid(string text) => !Heading().IsMatch(text) && !Format().IsMatch(text) && Words(text) > 1;
+    public static bool IsSaid(string text) => !Heading().IsMatch(text) && !Format().IsMatch(text) && !OfFormat().IsMatch(text) && Words(text) > 1;
 
     /// <summary>One word is enough; formats of days and hours are none.</summary>
     /// <param name="text">A literal as it stands in the source.</param>
@@ -34,6 +34,10 @@ internal static partial class SaidText
 
     [GeneratedRegex(@"^[A-Z][a-z]+( [a-z]+)* \((mm|g|per g|ml|min|h|kW|°C|°C/h|g/cm³)\)$")]
     private static partial Regex Heading();
+
+    // A small letter before a capital, as in "minLength", or no small letter at all.
+    [GeneratedRegex(@"\b[a-z]{2,}[A-Z][a-z]|^[^a-z]+$")]
+    private static partial Regex OfFormat();
 
     [GeneratedRegex(@"^[dMmyHhs :,-]+$")]
     private static partial Regex Format();

@@ -62,7 +62,10 @@ public sealed class WordsTests
     [InlineData("word", false)]
     [InlineData("yyyy-MM-dd HH:mm:ss", false)]
     [InlineData("Sprue diameter (mm)", false)]
-    public void IsSaid_TwoWordsOrMore_ButNoHeading(string text, bool expected) => SaidText.IsSaid(text).ShouldBe(expected);
+    [InlineData("pane xSplit ySplit topLeftCell state", false)]
+    [InlineData("SUM AVERAGE", false)]
+    [InlineData("CastBook fills it", true)]
+    public void IsSaid_TwoWordsOrMore_ButNoHeadingOrMarkup(string text, bool expected) => SaidText.IsSaid(text).ShouldBe(expected);
 
     [Theory]
     [InlineData(1, 0, "k.csv: 1 reading, 0 h 30")]
