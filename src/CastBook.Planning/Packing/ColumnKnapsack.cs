@@ -117,9 +117,14 @@ internal sealed class ColumnKnapsack
         }
     }
 
-    // The table is where the time goes; it must not run slowly first.
+    /// <summary>Takes so much of a length, or leaves it, at every length.</summary>
+    /// <param name="without">The best without it, by length.</param>
+    /// <param name="with">Takes the best with it; as long.</param>
+    /// <param name="length">The length it takes.</param>
+    /// <param name="value">What it is worth.</param>
+    /// <remarks>The table is where the time goes; it must not run slowly first.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int value)
+    public static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int value)
     {
         without[..length].CopyTo(with);
         ref var from = ref MemoryMarshal.GetReference(without);

@@ -1,4 +1,6 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace CastBook.Planning.Packing;
 
@@ -13,8 +15,15 @@ internal sealed class CoverSimplex
     // A look at all columns serves for some steps.
     private const int MostListed = 16;
 
+    // Numbers of a row that are worked out at once, and what a look at a column takes besides.
+    private const int Together = 2;
+    private const int WorkOfColumn = 4;
+
+    // Worths are carried on from step to step, and worked out anew so often.
+    private const int StepsOfPrices = 40;
+
     private readonly int rows;
-    private readonly List<(int[] Rows, double[] Counts, double Cost)> columns = [];
+    private readonly CoverColumns columns = new();
     private readonly double[][] inverse;
     private readonly double[] amounts;
     private readonly double[] basisCosts;
@@ -50,9 +59,9 @@ internal sealed class CoverSimplex
 
     /// <summary>Adds a column.</summary>
     /// <param name="at">The rows it gives to, or takes from.</param>
-    /// <param name="counts">How much, below 0 where it takes.</param>
+    /// <param name="amount">How much, below 0 where it takes.</param>
     /// <param name="cost">Its cost, about 1.</param>
-    public void Add(int[] at, double[] counts, double cost) => columns.Add((at, counts, cost));
+    public void Add(ReadOnlySpan<int> at, ReadOnlySpan<double> amount, double cost) => columns.Add(at, amount, cost);
 
     /// <summary>Looks at the columns added first before all others.</summary>
     /// <param name="count">How many.</param>
@@ -78,7 +87,11 @@ internal sealed class CoverSimplex
     {
         for (var pivots = 0; pivots < 20 * rows; pivots++)
         {
-            Price();
+            if (pivots % StepsOfPrices == 0)
+            {
+                Price();
+            }
+
             if (Entering() is not { } entering)
             {
                 break;
@@ -90,7 +103,9 @@ internal sealed class CoverSimplex
                 break;
             }
 
+            var saved = entering < 0 ? Duals[Surplus(entering)] : Reduced(entering);
             Pivot(leaving, entering);
+            Subtract(inverse[leaving], Duals, -saved);
         }
 
         Price();
@@ -120,14 +135,29 @@ internal sealed class CoverSimplex
                 continue;
             }
 
-            var row = inverse[i];
-            for (var j = 0; j < rows; j++)
-            {
-                Duals[j] += cost * row[j];
-            }
+            Subtract(inverse[i], Duals, -cost);
         }
 
-        Work += (long)rows * rows;
+        Work += (long)rows * rows / Together;
+    }
+
+    // Every place by itself, so that it is the same on every machine.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void Subtract(double[] what, double[] from, double times)
+    {
+        ref var take = ref MemoryMarshal.GetArrayDataReference(what);
+        ref var of = ref MemoryMarshal.GetArrayDataReference(from);
+        var by = new Vector<double>(times);
+        var j = 0;
+        for (; j <= from.Length - Vector<double>.Count; j += Vector<double>.Count)
+        {
+            (Vector.LoadUnsafe(ref of, (nuint)j) - (by * Vector.LoadUnsafe(ref take, (nuint)j))).StoreUnsafe(ref of, (nuint)j);
+        }
+
+        for (; j < from.Length; j++)
+        {
+            from[j] -= times * what[j];
+        }
     }
 
     private int? Entering() => Best(shortList) ?? (ListShort() ? shortList[0].Column : Surplus());
@@ -186,39 +216,24 @@ internal sealed class CoverSimplex
         return shortList.Count > 0;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Reduced(int column)
     {
-        var (at, counts, cost) = columns[column];
-        for (var i = 0; i < at.Length; i++)
-        {
-            cost -= counts[i] * Duals[at[i]];
-        }
-
-        Work += at.Length;
-        return cost;
+        Work += WorkOfColumn + columns.LengthOf(column);
+        return columns.Reduced(column, Duals);
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Direct(int entering)
     {
+        if (entering >= 0)
+        {
+            Work += (long)rows * columns.LengthOf(entering);
+            columns.Apply(entering, inverse, step);
+            return;
+        }
+
         for (var i = 0; i < rows; i++)
         {
-            var sum = 0.0;
-            if (entering < 0)
-            {
-                sum = -inverse[i][-2 - entering];
-            }
-            else
-            {
-                var (at, counts, _) = columns[entering];
-                for (var k = 0; k < at.Length; k++)
-                {
-                    sum += inverse[i][at[k]] * counts[k];
-                }
-            }
-
-            step[i] = sum;
+            step[i] = -inverse[i][Surplus(entering)];
         }
     }
 
@@ -262,17 +277,12 @@ internal sealed class CoverSimplex
                 continue;
             }
 
-            var row = inverse[i];
-            for (var j = 0; j < rows; j++)
-            {
-                row[j] -= factor * pivot[j];
-            }
-
+            Subtract(pivot, inverse[i], factor);
             amounts[i] -= factor * amounts[leaving];
         }
 
-        Work += (long)rows * rows;
+        Work += (long)rows * rows / Together;
         basis[leaving] = entering;
-        basisCosts[leaving] = entering < 0 ? 0 : columns[entering].Cost;
+        basisCosts[leaving] = entering < 0 ? 0 : columns.CostOf(entering);
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Pieces that are left and trees with room: whether the pieces are worth more than the room, and how to go on.</summary>
@@ -10,7 +12,7 @@ namespace CastBook.Planning.Packing;
 /// <param name="left">How many of each piece are left.</param>
 /// <param name="trees">The trees.</param>
 /// <param name="likely">Sectors that are likely to be chosen.</param>
-internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees, IReadOnlyList<PooledSector> likely)
+internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees, PooledSector[] likely)
 {
     /// <summary>What the trees are worth together, about, where all room is needed.</summary>
     public const int Unit = 1 << 20;
@@ -29,6 +31,9 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees, IRea
     private const int MostWays = 4000;
     private const int FewerWays = 16;
     private const long MostWorkOfFinder = 20_000_000;
+
+    // What it takes to look at a known sector.
+    private const long WorkOfOffer = 40;
 
     // To count the ways of a piece, beside a look at prices.
     private const int MostCounted = 400;
@@ -52,7 +57,7 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees, IRea
     public FitCut? Cut { get; private set; }
 
     /// <summary>The sectors that were chosen last.</summary>
-    public IReadOnlyList<PooledSector> Chosen { get; private set; } = [];
+    public PooledSector[] Chosen { get; private set; } = [];
 
     /// <summary>Whether the pieces are sure not to fit.</summary>
     public bool IsRefuted()
@@ -173,12 +178,13 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees, IRea
         master.Add([.. Enumerable.Range(left.Length, 2 * types.Length)], [.. angles, .. metals], 1);
         Offer(master, likely);
         master.LookFirst(1 + offered.Count);
-        Offer(master, pool.Sectors);
+        Offer(master, CollectionsMarshal.AsSpan(pool.Sectors));
         return master;
     }
 
-    private void Offer(CoverSimplex master, IReadOnlyList<PooledSector> sectors)
+    private void Offer(CoverSimplex master, ReadOnlySpan<PooledSector> sectors)
     {
+        pool.Work += sectors.Length * WorkOfOffer;
         foreach (var sector in sectors)
         {
             if (sector.Width <= widest[sector.Type] && IsLeft(sector.Content))

@@ -75,7 +75,7 @@ internal sealed class FlaskFit
     }
 
     // All pieces that are left; nothing where not every way was looked at.
-    private bool? Hang(int[] left, FitTree[] now, IReadOnlyList<PooledSector> likely, int turns)
+    private bool? Hang(int[] left, FitTree[] now, PooledSector[] likely, int turns)
     {
         if (Array.TrueForAll(left, l => l == 0))
         {
@@ -117,7 +117,7 @@ internal sealed class FlaskFit
     }
 
     // How to go on; nothing where the rest does not fit.
-    private FitPoint? Look(int[] left, FitTree[] now, IReadOnlyList<PooledSector> likely, int turns)
+    private FitPoint? Look(int[] left, FitTree[] now, PooledSector[] likely, int turns)
     {
         var node = new FitNode(pool, left, now, likely);
         if (node.IsRefuted())

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Finds all sectors of a width that hold a piece and are worth enough, at the prices that were asked last.</summary>
@@ -9,14 +11,26 @@ namespace CastBook.Planning.Packing;
 /// <param name="work">How many steps to spend.</param>
 internal sealed class SectorFinder(SectorType type, int width, int piece, bool[][]? isHarder, int most, long work)
 {
-    // What one look takes, in steps of the tables.
-    private const int WorkOfLook = 16;
+    // What takes time, in steps of the tables: a look, a sector, a piece that it could hold besides.
+    private const int WorkOfLook = 24;
     private const int WorkOfSector = 400;
+    private const int WorkOfPiece = 12;
 
     private readonly int[] among = type.Among(width);
-    private readonly int[] table = type.TableOf(width);
-    private readonly int[] taken = new int[type.Members.Length];
+    private readonly SectorTable table = type.TableOf(width);
+    private readonly PackShape[] shapes = type.Shapes;
+    private readonly int[] copies = type.Copies;
+    private readonly long[] metals = type.Metals;
+    private readonly int[] net = type.Net;
+    private readonly int[] members = type.Members;
+    private readonly int rod = type.Rod;
+
+    // By place among the pieces; and the places that hold something, from the top down.
+    private readonly int[] taken = new int[type.Among(width).Length];
+    private readonly int[] held = new int[type.Among(width).Length];
+    private readonly int placeOfPiece = Array.IndexOf(type.Among(width), piece);
     private readonly List<(PackCount[] Sector, long Worth)> found = [];
+    private int heldCount;
     private long least;
 
     /// <summary>Steps so far.</summary>
@@ -31,16 +45,23 @@ internal sealed class SectorFinder(SectorType type, int width, int piece, bool[]
     public IReadOnlyList<(PackCount[] Sector, long Worth)> Find(long atLeast, long metal)
     {
         least = atLeast;
-        Look(among.Length, type.Rod, metal, 0);
+        if (placeOfPiece >= 0 && IsEnough(among.Length, rod, 0))
+        {
+            Look(among.Length, rod, metal, 0);
+        }
+
         return found;
     }
 
+    private bool IsEnough(int place, int height, long worth) => worth + table.At(place, height) >= least;
+
     // Piece by piece from the top down.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Look(int place, int height, long metal, long worth)
     {
         Work += WorkOfLook;
         IsCutShort |= Work > work;
-        if (IsCutShort || worth + table[(place * (type.Rod + 1)) + height] < least)
+        if (IsCutShort)
         {
             return;
         }
@@ -51,26 +72,35 @@ internal sealed class SectorFinder(SectorType type, int width, int piece, bool[]
             return;
         }
 
-        var member = among[place - 1];
-        ref readonly var shape = ref type.Shapes[member];
-        height = Math.Min(height, Math.Max(0, type.Rod - shape.Tail));
-        var count = Math.Min(type.Copies[member], height / shape.Pitch);
-        count = type.Metals[member] > 0 ? (int)Math.Min(count, metal / type.Metals[member]) : count;
-        for (var c = count; c >= (member == piece ? 1 : 0); c--)
+        place--;
+        var member = among[place];
+        ref readonly var shape = ref shapes[member];
+        height = Math.Min(height, Math.Max(0, rod - shape.Tail));
+        var (weight, value, fewest) = (metals[member], net[member], place == placeOfPiece ? 1 : 0);
+        var count = Math.Min(copies[member], height / shape.Pitch);
+        count = weight > 0 ? (int)Math.Min(count, metal / weight) : count;
+        for (var c = count; c >= fewest; c--)
         {
-            taken[member] = c;
-            Look(place - 1, height - (c * shape.Pitch), metal - (c * type.Metals[member]), worth + ((long)c * type.Net[member]));
+            var (lower, more) = (height - (c * shape.Pitch), worth + ((long)c * value));
+            if (IsEnough(place, lower, more))
+            {
+                taken[place] = c;
+                held[heldCount] = place;
+                heldCount += c > 0 ? 1 : 0;
+                Look(place, lower, metal - (c * weight), more);
+                heldCount -= c > 0 ? 1 : 0;
+            }
         }
 
-        taken[member] = 0;
+        taken[place] = 0;
     }
 
     private void Keep(long worth)
     {
         var isWide = false;
-        foreach (var member in among)
+        for (var i = 0; i < heldCount; i++)
         {
-            isWide |= taken[member] > 0 && type.Shapes[member].Theta == type.Widths[width];
+            isWide |= shapes[among[held[i]]].Theta == type.Widths[width];
         }
 
         if (!isWide || !IsBest())
@@ -80,7 +110,13 @@ internal sealed class SectorFinder(SectorType type, int width, int piece, bool[]
 
         Work += WorkOfSector;
         IsCutShort = found.Count >= most;
-        found.Add(([.. among.Where(m => taken[m] > 0).Select(m => new PackCount(type.Members[m], taken[m]))], worth));
+        var sector = new PackCount[heldCount];
+        for (var i = 0; i < heldCount; i++)
+        {
+            sector[^(i + 1)] = new PackCount(members[among[held[i]]], taken[held[i]]);
+        }
+
+        found.Add((sector, worth));
     }
 
     // Where another piece finds room as well, or a harder one in place of an easier, nothing is lost by hanging that.
@@ -91,9 +127,9 @@ internal sealed class SectorFinder(SectorType type, int width, int piece, bool[]
             return true;
         }
 
-        foreach (var more in among)
+        for (var more = 0; more < among.Length; more++)
         {
-            if (taken[more] < type.Copies[more] && (Fits(more, -1) || TakesThePlaceOfAny(more)))
+            if (taken[more] < copies[among[more]] && (Fits(more, -1) || TakesThePlaceOfAny(more)))
             {
                 return false;
             }
@@ -104,9 +140,11 @@ internal sealed class SectorFinder(SectorType type, int width, int piece, bool[]
 
     private bool TakesThePlaceOfAny(int more)
     {
-        foreach (var less in among)
+        var harder = isHarder![members[among[more]]];
+        for (var i = 0; i < heldCount; i++)
         {
-            if (taken[less] > (less == piece ? 1 : 0) && isHarder![type.Members[more]][type.Members[less]] && Fits(more, less))
+            var less = held[i];
+            if (taken[less] > (less == placeOfPiece ? 1 : 0) && harder[members[among[less]]] && Fits(more, less))
             {
                 return true;
             }
@@ -115,17 +153,30 @@ internal sealed class SectorFinder(SectorType type, int width, int piece, bool[]
         return false;
     }
 
+    // One more of one piece, which may hang already, and one less of another.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Fits(int more, int less)
     {
-        Work += among.Length * 2;
-        var height = type.Rod;
-        for (var place = among.Length - 1; place >= 0 && height >= 0; place--)
+        Work += WorkOfPiece;
+        var (height, isToCome) = (rod, taken[more] == 0);
+        for (var i = 0; i < heldCount && height >= 0; i++)
         {
-            var member = among[place];
-            var count = taken[member] + (member == more ? 1 : 0) - (member == less ? 1 : 0);
-            height = count > 0 ? Math.Min(height, type.Rod - type.Shapes[member].Tail) - (count * type.Shapes[member].Pitch) : height;
+            var place = held[i];
+            if (isToCome && place < more)
+            {
+                height = Under(height, more, 1);
+                isToCome = false;
+            }
+
+            height = Under(height, place, taken[place] + (place == more ? 1 : 0) - (place == less ? 1 : 0));
         }
 
-        return height >= 0;
+        return (isToCome ? Under(height, more, 1) : height) >= 0;
+    }
+
+    private int Under(int height, int place, int count)
+    {
+        ref readonly var shape = ref shapes[among[place]];
+        return count > 0 ? Math.Min(height, rod - shape.Tail) - (count * shape.Pitch) : height;
     }
 }

@@ -6,6 +6,9 @@ internal sealed class SectorType
     /// <summary>The bits that parts of a price of metal take.</summary>
     public const int MetalBits = 20;
 
+    // What a row of a table takes besides, in its steps.
+    private const long WorkOfRow = 40;
+
     private readonly int rod;
     private readonly int[] members;
     private readonly PackShape[] shapes;
@@ -15,8 +18,8 @@ internal sealed class SectorType
     private readonly long[] turn = new long[PackShape.Turn + 1];
     private readonly List<int> widths = [];
     private readonly List<int[]> among = [];
-    private readonly List<int[]> tables = [];
-    private readonly Stack<int[]> spare = new();
+    private readonly List<SectorTable> tables = [];
+    private readonly Stack<SectorTable> spare = new();
 
     /// <summary>Prepares for a size and setting.</summary>
     /// <param name="problem">The problem; every piece that fits the size has a sector.</param>
@@ -62,9 +65,9 @@ internal sealed class SectorType
     /// <param name="width">The width's place.</param>
     public int[] Among(int width) => among[width];
 
-    /// <summary>The table of the best sectors of a width: by how many of <see cref="Among"/> may still come, then by height.</summary>
+    /// <summary>The table of the best sectors of a width, in which <see cref="Among"/> were offered.</summary>
     /// <param name="width">The width's place.</param>
-    public int[] TableOf(int width) => tables[width];
+    public SectorTable TableOf(int width) => tables[width];
 
     /// <summary>Works out the best sector of each width.</summary>
     /// <param name="left">How many of each piece there are.</param>
@@ -100,21 +103,21 @@ internal sealed class SectorType
 
     /// <summary>What the best sector of a width is worth, less its metal.</summary>
     /// <param name="width">The width's place.</param>
-    public int Best(int width) => tables[width][(among[width].Length * (rod + 1)) + rod];
+    public int Best(int width) => tables[width].Best;
 
     /// <summary>The best sector of a width.</summary>
     /// <param name="width">The width's place.</param>
     public PackCount[] Sector(int width)
     {
         var sector = new List<PackCount>();
-        var (of, table, stride, height) = (among[width], tables[width], rod + 1, rod);
+        var (of, table, height) = (among[width], tables[width], rod);
         for (var j = of.Length; j > 0; j--)
         {
             ref readonly var shape = ref shapes[of[j - 1]];
-            var wanted = table[(j * stride) + height];
+            var wanted = table.At(j, height);
             height = Math.Min(height, Math.Max(0, rod - shape.Tail));
             var count = 0;
-            while (wanted != table[((j - 1) * stride) + Math.Max(0, height - (count * shape.Pitch))] + (count * net[of[j - 1]]))
+            while (wanted != table.At(j - 1, Math.Max(0, height - (count * shape.Pitch))) + (count * net[of[j - 1]]))
             {
                 count++;
             }
@@ -139,43 +142,30 @@ internal sealed class SectorType
 
     private void FillTurn(int most)
     {
+        int[] best = [.. tables.Select(t => t.Best)];
         for (var angle = 1; angle <= most; angle++)
         {
-            turn[angle] = turn[angle - 1];
-            for (var w = 0; w < widths.Count && widths[w] <= angle; w++)
+            var worth = turn[angle - 1];
+            for (var w = 0; w < best.Length && widths[w] <= angle; w++)
             {
-                turn[angle] = Math.Max(turn[angle], turn[angle - widths[w]] + Best(w));
+                worth = Math.Max(worth, turn[angle - widths[w]] + best[w]);
             }
+
+            turn[angle] = worth;
         }
 
-        Work += most * widths.Count;
+        Work += 2 * most * widths.Count;
     }
 
-    private int[] Table(int[] of)
+    private SectorTable Table(int[] of)
     {
-        var stride = rod + 1;
-        var table = spare.Count > 0 ? spare.Pop() : [];
-        table = table.Length >= (of.Length + 1) * stride ? table : new int[(members.Length + 1) * stride];
-        Array.Clear(table, 0, stride);
-        for (var j = 0; j < of.Length; j++)
+        var table = spare.Count > 0 ? spare.Pop() : new SectorTable(members.Length, rod);
+        table.Clear(of.Length);
+        foreach (var m in of)
         {
-            var (shape, worth, last) = (shapes[of[j]], net[of[j]], rod - shapes[of[j]].Tail);
-            var without = table.AsSpan(j * stride, stride);
-            var with = table.AsSpan((j + 1) * stride, stride);
-            without.CopyTo(with);
-            Work += last >> 4;
-            if (worth <= 0 || shape.Pitch > last)
-            {
-                continue;
-            }
-
-            for (var count = 1; count <= copies[of[j]] && count * shape.Pitch <= last; count++)
-            {
-                TreeSearch.Offer(without[..(last + 1)], with[..(last + 1)], count * shape.Pitch, count * worth);
-                Work += last >> 2;
-            }
-
-            with[(last + 1)..].Fill(Math.Max(with[last], with[^1]));
+            var last = rod - shapes[m].Tail;
+            var passes = table.Add(net[m], copies[m], shapes[m].Pitch, last);
+            Work += passes > 0 ? WorkOfRow + (passes * (last >> 2)) : 1;
         }
 
         return table;

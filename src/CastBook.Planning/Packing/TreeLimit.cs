@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace CastBook.Planning.Packing;
 
@@ -15,6 +16,8 @@ internal sealed partial class TreeLimit
     private readonly PackProblem problem;
     private readonly int size;
     private readonly int[] members;
+    private readonly PackShape[] shapes;
+    private readonly int[] quantities;
     private readonly long[] copyPrices;
     private readonly long[] net;
     private readonly int[] used;
@@ -36,6 +39,7 @@ internal sealed partial class TreeLimit
     public TreeLimit(PackProblem problem, int size, int[] members)
     {
         (this.problem, this.size, this.members) = (problem, size, members);
+        (shapes, quantities) = ([.. members.Select(m => problem.Shapes[size][m])], [.. members.Select(m => problem.Items[m].Quantity)]);
         (copyPrices, net, used) = (new long[members.Length], new long[members.Length], new int[members.Length]);
         (pieces, indices, counts) = (new ColumnPiece[members.Length], new int[members.Length], new int[members.Length]);
         search = Array.TrueForAll(members, m => problem.Items[m].Shapes[size].HasSector) ? new TreeSearch(problem, size) : null;
@@ -110,7 +114,7 @@ internal sealed partial class TreeLimit
         var widths = new List<int>();
         for (var i = 0; i < members.Length; i++)
         {
-            var theta = problem.Items[members[i]].Shapes[size].Theta;
+            var theta = shapes[i].Theta;
             if (net[i] > 0 && theta > 0 && !widths.Contains(theta))
             {
                 widths.Add(theta);
@@ -132,10 +136,10 @@ internal sealed partial class TreeLimit
         var found = 0;
         for (var i = 0; i < members.Length; i++)
         {
-            var shape = problem.Items[members[i]].Shapes[size];
+            var shape = shapes[i];
             if (net[i] > 0 && shape.HasSector && shape.Theta <= widest)
             {
-                pieces[found] = new ColumnPiece(shape.Pitch, shape.Tail, net[i], problem.Items[members[i]].Quantity);
+                pieces[found] = new ColumnPiece(shape.Pitch, shape.Tail, net[i], quantities[i]);
                 indices[found++] = i;
             }
         }
@@ -157,17 +161,17 @@ internal sealed partial class TreeLimit
     private void FillTurn()
     {
         angleBest[0] = 0;
+        var sectors = CollectionsMarshal.AsSpan(columns);
         for (var angle = 1; angle <= PackShape.Turn; angle++)
         {
-            (angleBest[angle], angleColumn[angle]) = (angleBest[angle - 1], -1);
-            for (var c = 0; c < columns.Count; c++)
+            var (most, column) = (angleBest[angle - 1], -1);
+            for (var c = 0; c < sectors.Length && sectors[c].Width <= angle; c++)
             {
-                var (width, value, _) = columns[c];
-                if (width <= angle && angleBest[angle - width] + value > angleBest[angle])
-                {
-                    (angleBest[angle], angleColumn[angle]) = (angleBest[angle - width] + value, c);
-                }
+                var worth = angleBest[angle - sectors[c].Width] + sectors[c].Value;
+                (most, column) = worth > most ? (worth, c) : (most, column);
             }
+
+            (angleBest[angle], angleColumn[angle]) = (most, column);
         }
 
         Work += (long)PackShape.Turn * columns.Count;
@@ -179,7 +183,7 @@ internal sealed partial class TreeLimit
         var shares = new List<int>();
         for (var i = 0; i < members.Length; i++)
         {
-            if (net[i] > 0 && problem.Items[members[i]].Shapes[size].Share > 0)
+            if (net[i] > 0 && shapes[i].Share > 0)
             {
                 shares.Add(i);
             }
@@ -209,14 +213,14 @@ internal sealed partial class TreeLimit
         return most;
     }
 
-    private long Share(int member) => problem.Items[members[member]].Shapes[size].Share;
+    private long Share(int member) => shapes[member].Share;
 
     private double ByShare(List<int> shares, int angle, bool take)
     {
         var (room, worth) = (angle * (double)PackShape.Whole / PackShape.Turn, 0.0);
         foreach (var i in shares)
         {
-            var count = Math.Min(problem.Items[members[i]].Quantity, room / Share(i));
+            var count = Math.Min(quantities[i], room / Share(i));
             worth += count * net[i];
             room -= count * Share(i);
             used[i] = take ? (int)count : used[i];
@@ -250,7 +254,7 @@ internal sealed partial class TreeLimit
     // Where widths were looked at together, only the narrowest is sure to fit.
     private bool IsNarrow(int member)
     {
-        var theta = problem.Items[members[member]].Shapes[size].Theta;
+        var theta = shapes[member].Theta;
         return theta == 0 || columns.Exists(c => c.Width == theta);
     }
 
@@ -277,7 +281,7 @@ internal sealed partial class TreeLimit
         var stride = pace * gap / norm;
         for (var i = 0; i < members.Length; i++)
         {
-            copyPrices[i] = Math.Max(0, copyPrices[i] + (long)(stride * (used[i] - problem.Items[members[i]].Quantity)));
+            copyPrices[i] = Math.Max(0, copyPrices[i] + (long)(stride * (used[i] - quantities[i])));
         }
 
         metalPrice = Math.Max(0, metalPrice + (long)(stride * short_ * 3 * (1 << MetalBits) / Math.Max(1, problem.Sizes[size].Metal)));

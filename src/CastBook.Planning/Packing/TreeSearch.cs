@@ -1,6 +1,4 @@
-using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 
 namespace CastBook.Planning.Packing;
 
@@ -11,8 +9,12 @@ namespace CastBook.Planning.Packing;
 /// </remarks>
 internal sealed class TreeSearch(PackProblem problem, int size)
 {
-    // What one look takes, in steps of the tables.
-    private const long WorkOfOne = 12;
+    // What takes time, in steps of the tables: a look, a row of a table, and turning a tree further.
+    private const long WorkOfOne = 24;
+    private const long WorkOfRow = 40;
+    private const long WorkOfTurn = 400;
+
+    private static readonly long[] Nothing = new long[PackShape.Turn + 1];
 
     private readonly int rod = problem.Sizes[size].Rod;
     private readonly List<int[]> path = [];
@@ -23,12 +25,17 @@ internal sealed class TreeSearch(PackProblem problem, int size)
     private int[] left = [];
     private int[] widths = [];
     private int[][] members = [];
-    private int[][] tables = [];
+
+    // For each width the first of its members that are as wide.
+    private int[] lowestWide = [];
+    private SectorTable[] tables = [];
     private PackShape[] shapes = [];
     private int[] coarse = [];
 
-    // Tables that are not in use: they are large, and new ones are wanted at every turn.
-    private readonly Stack<int[]> spare = new();
+    // What is not in use: tables are large, and all of these are wanted at every turn.
+    private readonly Stack<SectorTable> spare = new();
+    private readonly Stack<long[]> spareTurns = new();
+    private readonly Stack<int[]> sparePaths = new();
     private int shift;
     private long[][] turns = [];
     private long metal;
@@ -57,10 +64,11 @@ internal sealed class TreeSearch(PackProblem problem, int size)
         shapes = [.. items.Select(i => problem.Shapes[size][i])];
         path.Clear();
         pathWidths.Clear();
+        sparePaths.Clear();
         Coarsen();
         Tabulate();
         Hang(0, PackShape.Turn, 0, 0);
-        Array.ForEach(tables, spare.Push);
+        Return(0, tables, [], turns);
         best = tree;
         return Work < end ? most : null;
     }
@@ -70,8 +78,9 @@ internal sealed class TreeSearch(PackProblem problem, int size)
     {
         widths = [.. Enumerable.Range(0, items.Length).Select(i => shapes[i].Theta).Distinct().OrderDescending()];
         members = [.. widths.Select(w => Enumerable.Range(0, items.Length).Where(i => shapes[i].Theta <= w).ToArray())];
+        lowestWide = [.. widths.Select((w, k) => Array.FindIndex(members[k], m => shapes[m].Theta == w))];
         tables = [.. members.Select(Table)];
-        turns = Turns(0);
+        turns = Turns(0, PackShape.Turn);
     }
 
     // So that all pieces together stay within the whole numbers of a table.
@@ -86,78 +95,65 @@ internal sealed class TreeSearch(PackProblem problem, int size)
         coarse = [.. net.Select(n => n <= 0 ? 0 : (int)((n + (1L << shift) - 1) >> shift))];
     }
 
-    private long[][] Turns(int from)
+    // Up to an angle: what sectors of each width and narrower are worth together.
+    private long[][] Turns(int from, int angle)
     {
         var best = new long[widths.Length + 1][];
-        best[^1] = new long[PackShape.Turn + 1];
+        best[^1] = Nothing;
         for (var k = widths.Length - 1; k >= from; k--)
         {
-            best[k] = (long[])best[k + 1].Clone();
-            for (var angle = widths[k]; angle <= PackShape.Turn; angle++)
+            var (width, worth, narrower) = (widths[k], Best(k), best[k + 1]);
+            if (width > angle || worth <= 0)
             {
-                best[k][angle] = Math.Max(best[k][angle], best[k][angle - widths[k]] + Best(k));
+                best[k] = narrower;
+                continue;
             }
+
+            var turn = best[k] = spareTurns.Count > 0 ? spareTurns.Pop() : new long[PackShape.Turn + 1];
+            narrower.AsSpan(0, angle + 1).CopyTo(turn);
+            for (var a = width; a <= angle; a++)
+            {
+                turn[a] = Math.Max(turn[a], turn[a - width] + worth);
+            }
+
+            Work += 2 * (angle - width);
         }
 
         return best;
     }
 
-    // By pieces that may still come, then by height; values are rounded up to what the table counts in.
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private int[] Table(int[] among)
+    // Values are rounded up to what the table counts in.
+    private SectorTable Table(int[] among)
     {
-        var stride = rod + 1;
-        var table = spare.Count > 0 ? spare.Pop() : [];
-        table = table.Length >= (among.Length + 1) * stride ? table : new int[(items.Length + 1) * stride];
-        Array.Clear(table, 0, stride);
+        var table = spare.Count > 0 ? spare.Pop() : new SectorTable(items.Length, rod);
+        table.Clear(items.Length);
         for (var j = 0; j < among.Length; j++)
         {
-            var (shape, worth, last) = (shapes[among[j]], coarse[among[j]], rod - shapes[among[j]].Tail);
-            var without = table.AsSpan(j * stride, stride);
-            var with = table.AsSpan((j + 1) * stride, stride);
-            without.CopyTo(with);
-            if (worth <= 0 || left[among[j]] <= 0 || shape.Pitch > last)
-            {
-                continue;
-            }
-
-            for (var count = 1; count <= left[among[j]] && count * shape.Pitch <= last; count++)
-            {
-                Offer(without[..(last + 1)], with[..(last + 1)], count * shape.Pitch, count * worth);
-                Work += last >> 2;
-            }
-
-            with[(last + 1)..].Fill(Math.Max(with[last], with[^1]));
+            ref readonly var shape = ref shapes[among[j]];
+            var passes = table.Add(coarse[among[j]], left[among[j]], shape.Pitch, rod - shape.Tail);
+            Work += passes > 0 ? WorkOfRow + (passes * ((rod - shape.Tail) >> 2)) : 1;
         }
 
         return table;
     }
 
-    /// <summary>Takes so much of a length, or leaves it: what it is worth together with the best of the rest, at every length.</summary>
-    /// <param name="without">The best without it, by length.</param>
-    /// <param name="with">The best so far with it; as long.</param>
-    /// <param name="length">The length it takes.</param>
-    /// <param name="worth">What it is worth.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Offer(ReadOnlySpan<int> without, Span<int> with, int length, int worth)
+    private void Return(int from, SectorTable[] used, SectorTable[] kept, long[][] usedTurns)
     {
-        ref var from = ref MemoryMarshal.GetReference(without);
-        ref var to = ref MemoryMarshal.GetReference(with);
-        var (h, end) = (length, with.Length);
-        var more = new Vector<int>(worth);
-        for (; h <= end - Vector<int>.Count; h += Vector<int>.Count)
+        for (var i = from; i < used.Length; i++)
         {
-            var taken = Vector.LoadUnsafe(ref from, (nuint)(h - length)) + more;
-            Vector.Max(Vector.LoadUnsafe(ref to, (nuint)h), taken).StoreUnsafe(ref to, (nuint)h);
-        }
+            if (kept.Length == 0 || used[i] != kept[i])
+            {
+                spare.Push(used[i]);
+            }
 
-        for (; h < end; h++)
-        {
-            with[h] = Math.Max(with[h], without[h - length] + worth);
+            if (usedTurns[i] != usedTurns[i + 1])
+            {
+                spareTurns.Push(usedTurns[i]);
+            }
         }
     }
 
-    private long Best(int k) => (long)tables[k][(members[k].Length * (rod + 1)) + rod] << shift;
+    private long Best(int k) => (long)tables[k].Best << shift;
 
     // The next sector is of this width or narrower.
     private void Hang(int from, int angle, long hung, long worth)
@@ -167,9 +163,10 @@ internal sealed class TreeSearch(PackProblem problem, int size)
             if (widths[k] <= angle && hung + Best(k) + turns[k][angle - widths[k]] + atPrices > most)
             {
                 var before = pathWidths.Count > 0 && pathWidths[^1] == k ? path[^1] : null;
-                path.Add(new int[items.Length]);
+                path.Add(sparePaths.Count > 0 ? sparePaths.Pop() : new int[items.Length]);
                 pathWidths.Add(k);
                 Fill(k, members[k].Length, rod, angle, hung, worth, before, isWide: false);
+                sparePaths.Push(path[^1]);
                 path.RemoveAt(path.Count - 1);
                 pathWidths.RemoveAt(pathWidths.Count - 1);
             }
@@ -192,22 +189,16 @@ internal sealed class TreeSearch(PackProblem problem, int size)
         }
 
         var (formerTables, formerTurns) = (tables, turns);
-        tables = new int[widths.Length][];
+        Work += WorkOfTurn;
+        tables = new SectorTable[widths.Length];
         for (var i = k; i < widths.Length; i++)
         {
             tables[i] = widths[i] <= angle ? Table(members[i]) : formerTables[i];
         }
 
-        turns = Turns(k);
+        turns = Turns(k, angle);
         Hang(k, angle, hung, worth);
-        for (var i = k; i < widths.Length; i++)
-        {
-            if (tables[i] != formerTables[i])
-            {
-                spare.Push(tables[i]);
-            }
-        }
-
+        Return(k, tables, formerTables, turns);
         (tables, turns) = (formerTables, formerTurns);
     }
 
@@ -215,41 +206,44 @@ internal sealed class TreeSearch(PackProblem problem, int size)
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Fill(int k, int j, int height, int angle, long hung, long worth, int[]? before, bool isWide)
     {
-        Work += WorkOfOne;
-        if (Work >= end || hung + ((long)tables[k][(j * (rod + 1)) + height] << shift) + turns[k][angle - widths[k]] + atPrices <= most)
+        var (table, among, sector) = (tables[k], members[k], path[^1]);
+        var rest = turns[k][angle - widths[k]] + atPrices;
+        for (; ; j--)
         {
-            return;
-        }
+            Work += WorkOfOne;
+            if (Work >= end || hung + ((long)table.At(j, height) << shift) + rest <= most || (!isWide && j <= lowestWide[k]))
+            {
+                return;
+            }
 
-        if (j == 0)
-        {
-            if (isWide)
+            if (j == 0)
             {
                 Take(worth);
                 Next(k, angle - widths[k], hung, worth);
+                return;
             }
 
-            return;
-        }
+            var member = among[j - 1];
+            ref readonly var shape = ref shapes[member];
+            height = Math.Min(height, Math.Max(0, rod - shape.Tail));
+            var (weight, isWidest) = (problem.Metals[items[member]], shape.Theta == widths[k]);
+            var count = Math.Min(left[member], height / shape.Pitch);
+            count = before is null ? count : Math.Min(count, before[member]);
+            count = weight > 0 ? (int)Math.Min(count, metal / weight) : count;
+            for (var c = count; c > 0; c--)
+            {
+                left[member] -= c;
+                metal -= c * weight;
+                sector[member] = c;
+                Fill(
+                    k, j - 1, height - (c * shape.Pitch), angle, hung + (c * net[member]), worth + (c * values[member]),
+                    before is not null && before[member] == c ? before : null, isWide || isWidest);
+                left[member] += c;
+                metal += c * weight;
+                sector[member] = 0;
+            }
 
-        var member = members[k][j - 1];
-        ref readonly var shape = ref shapes[member];
-        height = Math.Min(height, Math.Max(0, rod - shape.Tail));
-        var (weight, isWidest) = (problem.Metals[items[member]], shape.Theta == widths[k]);
-        var count = Math.Min(left[member], height / shape.Pitch);
-        count = before is null ? count : Math.Min(count, before[member]);
-        count = weight > 0 ? (int)Math.Min(count, metal / weight) : count;
-        for (var c = count; c >= 0; c--)
-        {
-            left[member] -= c;
-            metal -= c * weight;
-            path[^1][member] = c;
-            Fill(
-                k, j - 1, height - (c * shape.Pitch), angle, hung + (c * net[member]), worth + (c * values[member]),
-                before is not null && before[member] == c ? before : null, isWide || (isWidest && c > 0));
-            left[member] += c;
-            metal += c * weight;
-            path[^1][member] = 0;
+            before = before is not null && before[member] == 0 ? before : null;
         }
     }
 
