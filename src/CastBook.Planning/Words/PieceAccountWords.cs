@@ -64,6 +64,17 @@ internal static class PieceAccountWords
     public static string FlaskRule =>
         "one alloy and one range of flask temperature to a flask, stones apart; trees under way and wishes first, then the fewest flasks and the least powder that the search found";
 
+    // Both answers, where leaving every piece and planning afresh differ.
+    public static string WithKeep => "with \"keep\"";
+
+    public static string NothingMoves => "nothing moves";
+
+    public static string EveryPieceStays => "every piece stays in the flask it was planned for";
+
+    public static string WithBest => "with \"best\"";
+
+    public static string PlannedAfresh => "planned afresh, with as few moves as the search found";
+
     public static string WhatFits => "what fits on the tree with the shop's clearances, its crucible and its cup";
 
     public static string Alloy => "alloy";
