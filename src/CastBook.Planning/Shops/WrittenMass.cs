@@ -73,14 +73,14 @@ public sealed record WrittenMass(string Name, Mass One, int Decimals, Mass Usual
 
     /// <summary>A mass in this unit, to the nearest that is written.</summary>
     /// <param name="mass">The mass; nothing gives nothing.</param>
-    public double? In(Mass? mass) => mass is { } some ? Math.Round(some / One, Decimals, MidpointRounding.AwayFromZero) : null;
+    public double? In(Mass? mass) => mass is { } some ? Math.Round(Times(some), Decimals, MidpointRounding.AwayFromZero) : null;
 
     /// <summary>A mass in this unit, upwards.</summary>
     /// <param name="mass">The mass.</param>
     public double UpIn(Mass mass)
     {
         var parts = Math.Pow(10, Decimals);
-        return Math.Ceiling((mass / One * parts) - Dust) / parts;
+        return Math.Ceiling((Times(mass) * parts) - Dust) / parts;
     }
 
     /// <summary>A mass for a reader, with the unit.</summary>
@@ -91,15 +91,18 @@ public sealed record WrittenMass(string Name, Mass One, int Decimals, Mass Usual
     /// <param name="mass">The mass.</param>
     public string Number(Mass mass)
     {
-        var number = mass / One;
+        var number = Times(mass);
         return number.ToString(Small is null || Math.Abs(number) >= SmallBelow ? Large : Small, CultureInfo.InvariantCulture);
     }
 
     /// <summary>A mass for a reader with as many digits as are kept, with the unit: for metals that are mixed.</summary>
     /// <param name="mass">The mass.</param>
-    public string SayFinely(Mass mass) => $"{(mass / One).ToString(Fine, CultureInfo.InvariantCulture)} {Name}";
+    public string SayFinely(Mass mass) => $"{Times(mass).ToString(Fine, CultureInfo.InvariantCulture)} {Name}";
 
     /// <summary>A mass that somebody chose, such as a step: with the digits it has.</summary>
     /// <param name="mass">The mass.</param>
-    public string SayExactly(Mass mass) => $"{(mass / One).ToString("#,0.######", CultureInfo.InvariantCulture)} {Name}";
+    public string SayExactly(Mass mass) => $"{Times(mass).ToString("#,0.######", CultureInfo.InvariantCulture)} {Name}";
+
+    // In grams, in which both stand: dividing the quantities would bring both to kilograms first.
+    private double Times(Mass mass) => mass.Grams / One.Grams;
 }

@@ -16,11 +16,16 @@ internal sealed class UnreadColumns
 
     private const int MostDaysNamed = 4;
 
+    private const int MostRemarksKnown = 1000;
+
     private readonly SheetGrid grid;
     private readonly CellValues values;
     private readonly List<(int Column, string Heading)> columns;
     private readonly (int Column, string Heading)? remarks;
     private readonly int counted;
+
+    // A list says the same of many rows.
+    private readonly Dictionary<string, (RemarkTopics Topics, int Pieces)> known = new(StringComparer.Ordinal);
 
     private UnreadColumns(SheetGrid grid, CellValues values, List<(int Column, string Heading)> columns)
     {
@@ -66,9 +71,23 @@ internal sealed class UnreadColumns
             return null;
         }
 
-        var (topics, pieces) = RemarkWords.In(text);
+        var (topics, pieces) = SpokenOf(text);
         topics &= ~((saysStones ? RemarkTopics.Stones : RemarkTopics.None) | (saysDone ? RemarkTopics.Done : RemarkTopics.None));
         return topics == RemarkTopics.None && pieces == 0 ? null : new PieceRemark(column.Heading, CellValues.Clean(text), topics, pieces);
+    }
+
+    private (RemarkTopics Topics, int Pieces) SpokenOf(string remark)
+    {
+        if (!known.TryGetValue(remark, out var spoken))
+        {
+            spoken = RemarkWords.In(remark);
+            if (known.Count < MostRemarksKnown)
+            {
+                known[remark] = spoken;
+            }
+        }
+
+        return spoken;
     }
 
     /// <summary>The first column of several days that may be nights; null where there is none.</summary>

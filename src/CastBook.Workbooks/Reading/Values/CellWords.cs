@@ -29,13 +29,13 @@ internal static class CellWords
         "cancelled", "canceled", "on hold", "hold", "left out", "leave out", "storniert", "abgesagt", "zurückgestellt", "pausiert", "annulé", "annulée", "suspendu",
         "cancelado", "cancelada", "anulado", "anulada", "suspendido", "annullato", "annullata", "sospeso", "sospesa", "suspenso", "suspensa");
 
-    private static readonly ILookup<char, string> Totals = new[]
+    private static readonly Dictionary<char, string[]> Totals = new[]
     {
         "total", "totals", "sum", "sums", "subtotal", "sub-total", "sub total", "grand total", "sum total",
         "summe", "gesamt", "gesamtsumme", "zwischensumme", "insgesamt", "total général", "total general", "sous-total", "sous total", "somme", "ensemble",
         "suma", "subtotales", "total parcial", "total final", "somma", "totale", "totale generale", "subtotale", "totale parziale", "soma", "total geral",
         "carried forward", "brought forward", "endsumme", "teilsumme", "übertrag", "totaux", "à reporter", "totales", "suma y sigue", "totali", "riporto", "totais", "a transportar",
-    }.ToLookup(w => w[0]);
+    }.GroupBy(w => w[0]).ToDictionary(g => g.Key, g => g.ToArray());
 
     /// <summary>Whether the first words of a row say that it is one of sums.</summary>
     /// <param name="text">The first text of the row, cleaned.</param>
@@ -48,7 +48,7 @@ internal static class CellWords
             return text.Length > 0;
         }
 
-        foreach (var total in Totals[char.ToLowerInvariant(words[0])])
+        foreach (var total in Totals.GetValueOrDefault(char.ToLowerInvariant(words[0]), []))
         {
             if (words.StartsWith(total, StringComparison.OrdinalIgnoreCase)
                 && (words.Length == total.Length || (mayGoOn && words[total.Length] == ' ')))
