@@ -26,7 +26,7 @@ internal sealed class TreeBlock
     private const int FirstColumn = 2;
     private const int AboveColumn = 5;
 
-    // What the columns from D on answer.
+    // What the columns from E on answer.
     private static readonly string[] Answers =
     [
         AnswerField.Pieces, AnswerField.Charge, AnswerField.Powder, AnswerField.MetalTemperature, AnswerField.FlaskTemperature, AnswerField.QuenchAfter,
@@ -69,7 +69,7 @@ internal sealed class TreeBlock
         var headings = TreesSheetWords.BlockHeadings(units.Metal.Name, units.Powder.Name, units.Temperature.Name);
         for (var i = 0; i < headings.Length; i++)
         {
-            sheet.Set(row, FirstColumn + i, headings[i], i == 0 ? Look.FirstHeading : i is >= 2 and <= 7 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(row, FirstColumn + i, headings[i], i == 0 ? Look.FirstHeading : i >= 3 ? Look.NumberHeading : Look.Heading);
         }
 
         sheet.Height(row, 2 * RowPoints);
@@ -81,6 +81,7 @@ internal sealed class TreeBlock
             sheet.Drawing.Add(picture.FromSide(new Frame(row + 1, FirstColumn, SideMm, PictureMm)));
             sheet.Drawing.Add(picture.FromAbove(new Frame(row + 1, AboveColumn, SideMm, PictureMm)));
             row += PictureRows + 1;
+            sheet.Set(row, FirstColumn, TreesSheetWords.HowColumnsCount, Look.Small);
             row = WriteColumns(row, picture);
         }
         else
@@ -91,7 +92,7 @@ internal sealed class TreeBlock
         foreach (var share in flask.Pieces)
         {
             sheet.Set(++row, 2, TreesSheetWords.Number(numbers[share.PieceId]), Look.Text with { Border = Line.None });
-            row = WriteLines(row, [Words(share)]);
+            row = WriteLines(row, [Words(share)], "", "");
         }
 
         return row;
@@ -102,16 +103,16 @@ internal sealed class TreeBlock
         sheet.Height(row, LetterPoints);
         sheet.Set(row, FirstColumn, flask.Letter, Look.Mould);
         sheet.Set(row, 3, flask.Alloy, Look.Strong);
-        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
-        sheet.Set(row, 5, CellValue.Of(units.Metal.In(flask.Charge)), Look.Big(units.Metal.Format));
-        sheet.Set(row, 6, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
-        sheet.Set(row, 7, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 8, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 9, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
-        sheet.Set(row, 10, flask.Size.Name, Look.Text);
+        sheet.Set(row, 4, flask.Size.Name, Look.Strong);
+        sheet.Set(row, 5, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
+        sheet.Set(row, 6, CellValue.Of(units.Metal.In(flask.Charge)), Look.Big(units.Metal.Format));
+        sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
+        sheet.Set(row, 8, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 9, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 10, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
         for (var i = 0; i < Answers.Length; i++)
         {
-            sheet.Answer(row, FirstColumn + 2 + i, Subject.Flask(flask.Letter), Answers[i]);
+            sheet.Answer(row, FirstColumn + 3 + i, Subject.Flask(flask.Letter), Answers[i]);
         }
     }
 
@@ -136,15 +137,15 @@ internal sealed class TreeBlock
             var column = flask.Columns[i];
             var drawn = i == right ? TreesSheetWords.DrawnAtTheRight : i == left ? TreesSheetWords.DrawnAtTheLeft : "";
             sheet.Set(++row, 2, TreesSheetWords.Column(i + 1), Look.Text with { Border = Line.None });
-            row = WriteLines(row, [.. Runs(column)], drawn);
+            row = WriteLines(row, [.. Runs(column)], TreesSheetWords.At(Math.Round(column.Middle.Degrees)), drawn);
         }
 
         return row + 1;
     }
 
-    private int WriteLines(int row, IReadOnlyList<string> runs, string end = "")
+    private int WriteLines(int row, IReadOnlyList<string> runs, string start, string end)
     {
-        var lines = Lines(runs, end).ToList();
+        var lines = Lines([start + runs[0], .. runs.Skip(1)], end).ToList();
         for (var at = 0; at < lines.Count; at++)
         {
             sheet.Set(row + at, 3, lines[at], Look.Text with { Wrap = false, Border = Line.None });

@@ -32,7 +32,7 @@ internal static class TreesSheet
     /// <param name="kept">What the shop wrote on it.</param>
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
-        var sheet = new OwnedSheet(TreesSheetWords.Sheet) { HeadingRow = HeadingRow, PrintScale = PrintScale, Widths = [8, 13, 22, 9, 11, 13, 12, 11, 12, 13] };
+        var sheet = new OwnedSheet(TreesSheetWords.Sheet) { HeadingRow = HeadingRow, PrintScale = PrintScale, Widths = [8, 13, 20, 11, 11, 13, 12, 11, 12, 13] };
         sheet.Set(1, 1, TreesSheetWords.Title(context.BookName), Look.Title);
         sheet.Set(2, 1, TreesSheetWords.Under, Look.Small);
         sheet.Set(3, 1, context.Worth, Look.Small);

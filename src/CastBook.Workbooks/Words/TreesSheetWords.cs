@@ -23,7 +23,7 @@ internal static class TreesSheetWords
     // The block of a flask.
     public static string[] BlockHeadings(string metal, string powder, string degrees) =>
     [
-        "Tree", "Alloy", "Pieces", $"Charge ({metal})", $"Powder ({powder})", $"Metal ({degrees})", $"Flask ({degrees})", "Quench after (min)", "Size",
+        "Tree", "Alloy", "Size", "Pieces", $"Charge ({metal})", $"Powder ({powder})", $"Metal ({degrees})", $"Flask ({degrees})", "Quench after (min)",
     ];
 
     public static string NotDrawnSizes => "Not drawn: the sizes of some of its pieces are not known.";
@@ -52,12 +52,16 @@ internal static class TreesSheetWords
 
     public static string Column(int number) => string.Create(CultureInfo.InvariantCulture, $"column {number}");
 
+    public static string HowColumnsCount => "Columns count clockwise, seen from above with the base below; degrees are from the middle of column 1.";
+
+    public static string At(double degrees) => string.Create(CultureInfo.InvariantCulture, $"at {degrees:0}°: ");
+
     public static string DrawnAtTheRight => " (drawn at the right)";
 
     public static string DrawnAtTheLeft => " (drawn at the left)";
 
     public static string Run(int number, int quantity, IEnumerable<string> gates, string unit) =>
-        string.Create(CultureInfo.InvariantCulture, $"no. {number} ×{quantity}, gates {string.Join(", ", gates)} {unit} above the base");
+        string.Create(CultureInfo.InvariantCulture, $"no. {number} ×{quantity}, {(quantity == 1 ? "gate" : "gates")} {string.Join(", ", gates)} {unit} above the base");
 
     public static string Piece(string name, string customer, int quantity) => string.Create(
         CultureInfo.InvariantCulture, $"{(name.Length == 0 ? "unnamed" : name)}{(customer.Length == 0 ? "" : $" for {customer}")} ×{quantity}");

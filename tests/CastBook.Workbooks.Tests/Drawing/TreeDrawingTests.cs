@@ -59,8 +59,19 @@ public sealed partial class TreeDrawingTests
         lines.Max(l => l.Length).ShouldBeInRange(80, 93);
         Regex.Count(all, @"\(drawn at the right\)").ShouldBe(filled.Plan.Flasks.Count(f => f.Columns.Count > 0));
         Regex.Count(all, "° to the trunk").ShouldBe(filled.Plan.Flasks.Where(f => f.Columns.Count > 0).Sum(f => f.Pieces.Count));
-        Regex.Matches(all, @"no\. \d+ ×(\d+), gates").Sum(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))
+        Regex.Matches(all, @"no\. \d+ ×(\d+), gates? ").Sum(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))
             .ShouldBe(filled.Plan.Flasks.Sum(f => f.Columns.Sum(c => c.Places.Count)));
+    }
+
+    // Whoever waxes up has no other measure of how far apart the columns stand.
+    [Fact]
+    public void Fill_Columns_SayHowFarRoundTheyAre()
+    {
+        var filled = Filled.From(Demo);
+        var grid = filled.Grid("Trees");
+        var said = grid.Rows.Select(row => Regex.Match(grid.Cell(row, 3).Text ?? "", @"^at (\d+)°: no\.")).Where(m => m.Success).Select(m => m.Groups[1].Value);
+
+        said.ShouldBe(filled.Plan.Flasks.SelectMany(f => f.Columns).Select(c => c.Middle.Degrees.ToString("0", CultureInfo.InvariantCulture)));
     }
 
     [Fact]

@@ -73,8 +73,8 @@ public sealed class ShopUnitsTests
         var (charge, powder) = (filled["Night plan", "E5"], filled["Night plan", "G5"]);
 
         (filled["Trees", "E4"], filled["Trees", "I4"], filled["Trees", "I5"]).ShouldBe(("Base (dwt)", "Charge (dwt)", charge));
-        filled.Row("Trees", 7).ShouldBe(["Tree", "Alloy", "Pieces", "Charge (dwt)", "Powder (lb)", "Metal (°F)", "Flask (°F)", "Quench after (min)", "Size"]);
-        (filled["Trees", "E8"], filled["Trees", "F8"], filled["Trees", "G8"]).ShouldBe((charge, powder, 1778.0));
+        filled.Row("Trees", 7).ShouldBe(["Tree", "Alloy", "Size", "Pieces", "Charge (dwt)", "Powder (lb)", "Metal (°F)", "Flask (°F)", "Quench after (min)"]);
+        (filled["Trees", "F8"], filled["Trees", "G8"], filled["Trees", "H8"]).ShouldBe((charge, powder, 1778.0));
         filled.SheetXml("Trees").ShouldContain(" in above the base");
         (filled["Mixes", "D4"], filled["Mixes", "D5"], filled["Mixes", "E4"], filled["Mixes", "F4"]).ShouldBe(("Powder (lb)", powder, "Water (ml)", "Slurry (ml)"));
         filled.SheetXml("Mixes").ShouldContain("the water at 68 to 75 °F unless");
