@@ -1,5 +1,4 @@
 using System.Numerics;
-using System.Runtime.InteropServices;
 
 namespace CastBook.Planning.Packing;
 
@@ -34,8 +33,7 @@ internal sealed class FlaskFit
     private readonly SectorPool pool;
     private readonly bool[][] isHarder;
     private readonly CancellationToken stop;
-    private readonly HashSet<long[]> refuted = new(new SameNumbers());
-    private readonly Dictionary<long[], FitPoint> open = new(new SameNumbers());
+    private readonly FitMemory memory;
     private readonly List<FitCut> cuts = [];
     private FitCut? last;
     private FitTree[] hung = [];
@@ -53,6 +51,7 @@ internal sealed class FlaskFit
         trees = [.. flasks.Select(f => new FitTree(kinds.IndexOf(f), PackShape.Turn, problem.Sizes[f.Size].Metal, null))];
         types = [.. kinds.Select(k => new SectorType(problem, k.Size, k.Setting))];
         pool = new SectorPool(problem, types);
+        memory = new FitMemory(problem);
         isHarder = [.. problem.Items.Select((_, a) => problem.Items.Select((_, b) => IsHarder(a, b)).ToArray())];
     }
 
@@ -83,15 +82,14 @@ internal sealed class FlaskFit
             return true;
         }
 
-        var state = StateOf(problem, left, [.. now.OrderBy(t => t.Type).ThenBy(t => t.Angle).ThenBy(t => t.Metal)]);
-        if (refuted.Contains(state))
+        var state = memory.StateOf(left, now);
+        if (memory.IsRefuted(state))
         {
             return false;
         }
 
-        // Ways name trees by their places, so a point is that of trees in this very order.
-        var inOrder = StateOf(problem, left, now);
-        if (!open.TryGetValue(inOrder, out var point))
+        var point = memory.PointOf(state);
+        if (point is null)
         {
             steps += WorkOfNode;
             if (Work >= end || stop.IsCancellationRequested)
@@ -102,15 +100,14 @@ internal sealed class FlaskFit
             point = Look(left, now, likely, turns);
             if (point is { IsAll: true, Ways.Count: <= MostKept })
             {
-                open.Add(inOrder, point);
+                memory.Keep(state, point);
             }
         }
 
         var fits = point is null ? false : Follow(point, left, now, turns);
         if (fits == false)
         {
-            refuted.Add(state);
-            open.Remove(inOrder);
+            memory.Refute(state);
         }
 
         return fits;
@@ -192,27 +189,6 @@ internal sealed class FlaskFit
         return (less, more);
     }
 
-    // What is left and where: whichever way led here, the rest fits or it does not. More metal than everything takes is no matter.
-    private static long[] StateOf(PackProblem problem, int[] left, FitTree[] now)
-    {
-        var state = new long[left.Length + (2 * now.Length)];
-        var metal = 0L;
-        for (var i = 0; i < left.Length; i++)
-        {
-            state[i] = left[i];
-            metal += left[i] * problem.Metals[i];
-        }
-
-        var at = left.Length;
-        foreach (var tree in now)
-        {
-            state[at++] = (tree.Type * (PackShape.Turn + 1L)) + tree.Angle;
-            state[at++] = Math.Min(metal, tree.Metal);
-        }
-
-        return state;
-    }
-
     // Wherever the first hangs the second could hang too, and it takes no less.
     private bool IsHarder(int first, int second)
     {
@@ -247,19 +223,6 @@ internal sealed class FlaskFit
         }
 
         return plan;
-    }
-}
-
-/// <summary>Compares lists of numbers by the numbers.</summary>
-file sealed class SameNumbers : IEqualityComparer<long[]>
-{
-    public bool Equals(long[]? x, long[]? y) => x.AsSpan().SequenceEqual(y);
-
-    public int GetHashCode(long[] obj)
-    {
-        var hash = new HashCode();
-        hash.AddBytes(MemoryMarshal.AsBytes(obj.AsSpan()));
-        return hash.ToHashCode();
     }
 }
 
