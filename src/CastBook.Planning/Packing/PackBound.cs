@@ -10,6 +10,7 @@ internal sealed class PackBound
 {
     private const int RoundsOfPrices = 200;
     private const double ShareOfBest = 0.6;
+    private const int MostTogether = 8;
     private const long LeastWorkOfTree = 1_000_000;
     private const long MostWorkOfTree = 8_000_000;
 
@@ -83,8 +84,13 @@ internal sealed class PackBound
         asked.CopyTo(center, 0);
         while (least <= enough && Work < end && !stop.IsCancellationRequested)
         {
-            master.Solve();
+            var reach = master.Solve() * unit;
             Value();
+            if (IsAllThereIs(least, reach))
+            {
+                break;
+            }
+
             if (FillMore() && Work < end)
             {
                 continue;
@@ -116,6 +122,13 @@ internal sealed class PackBound
         }
 
         return least;
+    }
+
+    // Where every flask costs the same, whole flasks are what counts: a bound never passes what trees in parts cost.
+    private bool IsAllThereIs(long least, double reach)
+    {
+        var one = costs.Where((_, size) => free[size] > 0).ToArray();
+        return one.Length > 0 && Array.TrueForAll(one, c => c == one[0]) && Math.Ceiling((reach / one[0]) - 1e-6) <= ((least + one[0] - 1) / one[0]);
     }
 
     // What was learnt before, of other costs and fewer flasks.
@@ -200,18 +213,22 @@ internal sealed class PackBound
         master.Add(content, size, costs[size] / unit);
     }
 
-    // Trees that are worth more than they cost, found quickly.
+    // Trees that are worth more than they cost, found quickly: one after the other of what is left, so that they go together.
     private bool FillMore()
     {
-        int[] all = [.. problem.Items.Select(i => i.Quantity)];
         var added = false;
         foreach (var (limit, setting) in kinds.Where(k => free[k.Limit.Size] > 0))
         {
-            if (filling.Fill(limit.Size, setting, -1, all, values) is { } found && IsWorthMore(found.Value, limit.Size))
+            int[] left = [.. problem.Items.Select(i => i.Quantity)];
+            for (var more = MostTogether; more > 0 && filling.Fill(limit.Size, setting, -1, left, values) is { } found && IsWorthMore(found.Value, limit.Size); more--)
             {
                 flasks.Add(found.Flask);
                 Add(found.Flask.Content, limit.Size);
                 added = true;
+                foreach (var (item, count) in found.Flask.Content)
+                {
+                    left[item] -= count;
+                }
             }
         }
 

@@ -9,14 +9,17 @@ internal readonly record struct PackWork(long Search, long Proof, long Choices)
     // A thousand million steps take about half a second.
     private const long LeastSearch = 100_000_000;
     private const long SearchForEach = 20_000_000;
-    private const long MostSearch = 3_000_000_000;
+    private const long MostSearch = 1_500_000_000;
     private const long LeastProof = 300_000_000;
     private const long ProofForEach = 20_000_000;
-    private const long MostProof = 4_000_000_000;
+    private const long MostProof = 2_000_000_000;
 
     // Ways to hang few flasks grow faster than their pieces.
     private const long ChoicesForEachTwo = 400_000;
     private const long MostChoices = 1_000_000_000;
+
+    // Of many pieces no look at every way ends.
+    private const long ChoicesOfMany = 100_000_000_000;
 
     private const long LeastBrief = 2_000_000;
     private const long BriefForEach = 40_000;
@@ -28,7 +31,7 @@ internal readonly record struct PackWork(long Search, long Proof, long Choices)
     /// <param name="pieces">How many pieces there are.</param>
     public static PackWork Full(long pieces) => new(
         Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), Math.Clamp(pieces * ProofForEach, LeastProof, MostProof),
-        Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo));
+        Math.Min(Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo), ChoicesOfMany / Math.Max(1, pieces)));
 
     /// <summary>A look at one of many problems.</summary>
     /// <param name="pieces">How many pieces there are.</param>
