@@ -65,7 +65,7 @@ internal sealed class PackSolver
         var few = IsSmall && PackSqueeze.Suits(problem);
         if (few && IsOpen)
         {
-            ProveFewest(work.Proof / 8);
+            ProveFewest(work.Fewest / 8);
             if (!IsOpen || Decide())
             {
                 return;
@@ -102,15 +102,15 @@ internal sealed class PackSolver
     // First how few flasks do, whatever their size, then the least that so few can cost.
     private void Prove()
     {
-        var most = ProveFewest(work.Proof);
-        Dive([.. problem.Sizes.Select(_ => CostOfAny)]);
+        var most = ProveFewest(work.Fewest);
+        Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / 4);
         if (plan.Cost > least)
         {
             int[] free = [.. problem.Sizes.Select(s => s.Free)];
             var cost = (fewest * shared) + Bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
             least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
             RoundUp();
-            Dive([.. problem.Sizes.Select(s => s.Cost - shared)]);
+            Dive([.. problem.Sizes.Select(s => s.Cost - shared)], work.Proof / 4);
         }
     }
 
@@ -128,14 +128,14 @@ internal sealed class PackSolver
 
     // Where kinds of pieces were merged, the trees of the proof cannot be hung, and it knows no wishes for a flask. Another choice
     // early on leads elsewhere.
-    private void Dive(long[] costs)
+    private void Dive(long[] costs, long steps)
     {
         if (problem.Items.Length > MostKinds || problem.Pins > 0)
         {
             return;
         }
 
-        var end = filling.Work + (work.Proof / 4);
+        var end = filling.Work + steps;
         for (var turn = -1; turn < (IsSmall ? FewDives : MostDives) && plan.Cost > least && filling.Work < end && !stop.IsCancellationRequested; turn++)
         {
             var dived = PackDive.Plan(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0), turn, stop);

@@ -2,9 +2,10 @@ namespace CastBook.Planning.Packing;
 
 /// <summary>How many steps one problem is worth: bounded by work and not by time, so that the same book gives the same plan.</summary>
 /// <param name="Search">Steps to search for a better plan.</param>
-/// <param name="Proof">Steps for each part of the proof.</param>
+/// <param name="Fewest">Steps to prove how few flasks do.</param>
+/// <param name="Proof">Steps for each other part of the proof.</param>
 /// <param name="Choices">Steps to look which choice of few flasks takes everything.</param>
-internal readonly record struct PackWork(long Search, long Proof, long Choices)
+internal readonly record struct PackWork(long Search, long Fewest, long Proof, long Choices)
 {
     // A thousand million steps take about half a second.
     private const long LeastSearch = 100_000_000;
@@ -12,7 +13,8 @@ internal readonly record struct PackWork(long Search, long Proof, long Choices)
     private const long MostSearch = 1_500_000_000;
     private const long LeastProof = 300_000_000;
     private const long ProofForEach = 20_000_000;
-    private const long MostProof = 2_000_000_000;
+    private const long MostProof = 1_000_000_000;
+    private const long MostFewest = 4_000_000_000;
 
     // Ways to hang few flasks grow faster than their pieces.
     private const long ChoicesForEachTwo = 400_000;
@@ -30,10 +32,12 @@ internal readonly record struct PackWork(long Search, long Proof, long Choices)
     /// <summary>As much as helps while somebody waits.</summary>
     /// <param name="pieces">How many pieces there are.</param>
     public static PackWork Full(long pieces) => new(
-        Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), Math.Clamp(pieces * ProofForEach, LeastProof, MostProof),
+        Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)),
+        Math.Clamp(pieces * ProofForEach, LeastProof, MostFewest),
+        Math.Clamp(pieces * ProofForEach, LeastProof, MostProof),
         Math.Min(Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo), ChoicesOfMany / Math.Max(1, pieces)));
 
     /// <summary>A look at one of many problems.</summary>
     /// <param name="pieces">How many pieces there are.</param>
-    public static PackWork Brief(long pieces) => new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), BriefProof, BriefChoices);
+    public static PackWork Brief(long pieces) => new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), BriefProof, BriefProof, BriefChoices);
 }
