@@ -6,6 +6,9 @@ internal sealed class PackDive
     // Looks for better trees before each choice.
     private const int MostRounds = 40;
 
+    // Trees of one kind that are found at once, so that they go together.
+    private const int MostTogether = 8;
+
     private readonly TreeFilling filling;
     private readonly PackGreedy greedy;
     private readonly long[] costs;
@@ -96,10 +99,12 @@ internal sealed class PackDive
             var dear = costs[size] + ((master.Duals[values.Length + size] + master.Duals[^1]) * unit);
             foreach (var setting in settings)
             {
-                if (plan.Free[size] > 0 && filling.Fill(size, setting, -1, plan.Left, values) is { } filled && filled.Value > dear * (1 + 1e-6))
+                int[] left = [.. plan.Left];
+                for (var more = Math.Min(MostTogether, plan.Free[size]); more > 0 && filling.Fill(size, setting, -1, left, values) is { } filled && filled.Value > dear * (1 + 1e-6); more--)
                 {
                     trees.Add(filled.Flask);
                     Offer(master, filled.Flask);
+                    Array.ForEach(filled.Flask.Content, c => left[c.Item] -= c.Count);
                     found = true;
                 }
             }
