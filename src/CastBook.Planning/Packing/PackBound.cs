@@ -10,6 +10,8 @@ internal sealed class PackBound
 {
     private const int RoundsOfPrices = 200;
     private const double ShareOfBest = 0.6;
+
+    // Of many pieces, trees of one kind that are found at once.
     private const int MostTogether = 8;
     private const long LeastWorkOfTree = 1_000_000;
     private const long MostWorkOfTree = 8_000_000;
@@ -86,7 +88,7 @@ internal sealed class PackBound
         {
             var reach = master.Solve() * unit;
             Value();
-            if (IsAllThereIs(least, reach))
+            if (problem.IsOfMany && IsAllThereIs(least, reach))
             {
                 break;
             }
@@ -220,7 +222,7 @@ internal sealed class PackBound
         foreach (var (limit, setting) in kinds.Where(k => free[k.Limit.Size] > 0))
         {
             int[] left = [.. problem.Items.Select(i => i.Quantity)];
-            for (var more = MostTogether; more > 0 && filling.Fill(limit.Size, setting, -1, left, values) is { } found && IsWorthMore(found.Value, limit.Size); more--)
+            for (var more = problem.IsOfMany ? MostTogether : 1; more > 0 && filling.Fill(limit.Size, setting, -1, left, values) is { } found && IsWorthMore(found.Value, limit.Size); more--)
             {
                 flasks.Add(found.Flask);
                 Add(found.Flask.Content, limit.Size);

@@ -6,7 +6,7 @@ internal sealed class PackDive
     // Looks for better trees before each choice.
     private const int MostRounds = 40;
 
-    // Trees of one kind that are found at once, so that they go together.
+    // Of many pieces, trees of one kind that are found at once, so that they go together.
     private const int MostTogether = 8;
 
     private readonly TreeFilling filling;
@@ -100,7 +100,7 @@ internal sealed class PackDive
             foreach (var setting in settings)
             {
                 int[] left = [.. plan.Left];
-                for (var more = Math.Min(MostTogether, plan.Free[size]); more > 0 && filling.Fill(size, setting, -1, left, values) is { } filled && filled.Value > dear * (1 + 1e-6); more--)
+                for (var more = plan.Problem.IsOfMany ? Math.Min(MostTogether, plan.Free[size]) : 1; more > 0 && plan.Free[size] > 0 && filling.Fill(size, setting, -1, left, values) is { } filled && filled.Value > dear * (1 + 1e-6); more--)
                 {
                     trees.Add(filled.Flask);
                     Offer(master, filled.Flask);

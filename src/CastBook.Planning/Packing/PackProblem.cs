@@ -25,6 +25,7 @@ internal sealed class PackProblem
         Weights = [.. Items.Select(i => Math.Max(1, Least(i, Weigh)))];
         ByTail = [.. Sizes.Select((_, size) => Sorted(size))];
         Settings = [.. Items.Select(i => i.Highest).Distinct().Order()];
+        IsOfMany = Items.Sum(i => (long)i.Quantity) > PackWork.Many;
         Pins = Items.Length == 0 ? 0 : Math.Max(0, Items.Max(i => i.Pin) + 1);
     }
 
@@ -52,6 +53,9 @@ internal sealed class PackProblem
 
     /// <summary>Flask settings worth trying: pieces with a common setting share the highest setting of one of them.</summary>
     public int[] Settings { get; }
+
+    /// <summary>Whether there are more pieces than all ways of a proof can be looked at for.</summary>
+    public bool IsOfMany { get; }
 
     /// <summary>The number of flasks that pieces are pinned to.</summary>
     public int Pins { get; }

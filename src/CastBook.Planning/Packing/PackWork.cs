@@ -7,21 +7,25 @@ namespace CastBook.Planning.Packing;
 /// <param name="Choices">Steps to look which choice of few flasks takes everything.</param>
 internal readonly record struct PackWork(long Search, long Fewest, long Proof, long Choices)
 {
+    /// <summary>More pieces than this are many: how few flasks do is what can be proved of them.</summary>
+    public const long Many = 160;
+
     // A thousand million steps take about half a second.
     private const long LeastSearch = 100_000_000;
     private const long SearchForEach = 20_000_000;
-    private const long MostSearch = 1_500_000_000;
+    private const long MostSearch = 3_000_000_000;
     private const long LeastProof = 300_000_000;
     private const long ProofForEach = 20_000_000;
-    private const long MostProof = 1_000_000_000;
-    private const long MostFewest = 4_000_000_000;
+    private const long MostProof = 4_000_000_000;
 
-    // Ways to hang few flasks grow faster than their pieces.
+    // Ways to hang few flasks grow faster than their pieces; of many pieces no look at every way ends.
     private const long ChoicesForEachTwo = 400_000;
     private const long MostChoices = 1_000_000_000;
-
-    // Of many pieces no look at every way ends.
     private const long ChoicesOfMany = 100_000_000_000;
+
+    private const long SearchOfMany = 1_500_000_000;
+    private const long FewestOfMany = 4_000_000_000;
+    private const long ProofOfMany = 1_000_000_000;
 
     private const long LeastBrief = 2_000_000;
     private const long BriefForEach = 40_000;
@@ -31,11 +35,13 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
 
     /// <summary>As much as helps while somebody waits.</summary>
     /// <param name="pieces">How many pieces there are.</param>
-    public static PackWork Full(long pieces) => new(
-        Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)),
-        Math.Clamp(pieces * ProofForEach, LeastProof, MostFewest),
-        Math.Clamp(pieces * ProofForEach, LeastProof, MostProof),
-        Math.Min(Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo), ChoicesOfMany / Math.Max(1, pieces)));
+    public static PackWork Full(long pieces)
+    {
+        var proof = Math.Clamp(pieces * ProofForEach, LeastProof, MostProof);
+        return pieces > Many
+            ? new(SearchOfMany, FewestOfMany, ProofOfMany, ChoicesOfMany / pieces)
+            : new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo));
+    }
 
     /// <summary>A look at one of many problems.</summary>
     /// <param name="pieces">How many pieces there are.</param>
