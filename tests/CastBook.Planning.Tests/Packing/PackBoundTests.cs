@@ -28,6 +28,34 @@ public sealed class PackBoundTests
         }
     }
 
+    // Of so many pieces trees are found together, and the proof ends where whole flasks are all there is.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    public void Find_FlasksOfAPlanOfManyPieces_IsNeverOverTheirCost(int seed)
+    {
+        var invented = Problems.Invent(seed + 700, 5, 4);
+        var problem = new PackProblem(
+            [.. invented.Items.Select(i => i with { Pin = -1, Quantity = i.Quantity + (int)PackWork.Many })], [.. invented.Sizes.Select(s => s with { Free = 900 })]);
+        problem.IsOfMany.ShouldBeTrue();
+        var plan = new PackGreedy(problem, new TreeFilling(problem)).Best();
+        plan.Lost.ShouldBe(0m);
+
+        int[] counts = [.. problem.Sizes.Select((_, size) => plan.Flasks.Count(f => f.Size == size))];
+        foreach (var work in new long[] { 300_000, 30_000_000 })
+        {
+            var bound = new PackBound(problem);
+
+            bound.Find([.. counts.Select(_ => 1_000L)], counts, plan.Flasks.Count, long.MaxValue, work, CancellationToken.None).ShouldBeLessThanOrEqualTo(1_000 * plan.Flasks.Count);
+            bound.Find([.. problem.Sizes.Select(s => s.Cost)], counts, plan.Flasks.Count, plan.Cost, work, CancellationToken.None).ShouldBeLessThanOrEqualTo(plan.Cost);
+            bound.IsRefuted(counts).ShouldBeFalse();
+        }
+    }
+
     // Trees worth 6 and 4 that cost 3 and 1, at most so many of each and of both: 10 is a large and a small one, or two and a half small ones.
     [Theory]
     [InlineData(10, 1, 1, 2, 4)]
