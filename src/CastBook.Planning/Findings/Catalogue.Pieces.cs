@@ -133,6 +133,13 @@ public static partial class Catalogue
         "The metal follows from its density.",
         "Type the name you mean{1}, or add the alloy with its density to the Alloys sheet.");
 
+    /// <summary>A clay of metal powder in the place of an alloy.</summary>
+    public static FindingKind AlloyIsClay { get; } = new(
+        "alloy-is-clay", Severity.Stop,
+        "{0} is clay: it is shaped by hand and fired, and cannot be cast.",
+        "Nothing of it goes into a flask.",
+        "Leave the row out, with yes in a column Leave out. If a piece made of something else is to be cast, type the alloy that you pour.");
+
     /// <summary>Neither sizes nor a number per tree.</summary>
     public static FindingKind SizesOrPerTreeMissing { get; } = new(
         "sizes-or-per-tree-missing", Severity.Stop,

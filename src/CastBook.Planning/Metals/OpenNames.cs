@@ -61,6 +61,11 @@ internal sealed class OpenNames(AlloyMeanings meanings)
             return Catalogue.AlloyAmbiguous.At([question, .. rows], answer is null ? asked : asked + ",", Choices(name), first, allNamed);
         }
 
+        if (MetalClay.IsMeant(answer ?? first))
+        {
+            return Catalogue.AlloyIsClay.At(answer is null ? [.. rows] : [question, .. rows], asked);
+        }
+
         return Catalogue.AlloyUnknown.At(
             answer is null ? [.. rows] : [question, .. rows], asked, Say.Nearest(meanings.Nearest(answer ?? first)));
     }

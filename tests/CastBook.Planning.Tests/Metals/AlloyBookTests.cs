@@ -242,6 +242,25 @@ public sealed class AlloyBookTests
     public void Resolve_UnknownNameThatIsLikeNoOther_ProposesNone(string name) =>
         NightPlanner.Plan(Wrenmoor.Night(Ring(name))).The("alloy-unknown").Remedy.ShouldBe("Type the name you mean, or add the alloy with its density to the Alloys sheet.");
 
+    [Theory]
+    [InlineData("Clay")]
+    [InlineData("silver clay")]
+    [InlineData("Bronze-clay (medium fire)")]
+    public void Resolve_Clay_CannotBeCast(string name)
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring(name), Ring("Bench silver")));
+
+        var finding = plan.The("alloy-is-clay");
+        finding.Severity.ShouldBe(Severity.Stop);
+        finding.Subjects.ShouldBe([Subject.Piece(0, PieceField.Alloy)]);
+        finding.Text().ShouldBe(
+            $"\"{name}\" is clay: it is shaped by hand and fired, and cannot be cast. Nothing of it goes into a flask. "
+            + "Leave the row out, with yes in a column Leave out. If a piece made of something else is to be cast, type the alloy that you pour.");
+        plan.Findings.ShouldNotContain(f => f.Id == "alloy-unknown");
+        plan.Pieces[0].MetalEach.ShouldBeNull();
+        plan.Pieces[1].Status.ShouldBe(PieceStatus.Planned);
+    }
+
     [Fact]
     public void Resolve_UnknownName_StopsWithTheNearest()
     {
