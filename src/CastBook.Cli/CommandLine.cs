@@ -31,7 +31,17 @@ internal static class CommandLine
             CompletionCommand.Make(output),
             MakeTemplatesCommand.Make(output),
         };
-        root.Options.OfType<HelpOption>().Single().Action = new HelpPage();
+        var help = root.Options.OfType<HelpOption>().Single();
+        help.Action = new HelpPage();
+        if (arguments.Length > 0 && IsOfShell(arguments[0]))
+        {
+            // The words of Windows are understood, and offered by no shell.
+            foreach (var word in help.Aliases.Where(a => a.StartsWith('/')).ToList())
+            {
+                help.Aliases.Remove(word);
+            }
+        }
+
         if (arguments.Length == 0)
         {
             arguments = ["--help"];
@@ -78,5 +88,7 @@ internal static class CommandLine
 
     /// <summary>A file dropped on the program: the first word is no command, no option and no question of a shell that completes words.</summary>
     private static bool IsBarePath(string word, RootCommand root) =>
-        !word.StartsWith('-') && !word.StartsWith("[suggest", StringComparison.Ordinal) && !root.Subcommands.Any(c => c.Name == word);
+        !word.StartsWith('-') && !IsOfShell(word) && !root.Subcommands.Any(c => c.Name == word);
+
+    private static bool IsOfShell(string word) => word.StartsWith("[suggest", StringComparison.Ordinal);
 }

@@ -40,6 +40,18 @@ public sealed class HelpTests
         Help($"[suggest:{line.Length}]", line).Split('\n').Select(l => l.TrimEnd()).ShouldContain(offered);
 
     [Theory]
+    [InlineData("castbook ")]
+    [InlineData("castbook fill ")]
+    public void Suggest_WordsOfWindows_AreUnderstoodAndNotOffered(string line)
+    {
+        var offered = Help($"[suggest:{line.Length}]", line).Split('\n').Select(l => l.TrimEnd()).ToList();
+
+        offered.ShouldContain("--help");
+        offered.ShouldNotContain(l => l.StartsWith('/'));
+        Help("fill", "/?").ShouldBe(Help("fill", "--help"));
+    }
+
+    [Theory]
     [InlineData("bash", "complete -o default -F _castbook castbook")]
     [InlineData("zsh", "compdef _castbook castbook")]
     [InlineData("fish", "complete -c castbook -a '(set -l line (commandline -cp); castbook \"[suggest:\"(string length -- \"$line\")\"]\" \"$line\" 2>/dev/null)'")]
