@@ -44,6 +44,40 @@ public sealed class AdoptCommandTests : IDisposable
         filled.Findings.Select(f => f.Id).ShouldNotContain("crucible-unknown");
     }
 
+    // An invented shop's flasks, crucibles and kiln are nobody's answers; the kind of a material is offered where its name says it.
+    [Fact]
+    public void Adopt_ShopFileWithExamples_AsksForWhatTheShopOwns()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy", "Otter ring;2;1.2;fine silver");
+        CastBookRun.In(folder, ["new", "shop"]).ExitCode.ShouldBe(0);
+
+        Adopt(book, "piece alone", "0", "castable resin", "", "1.15", "spin", "75", "100", "4", "8", "20", "", "60", "round", "300").ShouldBe(0, errors.ToString());
+
+        output.ToString().ShouldNotContain("Example");
+        output.ToString().ShouldContain("  Is it (1 wax, 2 resin) [resin]: ");
+        CastBookRun.In(folder, ["clear-examples", "shop.xlsx"]).ExitCode.ShouldBe(0);
+        var shop = Shop(book);
+        var (material, flask) = (shop.Materials.ShouldHaveSingleItem(), shop.FlaskSizes.ShouldHaveSingleItem());
+        (material.Name, material.Kind, material.Density!.Value.GramsPerCubicCentimeter).ShouldBe(("castable resin", Casting.Patterns.PatternKind.Resin, 1.15));
+        (flask.Name, flask.InsideDiameter!.Value.Millimeters, flask.Owned).ShouldBe(("75 × 100", 75, 4));
+        shop.Crucibles.ShouldHaveSingleItem().Holds!.Value.Milliliters.ShouldBe(60);
+        shop.Kilns.ShouldHaveSingleItem().InsideDiameter!.Value.Millimeters.ShouldBe(300);
+    }
+
+    // "Resin weight" says no more than the material that was just told of.
+    [Fact]
+    public void Adopt_MaterialToldByItsWholeName_IsThatOfTheHeading()
+    {
+        var book = Book("Nights.xlsx", "Piece;Qty;Resin weight (g);Alloy", "Otter ring;2;1.2;fine silver");
+
+        Adopt(book, "piece alone", "0", "castable resin", "resin", "1.15").ShouldBe(0, errors.ToString());
+
+        Shop(book).Materials.ShouldHaveSingleItem().Name.ShouldBe("castable resin");
+        var filled = BookFile.Fill(book, null, dryRun: true, SettingsFile.Load(folder, null, new Dictionary<string, string>()), TimeProvider.System).Result;
+        filled.Findings.ShouldNotContain(f => f.Id == "pattern-density-missing");
+        filled.Findings.ShouldContain(f => f.Id == "material-taken-as");
+    }
+
     // Inches typed for millimetres, and the size of a flask typed as a density.
     [Fact]
     public void Adopt_NumbersThatCannotBeMeant_AreAskedAgain()
@@ -52,7 +86,7 @@ public sealed class AdoptCommandTests : IDisposable
 
         Adopt(book, "piece alone", "0", "quarry resin", "resin", "3 1/2", "1.15", "3", "3 1/2", "3 1/2 in", "4 in", "2", "8", "20", "").ShouldBe(0, errors.ToString());
 
-        output.ToString().ShouldContain("3.5 g/cm³ is not likely here: between 0.6 and 2 is usual.");
+        output.ToString().ShouldContain($"3.5 g/cm³ is not likely here: between 0.6 and 2 is usual.{Environment.NewLine}");
         output.ToString().ShouldContain("3.5 mm is not likely here: between 15 and 400 is usual. Type another unit with the number, such as 3 1/2 in.");
         var shop = BookFile.Fill(book, In("out.xlsx"), dryRun: false, SettingsFile.Load(folder, null, new Dictionary<string, string>()), TimeProvider.System).Result.Night.Shop;
         shop.FlaskSizes.Single().InsideDiameter!.Value.Millimeters.ShouldBe(88.9, 1e-9);

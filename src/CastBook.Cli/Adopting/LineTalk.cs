@@ -29,9 +29,10 @@ internal sealed class LineTalk(Prompt prompt, string sheet, string heading, stri
     /// <param name="question">The question.</param>
     /// <param name="choices">The words.</param>
     /// <param name="before">What stands there; missing where nothing does.</param>
-    public string? Choice(string column, string question, IReadOnlyList<string> choices, string? before)
+    /// <param name="likely">What is offered where nothing stands there.</param>
+    public string? Choice(string column, string question, IReadOnlyList<string> choices, string? before, string? likely = null)
     {
-        var chosen = prompt.Choice(question, choices, column.ToLowerInvariant(), before);
+        var chosen = prompt.Choice(question, choices, column.ToLowerInvariant(), before ?? likely);
         Put(column, chosen, before);
         return chosen;
     }

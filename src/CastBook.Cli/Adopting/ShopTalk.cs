@@ -1,5 +1,7 @@
 using System.Globalization;
+using CastBook.Casting.Patterns;
 using CastBook.Cli.Words;
+using CastBook.Planning.Rows;
 using CastBook.Planning.Shops;
 using CastBook.Templates;
 using CastBook.Workbooks.Adopting;
@@ -89,7 +91,7 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
             answers.Add("Alloys", new Dictionary<string, object> { ["Alloy"] = alloy });
         }
 
-        foreach (var material in look.Materials.Where(m => !told.Contains(m)))
+        foreach (var material in look.Materials.Where(m => !told.Contains(m) && !NamesInUse.IsTakenAs(m, told)))
         {
             answers.Add("Materials", new Dictionary<string, object> { ["Material"] = material });
         }
@@ -130,7 +132,7 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
         }
 
         var line = new LineTalk(prompt, "Materials", "Material", was?.Name);
-        line.Choice("Kind", QuestionWords.MaterialKind, ["wax", "resin"], was?.Kind?.ToString().ToLowerInvariant());
+        line.Choice("Kind", QuestionWords.MaterialKind, ["wax", "resin"], Word(was?.Kind), Word(Planning.Shops.Material.KindSaidBy(name)));
         if (line.Number(DensityColumn, QuestionWords.MaterialDensity, was?.Density?.GramsPerCubicCentimeter, Density) is null
             && line.Number("Cube weighs (g)", QuestionWords.CubeWeighs, was?.CubeMass?.Grams) is not null)
         {
@@ -139,6 +141,8 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         line.Finish(answers, was?.Name ?? name);
     }
+
+    private static string? Word(PatternKind? kind) => kind?.ToString().ToLowerInvariant();
 
     private void Flasks()
     {

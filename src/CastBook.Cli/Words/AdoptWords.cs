@@ -32,7 +32,7 @@ internal static class AdoptWords
 
     public static string NothingOpen => "Nothing is open, so nothing was written.";
 
-    public static string IsShopFile(string shop) => $"{shop} is the shop file of this folder: what you own and have decided belongs there. To go through its answers one by one, leave out --sheet.";
+    public static string IsShopFile(string shop) => $"{shop} is the shop file of this folder: what you own and have decided belongs there. To go through its answers one by one, run castbook adopt in a terminal, without --sheet.";
 
     public static string FillNext(string book) => $"The book itself is as it was. Fill it with: castbook fill \"{book}\"";
 

@@ -81,10 +81,13 @@ internal static class QuestionWords
     public static string TypeNumber(string unit, bool isOpen) => $"  Type the number in digits, such as 12.4 or 1500, in {Word(unit)}. {EnterAlone(isOpen)}";
 
     public static string NotLikely(double number, double least, double most, string unit) => string.Create(
-        CultureInfo.InvariantCulture, $"  {number:0.###} {unit} is not likely here: between {least:0.###} and {most:0.###} is usual. Type another unit with the number, such as {Other(unit)}.");
+        CultureInfo.InvariantCulture, $"  {number:0.###} {unit} is not likely here: between {least:0.###} and {most:0.###} is usual.{InAnother(unit)}");
 
     // "in in" reads like a slip.
     private static string Word(string unit) => unit == "in" ? "inches" : unit;
+
+    // Only lengths are typed in another unit by mistake.
+    private static string InAnother(string unit) => unit is "mm" or "in" ? $" Type another unit with the number, such as {Other(unit)}." : "";
 
     private static string Other(string unit) => unit == "in" ? "89 mm" : "3 1/2 in";
 

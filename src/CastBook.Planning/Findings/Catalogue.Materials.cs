@@ -10,6 +10,13 @@ public static partial class Catalogue
         "{1}",
         "Weigh a solid cube of it, divide by its measured volume, and type the result as {2}.");
 
+    /// <summary>A resin by its name that the sheet calls a wax.</summary>
+    public static FindingKind ResinCalledWax { get; } = new(
+        "resin-called-wax", Severity.Check,
+        "{0} is a resin by its name, and a wax by Kind on the Materials sheet.",
+        "As wax it gets the shorter burnout, and resin that is not burnt out spoils the casting.",
+        "Type resin as its Kind, or another name if it is wax.");
+
     /// <summary>A density learnt from a test cube.</summary>
     public static FindingKind DensityFromCube { get; } = new(
         "density-from-cube", Severity.Note,

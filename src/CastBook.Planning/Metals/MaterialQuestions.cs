@@ -1,3 +1,4 @@
+using CastBook.Casting.Patterns;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Shops;
@@ -22,6 +23,11 @@ internal static class MaterialQuestions
             if (material.TakenFrom is { } written)
             {
                 findings.Add(Catalogue.MaterialTakenAs.At(Subject.Column(PieceField.Material), written, material.Name));
+            }
+
+            if (material.Row is { Kind: PatternKind.Wax } row && MaterialWords.KindIn(row.Name) == PatternKind.Resin)
+            {
+                findings.Add(Catalogue.ResinCalledWax.At(new Subject(SubjectKind.Material, row.Name, ShopField.Kind), material.Said));
             }
 
             if (BeforeTheTree(material) is { Count: > 0 } wants)

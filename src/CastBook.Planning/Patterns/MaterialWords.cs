@@ -43,7 +43,7 @@ internal static class MaterialWords
     {
         var words = Of(name);
 
-        // "Wax resin" is a resin that is filled with wax: it decomposes, it does not melt out.
-        return words.Contains("RESIN") ? PatternKind.Resin : words.Contains("WAX") ? PatternKind.Wax : null;
+        // "Wax resin" is a resin that is filled with wax: it decomposes, it does not melt out. "Castable wax" may be such a resin by another name.
+        return words.Contains("RESIN") ? PatternKind.Resin : words.Contains("WAX") && !words.Contains("CASTABLE") ? PatternKind.Wax : null;
     }
 }

@@ -22,7 +22,20 @@ public static class NamesInUse
     public static IReadOnlyList<string> Materials(IEnumerable<Piece> pieces, Shop shop)
     {
         ArgumentNullException.ThrowIfNull(shop);
-        return Without(pieces.Select(p => p.Material), shop.Materials.Select(m => m.Name), MaterialWords.Key);
+        List<string> known = [.. shop.Materials.Select(m => m.Name)];
+        return [.. Without(pieces.Select(p => p.Material), known, MaterialWords.Key).Where(m => !IsTakenAs(m, known))];
+    }
+
+    /// <summary>Whether a material is taken as one that the shop has: the only one that says all it says, as "castable resin" does of "resin". A line of its own would part the two.</summary>
+    /// <param name="material">The material as the list says it.</param>
+    /// <param name="known">The materials of the shop.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static bool IsTakenAs(string material, IEnumerable<string> known)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        ArgumentNullException.ThrowIfNull(known);
+        var words = MaterialWords.Of(material);
+        return words.Count > 0 && known.Count(k => words.All(MaterialWords.Of(k).Contains)) == 1;
     }
 
     // Two lines of one meaning would make each of its names a question.

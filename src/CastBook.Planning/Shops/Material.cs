@@ -1,4 +1,5 @@
 using CastBook.Casting.Patterns;
+using CastBook.Planning.Patterns;
 using UnitsNet;
 
 namespace CastBook.Planning.Shops;
@@ -11,6 +12,15 @@ public sealed record Material
 
     /// <summary>Wax or resin.</summary>
     public PatternKind? Kind { get; init; }
+
+    /// <summary>Wax or resin, where a name says so; missing where it says neither or may be of both.</summary>
+    /// <param name="name">A name as written, such as <c>castable resin</c>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    public static PatternKind? KindSaidBy(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return MaterialWords.KindIn(name);
+    }
 
     /// <summary>Density of the solid, cured material, as the shop gives it.</summary>
     public Density? Density { get; init; }

@@ -66,7 +66,7 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(settings);
-        var file = ShopFile.Read(settings)?.Alone();
+        var file = ShopFile.Read(settings)?.Alone() is { } alone ? OwnOf(alone) : null;
         try
         {
             using Stream book = TextFile.Is(path)
@@ -96,20 +96,30 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
         using var package = reading.Package;
         var list = reading.Lists[0];
         var fields = list.Columns.ToDictionary(c => c.Value, c => c.Key);
+        var shop = OwnOf(reading.Night.Shop);
         return new BookLook(list.Sheet.Name, list.HeadingRow, Seen(list.Grid, list.HeadingRow, fields, [.. list.OwnColumns.Values]))
         {
-            Shop = reading.Night.Shop,
+            Shop = shop,
             SaysWhatIsWeighed = (reading.Night.WeightsAreOf != WeightMeaning.Unknown && !reading.Origins.ContainsKey(SettingName.WeightsAreOf))
                 || !list.Columns.ContainsKey(PieceField.PatternMass),
             Said = reading.Origins,
             OtherLists = reading.Findings.FirstOrDefault(f => f.Kind == Catalogue.ListsOnOtherSheets),
-            Alloys = [.. NamesInUse.Alloys(reading.Night.Pieces, reading.Night.Shop).Where(IsName)],
-            Materials = [.. NamesInUse.Materials(reading.Night.Pieces, reading.Night.Shop).Where(IsName)],
+            Alloys = [.. NamesInUse.Alloys(reading.Night.Pieces, shop).Where(IsName)],
+            Materials = [.. NamesInUse.Materials(reading.Night.Pieces, shop).Where(IsName)],
         };
     }
 
-    // A sentence in the column of names is a remark.
-    private static bool IsName(string text) => text.Length <= ShopTable.LongestName;
+    // An invented shop's lines are no answers: what they would answer is asked.
+    private static Shop OwnOf(Shop shop) => shop with
+    {
+        FlaskSizes = [.. shop.FlaskSizes.Where(s => !ExampleName.Is(s.Name))],
+        Crucibles = [.. shop.Crucibles.Where(c => !ExampleName.Is(c.Name))],
+        Kilns = [.. shop.Kilns.Where(k => !ExampleName.Is(k.Name))],
+        Materials = [.. shop.Materials.Where(m => !ExampleName.Is(m.Name))],
+    };
+
+    // A sentence in the column of names is a remark, and an example is nobody's.
+    private static bool IsName(string text) => text.Length <= ShopTable.LongestName && !ExampleName.Is(text);
 
     /// <summary>The row with the most headings that are known, else the first with the most texts.</summary>
     private static BookLook Unknown(Stream book, BookSettings settings, BookRefusedException refusal)

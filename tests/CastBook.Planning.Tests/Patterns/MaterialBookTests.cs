@@ -1,4 +1,5 @@
 using CastBook.Casting.Patterns;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Shops;
 using UnitsNet;
@@ -22,6 +23,8 @@ public sealed class MaterialBookTests
     [InlineData("résine calcinable", PatternKind.Resin)]
     [InlineData("resina", PatternKind.Resin)]
     [InlineData("wax resin", PatternKind.Resin)]
+    [InlineData("castable wax", null)]
+    [InlineData("cire calcinable", null)]
     [InlineData("Blue 3", null)]
     public void KindIn_WordsOfTheTrade_TellWaxFromResin(string name, PatternKind? expected) => MaterialWords.KindIn(name).ShouldBe(expected);
 
@@ -49,6 +52,23 @@ public sealed class MaterialBookTests
         plan.The("material-taken-as").Text().ShouldBe(
             "\"Harz\" is taken as \"Castable resin\", the only such material on the Materials sheet. To change it, type another name in the list.");
         plan.Stops().ShouldBeEmpty();
+    }
+
+    // A slip of one key: resin burnt out as wax.
+    [Fact]
+    public void Of_ResinCalledWaxOnTheSheet_IsChecked()
+    {
+        var (resin, wax) = (Wrenmoor.Resin with { Kind = PatternKind.Wax }, Wrenmoor.Wax with { Kind = PatternKind.Resin });
+        var pieces = new[] { Wrenmoor.Ring() with { Material = resin.Name }, Wrenmoor.Ring() with { Material = wax.Name } };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Materials = [resin, wax] }, pieces));
+
+        var finding = plan.The("resin-called-wax");
+        finding.Severity.ShouldBe(Severity.Check);
+        finding.Subjects.ShouldBe([new Subject(SubjectKind.Material, "Castable resin", ShopField.Kind)]);
+        finding.Text().ShouldBe(
+            "\"Castable resin\" is a resin by its name, and a wax by Kind on the Materials sheet. As wax it gets the shorter burnout, "
+            + "and resin that is not burnt out spoils the casting. Type resin as its Kind, or another name if it is wax.");
     }
 
     [Fact]
