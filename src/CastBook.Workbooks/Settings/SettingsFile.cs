@@ -65,6 +65,7 @@ public static class SettingsFile
             .Where(v => v.Key.StartsWith(VariablePrefix, StringComparison.OrdinalIgnoreCase))
             .Select(v => (Spec: SpecOf(v.Key[VariablePrefix.Length..]), v.Value))
             .Where(v => v.Spec is not null)
+            .OrderBy(v => v.Spec!.Name, StringComparer.Ordinal) // a system lists them in another order each time
             .ToDictionary(v => v.Spec!.Name, v => v.Value, StringComparer.OrdinalIgnoreCase);
         return variables.Count == 0 ? settings : Over(settings, new BookSettings
         {

@@ -17,6 +17,19 @@ public sealed class SettingsFileTests : IDisposable
     [Fact]
     public void Load_NothingThere_SaysNothing() => SettingsFile.Load(folder, null, NoVariables).ShouldBe(BookSettings.None);
 
+    // What is found of them would stand in another order each time.
+    [Fact]
+    public void Load_VariablesInAnyOrder_ComeInOneOrder()
+    {
+        Dictionary<string, string> one = new() { ["CASTBOOK_CHARGE_STEP"] = "10", ["CASTBOOK_MELT_LOSS"] = "x", ["CASTBOOK_BOWL_FILL"] = "y" };
+
+        var (first, second) = (SettingsFile.Load(folder, null, one), SettingsFile.Load(folder, null, one.Reverse().ToDictionary()));
+
+        first.Values.Keys.ShouldBe([SettingName.BowlFill, SettingName.ChargeStep, SettingName.MeltLoss]);
+        second.Values.Keys.ShouldBe(first.Values.Keys);
+        second.Origins.Keys.ShouldBe(first.Origins.Keys);
+    }
+
     [Fact]
     public void Load_FileAndVariables_LaterSourcesWin()
     {
