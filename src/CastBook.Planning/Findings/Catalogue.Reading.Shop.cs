@@ -26,6 +26,12 @@ public static partial class Catalogue
         "Columns {0} and {1} both say \"{2}\".", "Which of the two counts cannot be told, so neither was read.",
         "Rename the one that is not meant.");
 
+    /// <summary>A column of a shop sheet whose unit measures something else.</summary>
+    public static FindingKind ShopUnitAstray => new(
+        "shop-unit-astray", Severity.Check,
+        "{0} says \"{1}\", and {2} is no unit of {3}.", "The column was not read, and the plan goes by what it knows without it.",
+        "Write a unit of {3} there, such as {4}, and the numbers in that unit.");
+
     /// <summary>The same name twice on a shop sheet.</summary>
     public static FindingKind ShopNameTwice => new(
         "shop-name-twice", Severity.Check,

@@ -4,6 +4,7 @@ using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Settings;
 
@@ -18,6 +19,7 @@ internal sealed class ShopTable
     private readonly Dictionary<string, NumberSigns> signs = new(StringComparer.Ordinal);
     private readonly HashSet<string> liquids = new(StringComparer.Ordinal);
     private readonly HashSet<string> ounces = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, CellRef> astray = new(StringComparer.Ordinal);
 
     private ShopTable(ShopSheet sheet, SheetPart part, SheetGrid grid, CellValues values, int headingRow, HeadingMatch match)
     {
@@ -28,6 +30,24 @@ internal sealed class ShopTable
             var heading = Heading.Parse(grid.Cell(headingRow, tie.First).Text ?? "").Text;
             Findings.Add(Catalogue.ShopHeadingAmbiguous.At(
                 new Subject(sheet.Kind, "", tie.Field), $"{part.Name}!{CellRef.ColumnName(tie.First)}", CellRef.ColumnName(tie.Second), heading));
+        }
+
+        SayAstray(HeadingRow.Read(grid, headingRow));
+    }
+
+    // "Water (oz)" is read neither as weight nor as volume: the heading is asked about.
+    private void SayAstray(IReadOnlyList<(int Column, Heading Heading)> headings)
+    {
+        foreach (var (column, heading) in headings)
+        {
+            if (heading.Astray(Sheet.Index) is { Unit: { } unit } sense && Sheet.Index.Fields[sense.Known.FieldAt] is var meant
+                && !Fields.ContainsKey(meant.Field) && Fields.Values.All(f => f.Column != column))
+            {
+                var cell = astray[meant.Field] = new CellRef(Part.Name, HeadingsRow, column);
+                Findings.Add(Catalogue.ShopUnitAstray.At(
+                    new Subject(Sheet.Kind, "", meant.Field), cell.ToString(), heading.Text, unit.Name, MeasureWords.Of(meant.Dimension),
+                    MeasureWords.SuchAs(meant.Dimension)));
+            }
         }
     }
 
@@ -153,7 +173,14 @@ internal sealed class ShopTable
 
     /// <summary>Notes where the sheet's headings stand.</summary>
     /// <param name="cells">Where it is noted.</param>
-    public void Map(CellMap cells) => cells.Add(new Subject(Sheet.Kind, ""), new CellRef(Part.Name, HeadingsRow, Fields[ShopField.Name].Column));
+    public void Map(CellMap cells)
+    {
+        cells.Add(new Subject(Sheet.Kind, ""), new CellRef(Part.Name, HeadingsRow, Fields[ShopField.Name].Column));
+        foreach (var (field, cell) in astray)
+        {
+            cells.Add(new Subject(Sheet.Kind, "", field), cell);
+        }
+    }
 
     /// <summary>The rows by name, each name once; a name that stands twice is said.</summary>
     public IEnumerable<ShopRow> NamedRows()

@@ -61,6 +61,26 @@ public sealed class ShopReaderTests
         At(reading, finding.Subjects[0]).ShouldBe("Flasks!B2");
     }
 
+    // Ounces may be of weight or of volume: the numbers would be a twentieth apart, and the heading is asked about.
+    [Theory]
+    [InlineData("Water (oz)", "Flasks!B1 says \"Water (oz)\", and oz is no unit of volume.", "Write a unit of volume there, such as ml or fl oz, and the numbers in that unit.")]
+    [InlineData("Powder, ml", "Flasks!B1 says \"Powder, ml\", and ml is no unit of weight.", "Write a unit of weight there, such as g or lb, and the numbers in that unit.")]
+    [InlineData("Height lb", "Flasks!B1 says \"Height lb\", and lb is no unit of length.", "Write a unit of length there, such as mm or in, and the numbers in that unit.")]
+    public void Read_UnitOfSomethingElse_IsAskedAboutAtItsHeading(string heading, string seen, string remedy)
+    {
+        var reading = Read("Flasks", s => s.Row("Size", heading, "Owned").Row("75 × 100", 8, 3));
+
+        var flask = reading.Night.Shop.FlaskSizes.ShouldHaveSingleItem();
+        (flask.Owned, flask.Water, flask.Powder, flask.Height).ShouldBe((3, null, null, null));
+        var finding = Said(reading).ShouldHaveSingleItem();
+        (finding.Id, finding.Severity, finding.Seen, finding.Remedy).ShouldBe(("shop-unit-astray", Severity.Check, seen, remedy));
+        At(reading, finding.Subjects[0]).ShouldBe("Flasks!B1");
+    }
+
+    [Fact]
+    public void Read_UnitOfSomethingElseBesideTheRightColumn_SaysNothing() =>
+        Said(Read("Flasks", s => s.Row("Size", "Water (ml)", "Water (oz)", "Owned").Row("75 × 100", 205, 7, 3))).ShouldBeEmpty();
+
     [Fact]
     public void Read_WordThatIsNoChoice_NamesTheChoices() =>
         Said(Read("Flasks", s => s.Row("Size", "Method").Row("75 × 100", "by hand"))).ShouldHaveSingleItem().Remedy

@@ -103,6 +103,24 @@ internal sealed class Heading
         return halves.Count == 2 ? Agreeing(halves[0].Senses(index), halves[1].Senses(index)) : senses;
     }
 
+    /// <summary>What the heading would mean if its unit did not measure something else; null where it means nothing of the kind.</summary>
+    /// <param name="index">The words to look for.</param>
+    public HeadingSense? Astray(WordIndex index)
+    {
+        foreach (var reading in readings)
+        {
+            foreach (var known in reading.Unit is null ? [] : index.Find(reading.Words))
+            {
+                if (index.Fields[known.FieldAt].Dimension is not Dimension.None and var dimension && dimension != reading.Unit!.Dimension)
+                {
+                    return new HeadingSense(known, known.Rank, reading.Unit);
+                }
+            }
+        }
+
+        return null;
+    }
+
     // Two languages in one heading: what both say.
     private static List<HeadingSense> Agreeing(List<HeadingSense> first, List<HeadingSense> second)
     {
