@@ -1,3 +1,4 @@
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Workbooks.Reading.Headings;
@@ -55,6 +56,7 @@ internal sealed class HeadingMatch
         }
 
         match.KeepLanguage();
+        match.PartPersons(index);
         for (var at = 0; at < index.Fields.Count; at++)
         {
             match.Settle(index.Fields[at].Field, at);
@@ -142,6 +144,29 @@ internal sealed class HeadingMatch
             if (column.Exists(IsOfMost))
             {
                 column.RemoveAll(s => !IsOfMost(s));
+            }
+        }
+    }
+
+    // "Name, What, Metal" is a class: who beside what. Where another column is the customer's, the name is the piece's.
+    private void PartPersons(WordIndex index)
+    {
+        var customer = -1;
+        for (var at = 0; at < index.Fields.Count; at++)
+        {
+            customer = index.Fields[at].Field == PieceField.Customer ? at : customer;
+        }
+
+        if (!Array.Exists(senses, c => c.Exists(s => s.Known.Word.IsWhat)) || Array.Exists(senses, c => c.Exists(s => s.Known.FieldAt == customer)))
+        {
+            return;
+        }
+
+        foreach (var column in senses)
+        {
+            for (var at = 0; at < column.Count; at++)
+            {
+                column[at] = column[at].Known.Word.IsPerson ? column[at] with { Known = column[at].Known with { FieldAt = customer } } : column[at];
             }
         }
     }

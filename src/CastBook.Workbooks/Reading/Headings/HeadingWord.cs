@@ -18,6 +18,12 @@ internal sealed record HeadingWord(string Text)
     /// <summary>Whether they head a column that says how far a row is, in any words.</summary>
     public bool IsStatus { get; init; }
 
+    /// <summary>Whether they ask what is cast, so that a name beside them is a person's.</summary>
+    public bool IsWhat { get; init; }
+
+    /// <summary>Whether they name a person where another column says what is cast.</summary>
+    public bool IsPerson { get; init; }
+
     /// <summary>What a weight under this heading is the weight of.</summary>
     public WeightMeaning Meaning { get; init; }
 

@@ -77,6 +77,8 @@ internal static class HeadingWords
                         NeedsUnit = line.NeedsUnit,
                         IsHeight = line.IsHeight,
                         IsStatus = line.IsStatus,
+                        IsWhat = line.IsWhat,
+                        IsPerson = line.IsPerson,
                         Meaning = line.Meaning,
                         Material = line.Material,
                         Language = language.Language,

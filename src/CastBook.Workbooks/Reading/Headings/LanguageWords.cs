@@ -12,6 +12,12 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="Words">The words as written.</param>
 internal sealed record WordLine(string About, int Rank, bool NeedsUnit, bool IsHeight, bool IsStatus, string Of, IReadOnlyList<string> Words)
 {
+    /// <summary>Whether they ask what is cast, so that a name beside them is a person's.</summary>
+    public bool IsWhat { get; init; }
+
+    /// <summary>Whether they name a person where another column says what is cast.</summary>
+    public bool IsPerson { get; init; }
+
     /// <summary>What a weight under these words is the weight of.</summary>
     public WeightMeaning Meaning => Of switch
     {
@@ -83,6 +89,7 @@ internal sealed class LanguageWords
 
         var said = head.Split(' ');
         var (rank, needsUnit, isHeight, isStatus, of) = (1, false, false, false, "");
+        var (isWhat, isPerson) = (false, false);
         for (var at = 1; at < said.Length; at++)
         {
             switch (said[at])
@@ -92,6 +99,12 @@ internal sealed class LanguageWords
                     break;
                 case "height":
                     isHeight = true;
+                    break;
+                case "what":
+                    isWhat = true;
+                    break;
+                case "person":
+                    isPerson = true;
                     break;
                 case "status":
                     isStatus = true;
@@ -107,6 +120,6 @@ internal sealed class LanguageWords
             }
         }
 
-        return new WordLine(said[0], rank, needsUnit, isHeight, isStatus, of, words);
+        return new WordLine(said[0], rank, needsUnit, isHeight, isStatus, of, words) { IsWhat = isWhat, IsPerson = isPerson };
     }
 }

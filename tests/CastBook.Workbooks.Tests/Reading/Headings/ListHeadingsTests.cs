@@ -40,6 +40,35 @@ public sealed class ListHeadingsTests
         reading.Cells.Find(Subject.Piece(0, PieceField.GateLength))!.Value.ToString().ShouldBe("Pieces!G3");
     }
 
+    // A class writes who beside what; a shop that has a column for customers, or asks nothing, means the piece by its name.
+    [Theory]
+    [InlineData("Name", "What", "leaf", "Ada")]
+    [InlineData("What are you making?", "Name", "Ada", "leaf")]
+    [InlineData("Name", "Was", "leaf", "Ada")]
+    [InlineData("Nom", "Quoi", "leaf", "Ada")]
+    [InlineData("Pupil", "Item", "leaf", "Ada")]
+    [InlineData("Name", "Piece", "leaf", "")]
+    [InlineData("Name", "Item", "Ada", "")]
+    [InlineData("Name", "Customer", "Ada", "leaf")]
+    public void Read_NameBesideWhatIsCast_IsAPersons(string first, string second, string piece, string customer)
+    {
+        using var book = BookBuilder.Pieces([first, second, "Qty", "Pattern weight (g)", "Alloy"], ["Ada", "leaf", 2, 1.5, "Bronze"]);
+
+        var read = TestBooks.Read(book).Night.Pieces.ShouldHaveSingleItem();
+
+        (read.Name, read.Customer ?? "").ShouldBe((piece, customer));
+    }
+
+    [Fact]
+    public void Read_NameAndWhatBesideACustomer_NameTheCustomerOnce()
+    {
+        using var book = BookBuilder.Pieces(["Name", "What", "Customer", "Qty", "Pattern weight (g)", "Alloy"], ["Thistle", "ring", "Ada", 2, 1.5, "Bronze"]);
+
+        var read = TestBooks.Read(book).Night.Pieces.ShouldHaveSingleItem();
+
+        (read.Name, read.Customer).ShouldBe(("Thistle", "Ada"));
+    }
+
     [Fact]
     public void Read_UnitsBelowTheHeadings_AreTaken()
     {
