@@ -150,7 +150,7 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
     // What stood in the book, and what planning afresh makes of it.
     private IEnumerable<AccountInput> BothAnswers(PlanChange change)
     {
-        yield return AccountInput.By(SettingName.WhenLittleChanged, change.IsKept ? "keep" : "best", Subject.Setting(SettingName.WhenLittleChanged));
+        yield return AccountInput.By(SettingName.WhenLittleChanged, PieceAccountWords.Choice(change.IsKept), Subject.Setting(SettingName.WhenLittleChanged));
         yield return AccountInput.Reckoned(PieceAccountWords.WithKeep, PieceAccountWords.NothingMoves, PieceAccountWords.EveryPieceStays);
         yield return AccountInput.Reckoned(PieceAccountWords.WithBest, change.Words(night.Shop.Settings.Units.Water), PieceAccountWords.PlannedAfresh);
     }

@@ -65,6 +65,8 @@ internal static class PieceAccountWords
         "one alloy and one range of flask temperature to a flask, stones apart; trees under way and wishes first, then the fewest flasks and the least powder that the search found";
 
     // Both answers, where leaving every piece and planning afresh differ.
+    public static string Choice(bool isKept) => isKept ? "keep" : "best";
+
     public static string WithKeep => "with \"keep\"";
 
     public static string NothingMoves => "nothing moves";
