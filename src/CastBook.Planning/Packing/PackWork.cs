@@ -10,7 +10,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     /// <summary>More pieces than this are many: how few flasks do is what can be proved of them.</summary>
     public const long Many = 160;
 
-    // A thousand million steps take about half a second.
+    // A thousand million steps take about a second.
     private const long LeastSearch = 100_000_000;
     private const long SearchForEach = 20_000_000;
     private const long MostSearch = 3_000_000_000;
