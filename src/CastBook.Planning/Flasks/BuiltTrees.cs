@@ -26,7 +26,7 @@ internal sealed class BuiltTrees(Night night, IReadOnlyList<PieceMetal?> metals,
         }
 
         var content = lines.Keys.ToDictionary(l => l, _ => new List<(PieceMetal, int)>(), StringComparer.Ordinal);
-        foreach (var metal in metals.OfType<PieceMetal>())
+        foreach (var metal in MetalOfPieces.Asked(metals))
         {
             Collect(metal, content);
         }

@@ -51,8 +51,8 @@ internal sealed class CastingLessons
     {
         var quiet = new FindingList();
         var metals = new MetalOfPieces(night, new AlloyBook(night.Shop, quiet), new MaterialBook(night.Shop), quiet, None);
-        return metals.Compute(id => night.Pieces[id].MetalEach is not null && metals.IsOfPattern(night.Pieces[id]))
-            .OfType<PieceMetal>().Where(m => m is { WorkedOut.Grams: > 0, Each.Grams: > 0, Alloy.Known: not null });
+        return MetalOfPieces.Asked(metals.Compute(id => night.Pieces[id].MetalEach is not null && metals.IsOfPattern(night.Pieces[id])))
+            .Where(m => m is { WorkedOut.Grams: > 0, Each.Grams: > 0, Alloy.Known: not null });
     }
 
     private void Take((string Alloy, string Material) key, CastingFactor learnt, FindingList findings)

@@ -35,7 +35,16 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
 
     /// <summary>The metal of the rows that are asked for; not put into a list of their own, as there may be very many.</summary>
     /// <param name="all">The metal of every row; nothing for the others.</param>
-    public static IEnumerable<PieceMetal> Asked(IReadOnlyList<PieceMetal?> all) => all.OfType<PieceMetal>();
+    public static IEnumerable<PieceMetal> Asked(IReadOnlyList<PieceMetal?> all)
+    {
+        for (var i = 0; i < all.Count; i++)
+        {
+            if (all[i] is { } metal)
+            {
+                yield return metal;
+            }
+        }
+    }
 
     /// <summary>Whether a row's metal follows from a pattern, and not from an earlier casting.</summary>
     /// <param name="piece">The row.</param>
@@ -64,44 +73,50 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
     // The shop's word leaves nothing open about the metal; what is known of the pattern stays.
     private static PieceMetal ByTheShop(PieceMetal metal, Mass each)
     {
-        (metal.WorkedOut, metal.WantsDensity, metal.WantsMeaning) = (metal.Each, false, false);
-        metal.VolumeEach = metal.Alloy.Known?.Density is { } density ? each / density : metal.VolumeEach;
-        metal.PatternMass ??= metal.VolumeEach * metal.Material.Density;
-        return Exactly(metal, each);
+        var volume = metal.Alloy.Known?.Density is { } density ? each / density : metal.VolumeEach;
+        return metal with
+        {
+            WorkedOut = metal.Each,
+            Each = each,
+            VolumeEach = volume,
+            PatternMass = metal.PatternMass ?? volume * metal.Material.Density,
+            WantsDensity = false,
+            WantsMeaning = false,
+        };
     }
 
     // Taken as a pattern the span is known; taken as finished metal the weight is. Which of them holds is not.
-    private static PieceMetal Unsure(PieceMetal metal)
+    private static PieceMetal Unsure(PieceMetal metal) => metal with
     {
-        metal.Unsettle();
-        (metal.VolumeEach, metal.PatternMass, metal.WantsMeaning) = (null, null, true);
-        return metal;
-    }
+        Each = null,
+        Least = metal.Least,
+        Most = metal.Most,
+        VolumeEach = null,
+        PatternMass = null,
+        WantsMeaning = true,
+    };
 
-    private PieceMetal FromVolume(PieceMetal metal, Volume volume)
+    private PieceMetal FromVolume(PieceMetal pattern, Volume volume)
     {
-        metal.VolumeEach = volume;
-        metal.PatternMass = metal.Piece.Weight is { } weight && metal.Material.Density is null ? OnTheTree(weight) : volume * metal.Material.Density;
-        if (metal.Alloy.Known?.Density is { } density)
+        var metal = pattern with
         {
-            metal.Learnt = lessons.For(metal);
-            metal.VolumeEach = volume * (metal.Learnt?.Factor.DecimalFractions ?? 1);
-            return Exactly(metal, metal.VolumeEach.Value * density);
+            VolumeEach = volume,
+            PatternMass = pattern.Piece.Weight is { } weight && pattern.Material.Density is null ? OnTheTree(weight) : volume * pattern.Material.Density,
+        };
+        if (metal.Alloy.Known?.Density is not { } density)
+        {
+            return metal with { Least = volume * metal.Alloy.Least, Most = volume * metal.Alloy.Most };
         }
 
-        (metal.Least, metal.Most) = (volume * metal.Alloy.Least, volume * metal.Alloy.Most);
-        return metal;
+        var learnt = lessons.For(metal);
+        var cast = volume * (learnt?.Factor.DecimalFractions ?? 1);
+        return metal with { Learnt = learnt, VolumeEach = cast, Each = cast * density };
     }
 
     private static PieceMetal FromFinished(PieceMetal metal, Mass weight)
     {
-        if (metal.Alloy.Known?.Density is { } density)
-        {
-            metal.VolumeEach = weight / density;
-            metal.PatternMass = metal.VolumeEach * metal.Material.Density;
-        }
-
-        return Exactly(metal, weight);
+        var volume = metal.Alloy.Known?.Density is { } density ? weight / density : metal.VolumeEach;
+        return metal with { Each = weight, VolumeEach = volume, PatternMass = volume * metal.Material.Density };
     }
 
     // Supports are weighed with the pattern and cut off before the tree.
@@ -113,28 +128,22 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         if (metal.Piece.Unreadable.Contains(PieceField.Material))
         {
             // The usual material must not stand in for a word that could not be read.
-            metal.PatternMass = weight;
-            return metal;
+            return metal with { PatternMass = weight };
         }
 
         if (metal.Material.Density is { } density)
         {
-            FromVolume(metal, PatternVolume.Compute(weight, density));
-            metal.PatternMass = weight;
-            return metal;
+            return FromVolume(metal, PatternVolume.Compute(weight, density)) with { PatternMass = weight };
         }
 
         var (least, most) = metal.Material.Range;
-        (metal.PatternMass, metal.WantsDensity) = (weight, true);
-        metal.Least = metal.Alloy.Least is { } light ? MetalForPattern.Compute(weight, most, light) : null;
-        metal.Most = metal.Alloy.Most is { } heavy ? MetalForPattern.Compute(weight, least, heavy) : null;
-        return metal;
-    }
-
-    private static PieceMetal Exactly(PieceMetal metal, Mass each)
-    {
-        metal.SetExactly(each);
-        return metal;
+        return metal with
+        {
+            PatternMass = weight,
+            WantsDensity = true,
+            Least = metal.Alloy.Least is { } light ? MetalForPattern.Compute(weight, most, light) : null,
+            Most = metal.Alloy.Most is { } heavy ? MetalForPattern.Compute(weight, least, heavy) : null,
+        };
     }
 
     private void Missing(Piece piece)
@@ -164,7 +173,7 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
             return;
         }
 
-        var first = open.FirstOrDefault(m => m.Alloy.Least is not null) ?? open[0];
+        var first = open[Math.Max(0, open.FindIndex(m => m.Alloy.Least is not null))];
         var weight = first.Piece.Weight!.Value;
         var (thin, dense) = first.Material.Range;
         var said = "9 to 16 times its weight in silver or gold";

@@ -4,68 +4,56 @@ using UnitsNet;
 
 namespace CastBook.Planning.Metals;
 
-/// <summary>What one piece of a row takes; worked out step by step, and not changed after that.</summary>
-/// <param name="piece">The row.</param>
-/// <param name="alloy">What its alloy came to.</param>
-/// <param name="material">Its pattern material.</param>
-internal sealed class PieceMetal(Piece piece, AlloyAnswer alloy, KnownMaterial material)
+/// <summary>What one piece of a row takes.</summary>
+/// <param name="Piece">The row.</param>
+/// <param name="Alloy">What its alloy came to.</param>
+/// <param name="Material">Its pattern material.</param>
+internal readonly record struct PieceMetal(Piece Piece, AlloyAnswer Alloy, KnownMaterial Material)
 {
-    // Plain numbers, not a number where missing: a long list makes one of these for each row.
-    private double leastGrams = double.NaN;
-    private double mostGrams = double.NaN;
-    private double workedOutGrams = double.NaN;
-    private bool isExact;
-    private double volumeMillilitres = double.NaN;
-    private double patternGrams = double.NaN;
-
-    /// <summary>The row.</summary>
-    public Piece Piece => piece;
-
-    /// <summary>What its alloy came to.</summary>
-    public AlloyAnswer Alloy => alloy;
-
-    /// <summary>Its pattern material.</summary>
-    public KnownMaterial Material => material;
+    // Plain numbers, not a number where missing, and apart what few rows have: a long list has one of these for each row.
+    private readonly double eachGrams = double.NaN;
+    private readonly double volumeMillilitres = double.NaN;
+    private readonly double patternGrams = double.NaN;
+    private readonly OpenMetal open = OpenMetal.None;
 
     /// <summary>Metal of one piece, without gates; missing where it cannot be known.</summary>
-    public Mass? Each => isExact ? PlainNumber.Mass(leastGrams) : null;
+    public Mass? Each { get => PlainNumber.Mass(eachGrams); init => eachGrams = PlainNumber.Of(value); }
 
     /// <summary>What its weight or volume comes to, where <see cref="Each"/> is the shop's own word; missing where that cannot be known.</summary>
-    public Mass? WorkedOut { get => PlainNumber.Mass(workedOutGrams); set => workedOutGrams = PlainNumber.Of(value); }
+    public Mass? WorkedOut { get => open.WorkedOut; init => open = open.With(open.WorkedOut, value, static (o, v) => o with { WorkedOut = v }); }
 
-    /// <summary>The least one piece can take, where it is not known exactly.</summary>
-    public Mass? Least { get => PlainNumber.Mass(leastGrams); set => leastGrams = PlainNumber.Of(value); }
+    /// <summary>The least one piece can take.</summary>
+    public Mass? Least { get => Each ?? open.Least; init => open = open.With(open.Least, value, static (o, v) => o with { Least = v }); }
 
-    /// <summary>The most one piece can take, where it is not known exactly.</summary>
-    public Mass? Most { get => PlainNumber.Mass(mostGrams); set => mostGrams = PlainNumber.Of(value); }
+    /// <summary>The most one piece can take.</summary>
+    public Mass? Most { get => Each ?? open.Most; init => open = open.With(open.Most, value, static (o, v) => o with { Most = v }); }
 
     /// <summary>Volume of one piece; missing where it cannot be known.</summary>
-    public Volume? VolumeEach
-    {
-        get => PlainNumber.Volume(volumeMillilitres);
-        set => volumeMillilitres = PlainNumber.Of(value);
-    }
+    public Volume? VolumeEach { get => PlainNumber.Volume(volumeMillilitres); init => volumeMillilitres = PlainNumber.Of(value); }
 
     /// <summary>Mass of one pattern; missing where it cannot be known.</summary>
-    public Mass? PatternMass { get => PlainNumber.Mass(patternGrams); set => patternGrams = PlainNumber.Of(value); }
+    public Mass? PatternMass { get => PlainNumber.Mass(patternGrams); init => patternGrams = PlainNumber.Of(value); }
 
     /// <summary>What weighed castings taught, where the metal follows from it.</summary>
-    public CastingFactor? Learnt { get; set; }
+    public CastingFactor? Learnt { get => open.Learnt; init => open = open.With(open.Learnt, value, static (o, v) => o with { Learnt = v }); }
 
     /// <summary>True when only the material's density is missing.</summary>
-    public bool WantsDensity { get; set; }
+    public bool WantsDensity { get; init; }
 
     /// <summary>True when only the meaning of the weights is missing.</summary>
-    public bool WantsMeaning { get; set; }
+    public bool WantsMeaning { get; init; }
 
-    /// <summary>Sets the metal of one piece, which is then the least and the most too.</summary>
-    /// <param name="each">The metal.</param>
-    public void SetExactly(Mass each)
+    /// <summary>What is known of few rows only: held apart, so that the others need no room for it.</summary>
+    /// <param name="WorkedOut">What weight or volume come to beside the shop's word.</param>
+    /// <param name="Least">The least, where the metal is not known exactly.</param>
+    /// <param name="Most">The most.</param>
+    /// <param name="Learnt">What weighed castings taught.</param>
+    private sealed record OpenMetal(Mass? WorkedOut, Mass? Least, Mass? Most, CastingFactor? Learnt)
     {
-        (leastGrams, mostGrams) = (each.Grams, each.Grams);
-        isExact = true;
-    }
+        /// <summary>Nothing.</summary>
+        public static OpenMetal None { get; } = new(null, null, null, null);
 
-    /// <summary>Leaves the metal of one piece open, but for the least and the most of it.</summary>
-    public void Unsettle() => isExact = false;
+        /// <summary>With another value; itself where there is none and was none.</summary>
+        public OpenMetal With<T>(T before, T value, Func<OpenMetal, T, OpenMetal> change) => before is null && value is null ? this : change(this, value);
+    }
 }
