@@ -8,9 +8,6 @@ namespace CastBook.Workbooks.Writing;
 /// <summary>What CastBook writes into a cell. Text never becomes a formula: it is written as an inline string.</summary>
 internal readonly record struct CellValue
 {
-    // So large that three decimals more are still whole numbers that a double holds.
-    private const double MostShort = 1e9;
-
     private CellValue(double? number, string? text)
     {
         Number = number;
@@ -132,28 +129,13 @@ internal readonly record struct CellValue
         WriteNumber(to, row);
     }
 
-    // Nearly every number that is written has three decimals at most. The quotient of two whole numbers that a double holds
-    // exactly is the double nearest to the decimal, so these are the shortest digits that read back as the number.
     private static void WriteShortest(ArrayBufferWriter<byte> to, double number)
     {
-        var thousandths = Math.Round(number * 1000);
-        if (Math.Abs(number) >= MostShort || thousandths / 1000 != number || thousandths == 0)
+        var length = ShortNumber.Write(number, to.GetSpan(ShortNumber.MostLength));
+        to.Advance(length);
+        if (length == 0)
         {
             WriteNumber(to, number);
-            return;
-        }
-
-        if (number < 0)
-        {
-            to.Write("-"u8);
-        }
-
-        var (whole, rest) = Math.DivRem((long)Math.Abs(thousandths), 1000);
-        WriteNumber(to, whole);
-        if (rest > 0)
-        {
-            Span<byte> decimals = [(byte)'.', (byte)('0' + (rest / 100)), (byte)('0' + (rest / 10 % 10)), (byte)('0' + (rest % 10))];
-            to.Write(decimals.TrimEnd((byte)'0'));
         }
     }
 

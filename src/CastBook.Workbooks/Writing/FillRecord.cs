@@ -20,6 +20,7 @@ internal sealed class FillRecord
 
     // Nine digits with sign, point and exponent.
     private const int MostDigits = 24;
+    private const double MostShort = 1e5;
 
     private readonly Dictionary<string, HashSet<uint>> written = new(StringComparer.Ordinal);
 
@@ -140,8 +141,30 @@ internal sealed class FillRecord
     /// <param name="value">The value.</param>
     public void Add(string key, CellValue value)
     {
-        Span<char> digits = stackalloc char[MostDigits];
-        Add(key, value.Number is { } number ? Number(number, digits) : value.Text);
+        if (value.Number is { } number)
+        {
+            Add(key, number);
+        }
+        else
+        {
+            Add(key, value.Text);
+        }
+    }
+
+    // Below a hundred thousand three decimals are eight digits, so that the shortest digits are those of the record.
+    private void Add(string key, double number)
+    {
+        Span<byte> digits = stackalloc byte[ShortNumber.MostLength];
+        var length = Math.Abs(number) < MostShort ? ShortNumber.Write(number, digits) : 0;
+        Span<char> text = stackalloc char[MostDigits];
+        if (length == 0)
+        {
+            Add(key, Number(number, text));
+            return;
+        }
+
+        Encoding.ASCII.GetChars(digits[..length], text);
+        Add(key, text[..length]);
     }
 
     /// <summary>Writes the record.</summary>

@@ -103,6 +103,22 @@ public sealed class FillRecordTests
         record.Wrote("other", "a\nb").ShouldBeFalse();
     }
 
+    // Short numbers are written down by a quicker way than they are looked up by.
+    [Fact]
+    public void Wrote_AnyNumberThatWasAdded_IsKnown()
+    {
+        var random = new Random(7);
+        double[] odd = [0, -0.0, 0.001, -0.001, 1, -7, 100.5, 99_999.999, -99_999.999, 100_000, 100_000.125, 123_456.789, 1e9, 1e-5, 2.5e-7, 1e300];
+        double[] some = [.. Enumerable.Range(0, 5_000).Select(i => Math.Round((random.NextDouble() - 0.3) * Math.Pow(10, i % 9), i % 6))];
+        foreach (var number in odd.Concat(some).Concat(some.Select(Math.BitIncrement)))
+        {
+            var record = new FillRecord();
+            record.Add("k", CellValue.Of(number));
+
+            record.Wrote("k", new GridCell(CellKind.Number, number, null, 0, false)).ShouldBeTrue(number.ToString(CultureInfo.InvariantCulture));
+        }
+    }
+
     [Fact]
     public void Read_BookWithoutChecksOrWithOtherText_KnowsNothing()
     {
