@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Buffers.Text;
 using System.Text;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Writing;
 using CastBook.Workbooks.Xml;
@@ -150,6 +151,11 @@ internal sealed class SheetFacts
             MoveToNextRow();
         }
 
+        if (PassAsRead(scanner, row))
+        {
+            return;
+        }
+
         var (column, at) = (0, 0);
         while (NextCell(scanner, out var address, out var format, out var isString, out var isPlain))
         {
@@ -182,6 +188,39 @@ internal sealed class SheetFacts
         {
             MissWritten(row, written[at]);
         }
+    }
+
+    /// <summary>Passes the cells of a row at once where they are, byte for byte, what was read and behind it what was to be written; false, and nothing passed, where that cannot be told.</summary>
+    /// <remarks>What the rules ask of cells that are as they were was as it is before the book was written.</remarks>
+    private bool PassAsRead(XmlScanner scanner, int row)
+    {
+        if (edits?.List?.DigestOf(row) is not (> 0 and var digest) || !scanner.TryPeek(RowCells.Closing, out var cells))
+        {
+            return false;
+        }
+
+        var format = HighestFormat;
+        expected.ResetWrittenCount();
+        foreach (var edit in written)
+        {
+            if (edit.IsRemoval)
+            {
+                return false;
+            }
+
+            edit.Value.Write(expected, row, edit.Column, edit.NewStyle, prefix);
+            format = Math.Max(format, edit.NewStyle ?? 0);
+        }
+
+        if (!cells.EndsWith(expected.WrittenSpan) || cells[..^expected.WrittenCount] is var shops && RowCells.Digest(shops) != digest
+            || (written.Count > 0 && !shops.IsEmpty && !(RowCells.LastColumn(shops, row) < written[0].Column)))
+        {
+            return false;
+        }
+
+        HighestFormat = format;
+        scanner.PassPeeked(cells.Length, RowCells.Closing.Length);
+        return true;
     }
 
     /// <summary>A cell that is not there, as one that was taken out should not be.</summary>

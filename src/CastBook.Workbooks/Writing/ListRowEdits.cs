@@ -73,6 +73,9 @@ internal sealed class ListRowEdits : RowEdits
         }
     }
 
+    /// <inheritdoc/>
+    public override uint DigestOf(int row) => list.Grid.DigestOf(row);
+
     /// <summary>What CastBook wrote into a row that is left alone, in the unit that the column has now; null where nothing changes.</summary>
     /// <param name="column">The column.</param>
     /// <param name="cell">The cell as it stands.</param>

@@ -1,3 +1,5 @@
+using CastBook.Workbooks.Reading.Grid;
+
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>Everything CastBook wants changed in one sheet part: cells, and elements around the cells.</summary>
@@ -152,6 +154,10 @@ internal abstract class RowEdits
     /// <param name="row">Row, from 1.</param>
     /// <param name="edits">Where to.</param>
     public abstract void Add(int row, List<CellEdit> edits);
+
+    /// <summary>The digest of a row's cells as they were read (<see cref="RowCells.Digest"/>); 0 where none was taken.</summary>
+    /// <param name="row">Row, from 1.</param>
+    public abstract uint DigestOf(int row);
 }
 
 /// <summary>An element to put into a sheet.</summary>

@@ -3,6 +3,7 @@ using System.Buffers.Text;
 using System.Globalization;
 using System.Text;
 using CastBook.Workbooks.Reading;
+using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Xml;
 
 namespace CastBook.Workbooks.Writing;
@@ -189,20 +190,13 @@ internal sealed partial class SheetSplicer
     /// <summary>Passes all cells of a row at once where they stand left of a column, as those of a list do beside which new columns are set; false, and nothing passed, where that cannot be told.</summary>
     private bool PassIfLeftOf(int row, int column)
     {
-        if (prefix.Length > 0 || !scanner.TryPeek("</row>"u8, out var cells))
-        {
-            return false;
-        }
-
         // Cells stand in order: a sheet in which they do not is refused when it is read.
-        var last = cells.LastIndexOf("<c "u8);
-        if (last < 0 || !PlainCell.TryRead(cells[last..], out var cell) || last + cell.Length != cells.Length
-            || !CellRef.TryParse(cell.Address, out var itsRow, out var lastColumn) || itsRow != row || lastColumn >= column)
+        if (prefix.Length > 0 || !scanner.TryPeek(RowCells.Closing, out var cells) || !(RowCells.LastColumn(cells, row) < column))
         {
             return false;
         }
 
-        scanner.PassPeeked(cells.Length, "</row>".Length);
+        scanner.PassPeeked(cells.Length, RowCells.Closing.Length);
         return true;
     }
 

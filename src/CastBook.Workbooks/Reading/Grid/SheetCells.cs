@@ -13,6 +13,7 @@ internal sealed class SheetCells
 
     private readonly Pages<int> patternOf = new();
     private readonly RowPatterns patterns = new();
+    private readonly Pages<uint> digests = new();
     private Pages<int> starts = new();
     private Pages<byte> kinds = new();
     private Pages<int> values = new();
@@ -27,6 +28,9 @@ internal sealed class SheetCells
 
     /// <summary>Texts of the sheet's own of which every run is struck out, as the objects they are.</summary>
     public HashSet<string> Struck { get; } = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>The digest of the row begun last; 0 for none.</summary>
+    public uint Digest { get; set; }
 
     /// <summary>Whether a formula stands behind any cell.</summary>
     public bool HasFormulas { get; private set; }
@@ -45,8 +49,14 @@ internal sealed class SheetCells
         if (patternOf.Count < Rows.Count)
         {
             patternOf.Add(patterns.Close());
+            digests.Add(Digest);
+            Digest = 0;
         }
     }
+
+    /// <summary>The digest of a row's cells as they were read (<see cref="RowCells.Digest"/>); 0 where none was taken, or not all cells are plain.</summary>
+    /// <param name="row">Row, from 1.</param>
+    public uint DigestOf(int row) => At(row) is >= 0 and var at ? digests[at] : 0;
 
     /// <summary>Adds a cell to the row begun last; columns come in ascending order.</summary>
     /// <param name="column">Column, from 1.</param>

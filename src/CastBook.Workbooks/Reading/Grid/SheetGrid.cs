@@ -77,6 +77,10 @@ public sealed class SheetGrid
     /// <param name="row">Row, from 1.</param>
     public int LastColumnOf(int row) => cells.LastColumnOf(row);
 
+    /// <summary>The digest of a row's cells as they were read (<see cref="RowCells.Digest"/>); 0 where none was taken.</summary>
+    /// <param name="row">Row, from 1.</param>
+    internal uint DigestOf(int row) => cells.DigestOf(row);
+
     /// <summary>Whether any text of the book is struck out run by run.</summary>
     internal bool AnyStruckText => cells.Struck.Count + strings.Struck.Count > 0;
 

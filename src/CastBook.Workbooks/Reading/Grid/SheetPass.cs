@@ -112,17 +112,24 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
 
     private void ReadCells()
     {
+        var digest = scanner.TryPeek(RowCells.Closing, out var cells) ? RowCells.Digest(cells) : 0;
         while (true)
         {
             if (scanner.NextPlainCell(out var cell))
             {
                 TakePlain(cell);
+                scanner.Drop();
+                continue;
             }
-            else if (!scanner.NextInside())
+
+            if (!scanner.NextInside())
             {
                 break;
             }
-            else if (scanner.LocalName.SequenceEqual("c"u8))
+
+            // The formulas of cells that are not plain may belong together: those are looked into again when the book is written.
+            digest = 0;
+            if (scanner.LocalName.SequenceEqual("c"u8))
             {
                 ReadCell();
             }
@@ -135,6 +142,7 @@ internal sealed partial class SheetPass(XmlScanner scanner, bool date1904, int s
         }
 
         RequireEndOf("row"u8);
+        Cells.Digest = digest;
     }
 
     private void TakePlain(PlainCell cell)
