@@ -9,6 +9,7 @@ namespace CastBook.Planning.Packing;
 internal sealed class PackBound
 {
     private const int RoundsOfPrices = 200;
+    private const int RoundsBySpace = 60;
     private const double ShareOfBest = 0.6;
 
     // Of many pieces, trees of one kind that are found at once.
@@ -64,6 +65,20 @@ internal sealed class PackBound
         trees.Add((flask.Content, flask.Size));
     }
 
+    /// <summary>Learns what the space that pieces take says; all that can be asked of more kinds than a master ends for.</summary>
+    public void AskBySpace()
+    {
+        unit = costs.Max();
+        AskBy(problem.Spaces);
+        var worths = new long[free.Length];
+        foreach (var (limit, _) in kinds.Where(k => free[k.Limit.Size] > 0))
+        {
+            worths[limit.Size] = Math.Max(worths[limit.Size], limit.Of(asked, 0, RoundsBySpace, 0, out _));
+        }
+
+        Learn(worths);
+    }
+
     /// <summary>Whether it is known already that so many flasks of each size cannot take everything.</summary>
     /// <param name="counts">How many of each size.</param>
     public bool IsRefuted(int[] counts) => cuts.Exists(c => c.Refutes(counts));
@@ -79,10 +94,10 @@ internal sealed class PackBound
     {
         enough = Math.Min(enough, long.MaxValue - 1);
         Restart(costOf, counts, most);
-        AskByWeight();
+        AskBy(problem.Weights);
         workOfTree = LeastWorkOfTree;
         var (least, end) = (Math.Min(Known(), enough + 1), Work + work);
-        least = least > enough ? least : Math.Max(least, Math.Min(Prove().Bound, enough + 1));
+        least = least > enough || work <= 0 ? least : Math.Max(least, Math.Min(Prove().Bound, enough + 1));
         asked.CopyTo(center, 0);
         while (least <= enough && Work < end && !stop.IsCancellationRequested)
         {
@@ -146,12 +161,12 @@ internal sealed class PackBound
     }
 
     // What pieces are worth by the room they take: a start that is seldom far off.
-    private void AskByWeight()
+    private void AskBy(long[] weights)
     {
         Array.Clear(asked);
-        for (var i = 0; i < problem.Items.Length; i++)
+        for (var i = 0; i < weights.Length; i++)
         {
-            asked[i] = (long)(problem.Weights[i] * unit / 1e6);
+            asked[i] = (long)(weights[i] * unit / 1e6);
         }
     }
 
@@ -265,6 +280,11 @@ internal sealed class PackBound
             }
         }
 
+        return (Learn(worths).Least(costs, free, mostFlasks), more);
+    }
+
+    private PackCut Learn(long[] worths)
+    {
         Int128 total = 0;
         for (var i = 0; i < problem.Items.Length; i++)
         {
@@ -273,6 +293,6 @@ internal sealed class PackBound
 
         var cut = new PackCut(total, [.. worths.Select((w, size) => free[size] > 0 ? w : -1)]);
         cuts.Add(cut);
-        return (cut.Least(costs, free, mostFlasks), more);
+        return cut;
     }
 }

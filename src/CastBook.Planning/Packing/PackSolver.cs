@@ -10,6 +10,10 @@ internal sealed class PackSolver
     private const long CostOfAny = 1_000_000;
 
     private const int MostKinds = 110;
+
+    // Where many more kinds would have to be merged, too little is left of what tells them apart: all of them, valued once, prove more.
+    private const int ManyKinds = 2 * MostKinds;
+
     private const int MostDives = 20;
     private const int FewDives = 3;
     private const int MostChoices = 300;
@@ -23,6 +27,7 @@ internal sealed class PackSolver
     private readonly CancellationToken stop;
     private readonly PackWork work;
     private readonly long shared;
+    private readonly bool isOfManyKinds;
     private PackPlan plan;
     private long least;
     private int fewest;
@@ -36,7 +41,8 @@ internal sealed class PackSolver
         search = new PackSearch(problem, greedy, filling, seed);
         plan = greedy.Best();
         search.Shrink(plan);
-        work = inBrief || plan.Lost > 0 ? PackWork.Brief(pieces) : PackWork.Full(pieces);
+        isOfManyKinds = problem.Items.Length > ManyKinds && !IsSmall;
+        work = inBrief || plan.Lost > 0 ? PackWork.Brief(pieces, isOfManyKinds) : PackWork.Full(pieces, isOfManyKinds);
         (fewest, least) = (PackFloor.Flasks(problem), PackFloor.Of(problem));
 
         // What every flask costs at least says nothing about sizes.
@@ -60,6 +66,10 @@ internal sealed class PackSolver
     private void Solve()
     {
         plan = search.Improve(plan, least, work.Search / 4, PackEffort.FirstLook, stop);
+        if (work.Values > 0 && IsOpen)
+        {
+            Revalue();
+        }
 
         // Few flasks are tried one choice after the other; of many only the search knows where to begin.
         var few = IsSmall && PackSqueeze.Suits(problem);
@@ -94,10 +104,17 @@ internal sealed class PackSolver
     private bool IsSmall => plan.Flasks.Count <= FewFlasks;
 
     // A proof over more kinds of pieces than these would not end.
-    private PackMerging Merging => field ??= PackMerging.Of(problem, MostKinds);
+    private PackMerging Merging => field ??= PackMerging.Of(problem, isOfManyKinds ? problem.Items.Length : MostKinds);
 
     // Large, and not needed where pieces are left over.
     private PackBound Bound => field ??= new PackBound(Merging.Merged);
+
+    private void Revalue()
+    {
+        var better = new PackRevaluing(problem, greedy, filling).Best(plan, least, work.Values, stop);
+        search.Shrink(better);
+        plan = better;
+    }
 
     // First how few flasks do, whatever their size, then the least that so few can cost.
     private void Prove()
@@ -118,6 +135,11 @@ internal sealed class PackSolver
     private int ProveFewest(long steps)
     {
         plan.Flasks.ForEach(f => Bound.Know(Merging.Of(f)));
+        if (isOfManyKinds)
+        {
+            Bound.AskBySpace();
+        }
+
         int[] free = [.. problem.Sizes.Select(s => s.Free)];
         var most = PackSizes.Most(problem, plan.Cost - 1);
         var flasks = Bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, steps, stop);

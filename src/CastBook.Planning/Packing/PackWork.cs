@@ -5,7 +5,8 @@ namespace CastBook.Planning.Packing;
 /// <param name="Fewest">Steps to prove how few flasks do.</param>
 /// <param name="Proof">Steps for each other part of the proof.</param>
 /// <param name="Choices">Steps to look which choice of few flasks takes everything.</param>
-internal readonly record struct PackWork(long Search, long Fewest, long Proof, long Choices)
+/// <param name="Values">Steps to fill flasks over and over with pieces of other worth.</param>
+internal readonly record struct PackWork(long Search, long Fewest, long Proof, long Choices, long Values)
 {
     /// <summary>More pieces than this are many: how few flasks do is what can be proved of them.</summary>
     public const long Many = 160;
@@ -26,24 +27,38 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     private const long SearchOfMany = 1_500_000_000;
     private const long FewestOfMany = 4_000_000_000;
     private const long ProofOfMany = 1_000_000_000;
+    private const long ValuesOfMany = 1_500_000_000;
+    private const long ValuesOfManyKinds = 6_000_000_000;
 
     private const long LeastBrief = 2_000_000;
     private const long BriefForEach = 40_000;
     private const long MostBrief = 100_000_000;
     private const long BriefProof = 50_000_000;
     private const long BriefChoices = 20_000_000;
+    private const long BriefValues = 100_000_000;
 
     /// <summary>As much as helps while somebody waits.</summary>
     /// <param name="pieces">How many pieces there are.</param>
-    public static PackWork Full(long pieces)
+    /// <param name="isOfManyKinds">Whether they are of more kinds than a master ends for, so that the work goes into the search.</param>
+    public static PackWork Full(long pieces, bool isOfManyKinds)
     {
+        if (pieces > Many)
+        {
+            return isOfManyKinds
+                ? new(SearchOfMany, 0, 0, 0, ValuesOfManyKinds)
+                : new(SearchOfMany, FewestOfMany, ProofOfMany, ChoicesOfMany / pieces, ValuesOfMany);
+        }
+
         var proof = Math.Clamp(pieces * ProofForEach, LeastProof, MostProof);
-        return pieces > Many
-            ? new(SearchOfMany, FewestOfMany, ProofOfMany, ChoicesOfMany / pieces)
-            : new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo));
+        return new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo), 0);
     }
 
     /// <summary>A look at one of many problems.</summary>
     /// <param name="pieces">How many pieces there are.</param>
-    public static PackWork Brief(long pieces) => new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), BriefProof, BriefProof, BriefChoices);
+    /// <param name="isOfManyKinds">Whether they are of more kinds than a master ends for.</param>
+    public static PackWork Brief(long pieces, bool isOfManyKinds)
+    {
+        var proof = isOfManyKinds ? 0 : BriefProof;
+        return new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), proof, proof, BriefChoices, pieces > Many ? BriefValues : 0);
+    }
 }

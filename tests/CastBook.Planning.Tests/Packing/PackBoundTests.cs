@@ -56,6 +56,38 @@ public sealed class PackBoundTests
         }
     }
 
+    // Of so many kinds only the space they take is asked.
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void AskBySpace_FlasksOfAPlan_AreNotRefuted(int seed)
+    {
+        var problem = Problems.Invent(seed + 900, 12, 4);
+        var plan = new PackGreedy(problem, new TreeFilling(problem)).Best();
+        if (plan.Lost > 0)
+        {
+            return;
+        }
+
+        int[] counts = [.. problem.Sizes.Select((_, size) => plan.Flasks.Count(f => f.Size == size))];
+        var bound = new PackBound(problem);
+        bound.AskBySpace();
+
+        bound.IsRefuted(counts).ShouldBeFalse();
+        bound.Find([.. problem.Sizes.Select(s => s.Cost)], counts, plan.Flasks.Count, plan.Cost, 0, CancellationToken.None).ShouldBeLessThanOrEqualTo(plan.Cost);
+    }
+
+    // 40 pieces of a quarter turn and 40 of 100 mm with tails of 20 mm: by space alone ten hang on a tree, in sectors eight.
+    [Fact]
+    public void AskBySpace_PiecesWithTails_SaysMoreThanTheirSpace()
+    {
+        var problem = new PackProblem([new PackItem(40, 1, [new(36, 40, 20, 0)])], [new PackSize(100, PackProblem.AnyMetal, 1000, 9)]);
+        var bound = new PackBound(problem);
+        bound.AskBySpace();
+
+        PackFloor.Flasks(problem).ShouldBe(4);
+        bound.Find([1000], [9], 9, long.MaxValue, 0, CancellationToken.None).ShouldBe(5000);
+    }
+
     // Trees worth 6 and 4 that cost 3 and 1, at most so many of each and of both: 10 is a large and a small one, or two and a half small ones.
     [Theory]
     [InlineData(10, 1, 1, 2, 4)]
