@@ -41,7 +41,7 @@ public static class NightPlanner
         {
             if (night.Pieces[i].Id != i)
             {
-                throw new ArgumentException($"Piece {i} has the id {night.Pieces[i].Id}; ids are the places in the list.", nameof(night));
+                throw new ArgumentException($"Bug in CastBook: piece {i} has the id {night.Pieces[i].Id}; ids are the places in the list.", nameof(night));
             }
         }
 

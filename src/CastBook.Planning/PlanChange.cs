@@ -1,5 +1,6 @@
-using System.Globalization;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning;
@@ -19,10 +20,10 @@ public sealed record PlanChange(bool IsKept, int Moved, int FlasksSaved, Volume 
     public string Words(WrittenVolume unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        var pieces = Moved == 1 ? "1 piece" : string.Create(CultureInfo.InvariantCulture, $"{Moved:#,##0} pieces");
-        var saved = FlasksSaved == 1 ? "a flask" : FlasksSaved > 1 ? string.Create(CultureInfo.InvariantCulture, $"{FlasksSaved} flasks") : unit.SayFinely(InvestmentSaved) + " of investment";
-        return IsKept ? $"{pieces} would move and {saved} would be saved"
-            : IsForced ? $"{pieces} {(Moved == 1 ? "moves" : "move")} so that everything finds room"
-            : $"{pieces} {(Moved == 1 ? "moves" : "move")} and {saved} {(FlasksSaved > 1 ? "are" : "is")} saved";
+        var pieces = CountWords.Pieces(Moved);
+        var saved = FlasksSaved > 0 ? PlanChangeWords.Flasks(FlasksSaved, Say.Count(FlasksSaved)) : PlanChangeWords.OfInvestment(unit.SayFinely(InvestmentSaved));
+        return IsKept ? PlanChangeWords.WouldMove(pieces, saved)
+            : IsForced ? PlanChangeWords.MoveForRoom(Moved == 1, pieces)
+            : PlanChangeWords.MoveAndSave(Moved == 1, pieces, FlasksSaved > 1, saved);
     }
 }

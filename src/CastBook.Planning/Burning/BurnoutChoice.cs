@@ -4,6 +4,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Burning;
@@ -41,16 +42,16 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
             findings.Add(Catalogue.ScheduleMissing.At(
                 [Subject.Flask(letter), new(SubjectKind.Schedule, "")],
                 letter,
-                stonesIn ? "stones are in it and the Schedules sheet has nothing for stones"
-                : !powder.IsGypsum ? $"{powder.Said} is not gypsum-bonded, and the usual schedules are for powders that are"
-                : $"\"{size.Size.Name}\" is larger than the usual schedules serve"));
+                stonesIn ? BurnoutFindingWords.NothingForStones
+                : !powder.IsGypsum ? BurnoutFindingWords.NotGypsum(powder.Said)
+                : BurnoutFindingWords.LargerThanServed(size.Size.Name)));
             return null;
         }
 
         var shipped = ShippedSchedules.For(kind, flaskClass.Value);
         if (kind == PatternKind.Resin)
         {
-            assumed.Once("shipped resin", () => Catalogue.ScheduleOfMakerMissing.At(new Subject(SubjectKind.Schedule, shipped.Name)));
+            assumed.Once("shipped-resin", () => Catalogue.ScheduleOfMakerMissing.At(new Subject(SubjectKind.Schedule, shipped.Name)));
         }
 
         Limits(shipped, stonesIn);
@@ -80,21 +81,21 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
         var top = schedule.Top;
         if (stonesIn && Over(top, StonesTop))
         {
-            assumed.Once("stones " + schedule.Name, () => Catalogue.StonesScheduleTooHot.At(subject, schedule.Name, assumed.Units.Temperature.Say(top)));
+            assumed.Once("stones-in " + schedule.Name, () => Catalogue.StonesScheduleTooHot.At(subject, schedule.Name, assumed.Units.Temperature.Say(top)));
         }
         else if (powder.IsGypsum && Over(top, KilnLimits.GypsumStopAboveWithPattern))
         {
-            assumed.Once("hot " + schedule.Name, () => Catalogue.ScheduleTooHot.At(
+            assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleTooHot.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
         }
         else if ((powder.Row?.NeverAbove ?? (powder.IsGypsum ? KilnLimits.GypsumUsualTop : null)) is { } limit && Over(top, limit))
         {
-            assumed.Once("hot " + schedule.Name, () => Catalogue.ScheduleAboveLimit.At(
+            assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleAboveLimit.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(limit)));
         }
         else if (powder.IsGypsum && Over(top, KilnLimits.GypsumCheckAbove))
         {
-            assumed.Once("hot " + schedule.Name, () => Catalogue.ScheduleNearBreakdown.At(
+            assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleNearBreakdown.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
         }
     }

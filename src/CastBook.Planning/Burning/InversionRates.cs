@@ -3,6 +3,7 @@ using CastBook.Casting.Investing;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Burning;
 
@@ -61,10 +62,10 @@ internal sealed class InversionRates(Shop shop, FindingList findings)
 
     private string Said(SilicaInversion inversion)
     {
-        var name = inversion.Silica == Silica.Quartz ? "quartz" : "cristobalite";
+        var name = inversion.Silica == Silica.Quartz ? BurnoutFindingWords.Quartz : BurnoutFindingWords.Cristobalite;
         return inversion.IsPoint
-            ? $"{name} turns over at {findings.Units.Temperature.Say(inversion.From)}"
-            : $"{name} turns over from {findings.Units.Temperature.Say(inversion.From)} to {findings.Units.Temperature.Say(inversion.To)}";
+            ? BurnoutFindingWords.TurnsOverAt(name, findings.Units.Temperature.Say(inversion.From))
+            : BurnoutFindingWords.TurnsOverBetween(name, findings.Units.Temperature.Say(inversion.From), findings.Units.Temperature.Say(inversion.To));
     }
 
     private string Rate(double degreesPerHour) => $"{findings.Units.Temperature.SayDegrees(degreesPerHour)}/h";

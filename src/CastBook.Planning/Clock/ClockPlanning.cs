@@ -1,6 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -67,7 +68,7 @@ internal sealed class ClockPlanning
 
         if (timed.Outside > 0)
         {
-            SayOutside(clock, done is null ? Better(timed) : "The night is under way: have somebody there, or let the moulds set on or the timer wait.");
+            SayOutside(clock, done is null ? Better(timed) : ClockFindingWords.NightUnderWay);
         }
 
         var stand = night.Shop.Settings.KeptDamp == true ? Catalogue.DampMouldsStandLong : Catalogue.MouldsStandLong;
@@ -92,7 +93,7 @@ internal sealed class ClockPlanning
     {
         if (LoggedLoad.Of(clock, log, null) is not { } load)
         {
-            findings.Add(Catalogue.LogOfNoLoad.At(Subject.Book, Say.Count(clock.Loads.Count, "kiln load", "kiln loads")));
+            findings.Add(Catalogue.LogOfNoLoad.At(Subject.Book, CountWords.KilnLoads(clock.Loads.Count)));
             return clock;
         }
 
@@ -140,7 +141,7 @@ internal sealed class ClockPlanning
     private string Shared(ClockStep set)
     {
         var shared = flasks.Mixes.Where(m => m.Flasks.Any(set.Flasks.Contains) && !m.Flasks.All(set.Flasks.Contains)).Select(m => Say.Count(m.Number)).ToList();
-        return shared.Count == 0 ? "" : $"; part mix {Say.Together(shared)} for that, which {(shared.Count == 1 ? "fills" : "fill")} moulds of two loads";
+        return shared.Count == 0 ? "" : ClockFindingWords.PartMixes(shared.Count == 1, Say.Together(shared));
     }
 
     private void SayOutside(NightClock clock, string move)
@@ -148,7 +149,7 @@ internal sealed class ClockPlanning
         var outside = clock.Steps.Where(s => s.IsOutside).ToList();
         findings.Add(Catalogue.StepsOutsideHours.At(
             Subject.Setting(WorkingHours.Setting(night.Shop.Settings)),
-            Say.Count(outside.Count, "step falls", "steps fall"), WorkingHours.Said(night.Shop.Settings, night.Clock!),
+            CountWords.StepsFall(outside.Count), WorkingHours.Said(night.Shop.Settings, night.Clock!),
             ClockWords.Of(outside[0], findings.Units.Temperature), ClockWords.DayAndHour(clock.Shown(outside[0].Begins)!.Value), move));
     }
 
@@ -169,26 +170,26 @@ internal sealed class ClockPlanning
 
         if (ReferenceEquals(best.Night, timed))
         {
-            return $"No other hour within {(limits.Days < 1 ? "half a day" : Say.Count((int)limits.Days, "day", "days"))} of it {(regroups ? "and no other kiln loads are" : "is")} better: have somebody there, or make the night smaller.";
+            return ClockFindingWords.NoBetterHour(limits.Days < 1 ? ClockFindingWords.HalfADay : ClockFindingWords.Days((int)limits.Days), regroups);
         }
 
         var clock = Answer(best.Night);
         var left = clock.Steps.Count(s => s.IsOutside);
-        var result = left == 0 ? "then nothing falls outside" : $"then {Say.Count(left, "step is", "steps are")} left outside";
+        var result = left == 0 ? ClockFindingWords.NothingLeftOutside : ClockFindingWords.LeftOutside(left);
         var pour = clock.Steps.FirstOrDefault(s => s.Kind == ClockStepKind.Pour);
-        var follows = night.Clock!.IsPour ? $", and the first step is at {ClockWords.DayAndHour(clock.Shown(Duration.Zero)!.Value)}"
-            : pour is null ? "" : $", and the first pour is at {ClockWords.DayAndHour(clock.Shown(pour.Begins)!.Value)}";
-        return $"{Move(best)}: {result}{follows}.";
+        var follows = night.Clock!.IsPour ? ClockFindingWords.FirstStepAt(ClockWords.DayAndHour(clock.Shown(Duration.Zero)!.Value))
+            : pour is null ? "" : ClockFindingWords.FirstPourAt(ClockWords.DayAndHour(clock.Shown(pour.Begins)!.Value));
+        return ClockFindingWords.Better(Move(best), result, follows);
     }
 
     // As the shop types it.
     private string Move(NightMove move)
     {
         var shown = TimeZoneInfo.ConvertTime(night.Clock!.At.AddMinutes(move.Later), night.Clock.Zone).DateTime;
-        var hour = $"\"{ClockWords.Typed(shown)}\" as \"{(night.Clock.IsPour ? SettingName.PourAt : SettingName.StartAt)}\"";
-        var day = $"({ClockWords.Weekday(shown)})";
-        return move.Groups is null ? $"Type {hour} on the Shop sheet {day}"
-            : $"Type \"{KilnLoading.Typed(move.Groups)}\" as \"{SettingName.KilnLoads}\" on the Shop sheet{(move.Later == 0 ? "" : $" and {hour} {day}")}";
+        var hour = ClockFindingWords.Typed(ClockWords.Typed(shown), night.Clock.IsPour ? SettingName.PourAt : SettingName.StartAt);
+        var day = ClockWords.Weekday(shown);
+        return move.Groups is null ? ClockFindingWords.Type(hour, ClockFindingWords.OnADay(day))
+            : ClockFindingWords.Type(ClockFindingWords.Typed(KilnLoading.Typed(move.Groups), SettingName.KilnLoads), move.Later == 0 ? "" : ClockFindingWords.AndOnADay(hour, day));
     }
 
     private NightTiming Timing(IReadOnlyList<KilnLoad> planned) =>

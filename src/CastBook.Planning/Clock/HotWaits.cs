@@ -1,6 +1,7 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -37,8 +38,8 @@ internal sealed class HotWaits(Shop shop, FindingList findings)
 
     private void Say(Investment? powder, List<ClockStep> late, Duration longest)
     {
-        var flasks = $"Flask{(late.Count == 1 ? "" : "s")} {Findings.Say.Together([.. late.Select(s => s.Flasks[0])])}";
-        var (waits, named, subject) = (late.Count == 1 ? "waits" : "wait", powder is null ? "the powder" : $"\"{powder.Name}\"", new Subject(SubjectKind.Investment, powder?.Name ?? "", ShopField.KeptHot));
+        var flasks = ClockFindingWords.FlasksInFront(late.Count, Findings.Say.Together([.. late.Select(s => s.Flasks[0])]));
+        var (waits, named, subject) = (ClockFindingWords.Wait(late.Count), powder is null ? ClockFindingWords.ThePowder : $"\"{powder.Name}\"", new Subject(SubjectKind.Investment, powder?.Name ?? "", ShopField.KeptHot));
         findings.Add(powder?.KeptHotAtMost is { } limit
             ? Catalogue.KeptHotTooLong.At(subject, flasks, waits, Findings.Say.Hours(longest), named, Findings.Say.Hours(limit))
             : Catalogue.KeptHotNotKnown.At(subject, flasks, waits, Findings.Say.Hours(longest), named));

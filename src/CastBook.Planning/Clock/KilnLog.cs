@@ -1,3 +1,4 @@
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -14,7 +15,7 @@ public sealed record KilnLog(IReadOnlyList<KilnReading> Readings, DateTime? Begi
     /// <param name="after">The time from the first reading on.</param>
     public string When(Duration after) => Begins is { } begins
         ? ClockWords.DayAndHour(begins.AddMinutes(Math.Round(after.Minutes)))
-        : $"{Findings.Say.Hours(after)} after its first reading";
+        : ClockFindingWords.AfterFirstReading(Findings.Say.Hours(after));
 }
 
 /// <summary>A kiln temperature at a time.</summary>

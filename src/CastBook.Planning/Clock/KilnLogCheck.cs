@@ -85,7 +85,7 @@ public static class KilnLogCheck
     {
         var number = Findings.Say.Count(stage.Number);
         var target = unit.Say(stage.Target);
-        var core = stage.Core is { } span ? $"{unit.Say(Lower(span))} and {unit.Say(Higher(span))}" : "";
+        var core = stage.Core is { } span ? Findings.Say.Together([unit.Say(Lower(span)), unit.Say(Higher(span))]) : "";
         if (stage.Outcome == StageOutcome.TooShort)
         {
             findings.Add(Catalogue.LogHoldShort.At(

@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -59,8 +60,10 @@ internal sealed class RunningChecks(NightClock clock, DoneTimes done, PlannedFla
         var late = clock.Start!.Value.AddMinutes(goal.Begins.Minutes) - planned.Start!.Value.AddMinutes(asPlanned.Begins.Minutes);
         if (Math.Abs(late.TotalMinutes) >= 1)
         {
-            var by = $"{Say.Hours(Duration.FromMinutes(Math.Abs(late.TotalMinutes)))} {(late > TimeSpan.Zero ? "later" : "earlier")}";
-            findings.Add(Catalogue.NightRunsLate.At(Subject.Book, by, goal.Kind == ClockStepKind.Pour ? "the next pour" : "the next step", ClockWords.DayAndHour(clock.Shown(goal.Begins)!.Value)));
+            var by = Say.Hours(Duration.FromMinutes(Math.Abs(late.TotalMinutes)));
+            findings.Add(Catalogue.NightRunsLate.At(
+                Subject.Book, late > TimeSpan.Zero ? ClockFindingWords.Late(by) : ClockFindingWords.Early(by),
+                goal.Kind == ClockStepKind.Pour ? ClockFindingWords.NextPour : ClockFindingWords.NextStep, ClockWords.DayAndHour(clock.Shown(goal.Begins)!.Value)));
         }
     }
 
@@ -108,7 +111,7 @@ internal sealed class RunningChecks(NightClock clock, DoneTimes done, PlannedFla
         if (stage.Takes < asked - Early)
         {
             findings.Add(stage.Kind == ClockStepKind.Fall && pour is { IsDone: true }
-                ? Catalogue.PouredTooEarly.At(Subject.Flask(pour.Flasks[0]), $"flask {pour.Flasks[0]}", Say.Hours(asked - stage.Takes), ClockWords.Time(clock, stage.Begins + asked))
+                ? Catalogue.PouredTooEarly.At(Subject.Flask(pour.Flasks[0]), CountWords.Flasks(1, pour.Flasks[0]), Say.Hours(asked - stage.Takes), ClockWords.Time(clock, stage.Begins + asked))
                 : Catalogue.StageTooShort.At(Subject.Book, ClockWords.Of(stage, findings.Units.Temperature), Say.Hours(stage.Takes), Say.Hours(asked), Say.Hours(asked - stage.Takes)));
         }
         else if (stage.Takes > asked + Slow)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Clock;
 
@@ -64,18 +65,19 @@ internal sealed class WorkingHours
         var week = First(settings)?.Alike() ?? [];
         var one = week.Count == 0 ? null : Of(week[0].Hours);
         var second = settings.TwoPeopleFor.Count == 0 || Second(settings) is not { } both ? null : Of(both.On(default));
-        var hours = second is null ? one ?? "of work" : one is null ? $"{second} of the second person" : $"{one}, or those of the second person {second}";
+        var hours = second is null ? one ?? ClockFindingWords.OfWork
+            : one is null ? ClockFindingWords.OfSecondPerson(second) : ClockFindingWords.OrOfSecondPerson(one, second);
         var others = week.Skip(1).Where(g => g.Hours.Count > 0).Select(g => (g.Hours, Days: g.Days.Except(settings.ClosedOn).ToList())).Where(g => g.Days.Count > 0)
-            .Select(g => $"on {Together(g.Days)} {Of(g.Hours)}");
+            .Select(g => ClockFindingWords.OnDays(Together(g.Days), Of(g.Hours)));
         List<string> closed =
         [
             .. settings.ClosedOn.Union(week.Where(g => g.Hours.Count == 0).SelectMany(g => g.Days)).Select(d => d.ToString()),
-            .. Near(settings, DayOf(question)).Select(a => a.First == a.Last ? Day(a.First) : $"{Day(a.First)} to {Day(a.Last)}"),
+            .. Near(settings, DayOf(question)).Select(a => a.First == a.Last ? Day(a.First) : SentenceWords.FromTo(Day(a.First), Day(a.Last))),
         ];
-        string[] but = [.. others, .. closed.Count == 0 ? Array.Empty<string>() : [$"closed on {Say.Together(closed)}"]];
+        string[] but = [.. others, .. closed.Count == 0 ? Array.Empty<string>() : [ClockFindingWords.ClosedOn(Say.Together(closed))]];
         return but.Length == 0 ? hours : $"{hours} ({string.Join("; ", but)})";
 
-        static string Of(IReadOnlyList<OpenHours> open) => Say.Together([.. open.Select(h => $"from {ClockWords.Hour(h.From)} to {ClockWords.Hour(h.Until)}")]);
+        static string Of(IReadOnlyList<OpenHours> open) => Say.Together([.. open.Select(h => ClockFindingWords.Hours(ClockWords.Hour(h.From), ClockWords.Hour(h.Until)))]);
 
         static string Together(IEnumerable<DayOfWeek> days) => Say.Together([.. days.Select(d => d.ToString())]);
 

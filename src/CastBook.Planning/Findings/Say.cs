@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Findings;
@@ -63,20 +64,20 @@ internal static class Say
 
     /// <summary>A list as people say it: <c>a, b or c</c>.</summary>
     /// <param name="words">The words.</param>
-    public static string Choice(IReadOnlyList<string> words) => Joined(words, " or ");
+    public static string Choice(IReadOnlyList<string> words) => Joined(words, SentenceWords.Or);
 
     /// <summary>A list as people say it: <c>a, b and c</c>.</summary>
     /// <param name="words">The words.</param>
-    public static string Together(IReadOnlyList<string> words) => Joined(words, " and ");
+    public static string Together(IReadOnlyList<string> words) => Joined(words, SentenceWords.And);
 
     /// <summary>The names that are like an unknown one, behind the words that ask for it: <c> (the nearest are "a" and "b")</c>; nothing where there are none.</summary>
     /// <param name="names">The names.</param>
     public static string Nearest(IReadOnlyList<string> names) =>
-        names.Count == 0 ? "" : $" (the nearest {(names.Count == 1 ? "is" : "are")} {Together([.. names.Select(n => $"\"{n}\"")])})";
+        names.Count == 0 ? "" : SentenceWords.Nearest(names.Count == 1, Together([.. names.Select(n => $"\"{n}\"")]));
 
     /// <summary>A piece's name in quotes, or <c>this piece</c> where it has none.</summary>
     /// <param name="piece">The piece.</param>
-    public static string Name(Piece piece) => piece.Name.Length == 0 ? "this piece" : $"\"{piece.Name}\"";
+    public static string Name(Piece piece) => piece.Name.Length == 0 ? SentenceWords.ThisPiece : $"\"{piece.Name}\"";
 
     private static string Number(double value)
     {

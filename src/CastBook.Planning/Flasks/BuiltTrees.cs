@@ -1,6 +1,7 @@
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Flasks;
 
@@ -116,7 +117,7 @@ internal sealed class BuiltTrees(Night night, IReadOnlyList<PieceMetal?> metals,
         var isRow = night.Shop.FlaskSizes.Any(s => string.Equals(s.Name.Trim(), line.Size?.Trim(), StringComparison.OrdinalIgnoreCase));
         if (size is null && !isRow)
         {
-            var said = string.IsNullOrWhiteSpace(line.Size) ? "is not said" : $"\"{line.Size.Trim()}\" is not on the Flasks sheet";
+            var said = string.IsNullOrWhiteSpace(line.Size) ? FlaskFindingWords.SizeNotSaid : FlaskFindingWords.SizeNotOnSheet(line.Size.Trim());
             findings.Add(Catalogue.FrozenFlaskSizeUnknown.At(Subject.Flask(letter, ShopField.Size), letter, said));
         }
 

@@ -2,6 +2,7 @@ using CastBook.Casting.Trees;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -90,8 +91,8 @@ internal sealed class CrucibleBook
         }
 
         var unclear = string.IsNullOrWhiteSpace(crucible.RatedFor)
-            ? "the metal of the rating is not said"
-            : $"\"{crucible.RatedFor.Trim()}\" does not name one metal";
+            ? FlaskFindingWords.RatingOfNoMetal
+            : FlaskFindingWords.RatingOfNoOneMetal(crucible.RatedFor.Trim());
         findings.Add(Catalogue.CrucibleRatingUnclear.At(
             new Subject(SubjectKind.Crucible, crucible.Name, ShopField.RatedFor), crucible.Name, findings.Units.Metal.Say(rated), unclear));
         return null;

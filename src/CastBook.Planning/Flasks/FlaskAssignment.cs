@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -88,7 +89,7 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
         foreach (var piece in group.Pieces.Where(p => answer.WishesUnmet.ContainsKey(p.Id)))
         {
             findings.Add(KeepWishes.Refused(
-                piece, answer.WishesUnmet[piece.Id], group.Wishes[piece.Id], "There is no room for them in it."));
+                piece, answer.WishesUnmet[piece.Id], group.Wishes[piece.Id], FlaskFindingWords.NoRoom));
         }
 
         var waiting = group.Pieces.Where(p => answer.Left[p.Id] > 0).ToList();
@@ -99,8 +100,8 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
 
         findings.Add(Catalogue.NoFlaskLeft.At(
             [.. waiting.Select(p => Subject.Piece(p.Id))],
-            Say.Count(waiting.Sum(p => (long)answer.Left[p.Id]), "piece", "pieces"),
-            group.Alloy.Name + (group.StonesIn ? " with stones in" : "")));
+            CountWords.Pieces(waiting.Sum(p => (long)answer.Left[p.Id])),
+            group.StonesIn ? FlaskFindingWords.WithStonesIn(group.Alloy.Name) : group.Alloy.Name));
         return false;
     }
 }

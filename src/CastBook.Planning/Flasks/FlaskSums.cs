@@ -5,6 +5,7 @@ using CastBook.Planning.Investing;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Pouring;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -105,7 +106,7 @@ internal sealed class FlaskSums(
         var size = work.Size.Size;
         if (size.Cup is null)
         {
-            assumed.Once("cup " + size.Name, () => Catalogue.CupMissing.At(
+            assumed.Once("cup-size " + size.Name, () => Catalogue.CupMissing.At(
                 new Subject(SubjectKind.FlaskSize, size.Name, ShopField.Cup), size.Name));
         }
     }
@@ -134,9 +135,9 @@ internal sealed class FlaskSums(
     private void NoteKind(KnownMaterial material)
     {
         var (subject, where) = material.AskTheSetting
-            ? (Subject.Setting(SettingName.PatternMaterial), "as \"Pattern material\" on the Shop sheet")
-            : (new Subject(SubjectKind.Material, material.Name, ShopField.Kind), "under Kind on the Materials sheet");
-        assumed.Once("kind " + material.Name, () => Catalogue.AssumedResin.At(subject, material.Said, where));
+            ? (Subject.Setting(SettingName.PatternMaterial), MaterialFindingWords.PatternMaterialOnShop)
+            : (new Subject(SubjectKind.Material, material.Name, ShopField.Kind), MaterialFindingWords.KindOnMaterials);
+        assumed.Once("kind-of " + material.Name, () => Catalogue.AssumedResin.At(subject, material.Said, where));
     }
 
     private void Compare(FlaskWork work, Volume? weighed, Mass pieces, Mass charge)

@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -77,7 +78,7 @@ internal sealed class HangingRules
 
         if (piece.Gate?.Length is null && settings.GateLength is null)
         {
-            assumed.Use(SettingName.GateLength, $"{unit.OnTheTree(Length.FromMillimeters(ShortGateMm))} to {unit.OnTheTree(Length.FromMillimeters(LongGateMm))} {unit.Name}, whichever hangs more");
+            assumed.Use(SettingName.GateLength, FlaskFindingWords.GateLengths(unit.OnTheTree(Length.FromMillimeters(ShortGateMm)), $"{unit.OnTheTree(Length.FromMillimeters(LongGateMm))} {unit.Name}"));
         }
 
         if (piece.Box is null)
@@ -96,5 +97,5 @@ internal sealed class HangingRules
         }
     }
 
-    private static string Degrees(double degrees) => Say.Plain(degrees) + " degrees";
+    private static string Degrees(double degrees) => SentenceWords.Degrees(Say.Plain(degrees));
 }

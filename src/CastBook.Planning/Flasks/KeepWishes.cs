@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Flasks;
 
@@ -19,17 +20,17 @@ internal static class KeepWishes
             var letter = FlaskLetters.Clean(piece.Metal.Piece.KeepInFlask!);
             if (!FlaskLetters.IsLetter(letter))
             {
-                findings.Add(Refused(piece, piece.Quantity, letter, $"\"{letter}\" is not a flask's letter; they run A, B … Z, AA."));
+                findings.Add(Refused(piece, piece.Quantity, letter, FlaskFindingWords.NoLetter(letter)));
             }
             else if (builtLetters.Contains(letter))
             {
-                findings.Add(Refused(piece, piece.Quantity, letter, "Its tree is built already."));
+                findings.Add(Refused(piece, piece.Quantity, letter, FlaskFindingWords.TreeBuilt));
             }
             else if (!owners.TryAdd(letter, piece) && (owners[letter].Alloy != piece.Alloy || owners[letter].StonesIn != piece.StonesIn))
             {
                 findings.Add(Refused(piece, piece.Quantity, letter, owners[letter].Alloy != piece.Alloy
-                    ? $"That flask is for {owners[letter].Alloy.Name}."
-                    : "Pieces with stones in share a flask only with each other."));
+                    ? FlaskFindingWords.FlaskOfAlloy(owners[letter].Alloy.Name)
+                    : FlaskFindingWords.StonesApart));
             }
             else
             {

@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -54,8 +55,8 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
         {
             return Catalogue.PieceFitsNoFlask.At(
                 Subject.Piece(piece.Id, PieceField.PerTree), Say.Name(piece.Metal.Piece),
-                "\"Per tree\" names no flask size that the shop owns",
-                "Its sizes are not known, so the number per tree decides.",
+                PieceFitWords.PerTreeNamesNone,
+                PieceFitWords.PerTreeDecides,
                 "");
         }
 
@@ -65,14 +66,14 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
         {
             return Catalogue.PieceFitsNoFlask.At(
                 subject, name,
-                $"it reaches {Millimetres(shape.OutMm)} out from the middle of the trunk, and the largest flask, \"{largest.Size.Name}\", leaves {Millimetres(largest.ReachMm)}",
-                $"{Millimetres(largest.WallMm)} of investment must stay between piece and wall.", wayOut);
+                PieceFitWords.ReachesOut(Millimetres(shape.OutMm), largest.Size.Name, Millimetres(largest.ReachMm)),
+                PieceFitWords.WallStays(Millimetres(largest.WallMm)), wayOut);
         }
 
         return Catalogue.PieceFitsNoFlask.At(
             subject, name,
-            $"it needs {Millimetres(shape.AlongMm)} of trunk, and the largest flask, \"{largest.Size.Name}\", has {Millimetres(largest.RodMm)}",
-            "The rest of the height is the base and the investment above the tree.", wayOut);
+            PieceFitWords.NeedsTrunk(Millimetres(shape.AlongMm), largest.Size.Name, Millimetres(largest.RodMm)),
+            PieceFitWords.RestOfHeight, wayOut);
     }
 
     // What else would make room for it, each sentence with a blank behind it.
@@ -84,12 +85,12 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
         var text = "";
         if (!box.IsRing && Taking(box with { Length = box.Width, Width = box.Length }, piece, rules, owned) is { } turned)
         {
-            text = $"Gated on its long side, with length and width exchanged, it would fit \"{turned.Size.Name}\". ";
+            text = PieceFitWords.OnLongSide(turned.Size.Name);
         }
 
         if (text.Length == 0 && owned.Find(s => StandsIn(box, rules.StubsMm(piece).Min(), s)) is { } upright)
         {
-            text += $"Upright and alone it would fit \"{upright.Size.Name}\": clear its sizes and type \"{upright.Size.Name}: 1\" as \"Per tree\". ";
+            text += PieceFitWords.Upright(upright.Size.Name);
         }
 
         foreach (var degrees in AnglesToTry)
@@ -97,7 +98,7 @@ internal sealed class PieceFit(SizeBook sizes, FlaskRoom room, CrucibleBook cruc
             var tilted = new HangingRules(settings with { GateAngle = Angle.FromDegrees(degrees) }, unheard);
             if (Taking(box, piece, tilted, owned) is { } by)
             {
-                return $"{text}With {Say.Plain(degrees)} degrees as \"Gate angle\" on the Shop sheet it would fit \"{by.Size.Name}\". ";
+                return text + PieceFitWords.Tilted(SentenceWords.Degrees(Say.Plain(degrees)), by.Size.Name);
             }
         }
 

@@ -3,6 +3,7 @@ using CastBook.Casting.Pouring;
 using CastBook.Casting.Trees;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -58,14 +59,14 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
         // Where no size is owned at all, one question says so; a size owned none times needs no measures.
         if (size.Owned is null && !noneOwned)
         {
-            findings.Add(Missing(size, ShopField.Owned, "number owned"));
+            findings.Add(Missing(size, ShopField.Owned, FlaskFindingWords.NumberOwned));
         }
 
         var missing = new List<(string Field, string Words)>();
-        Want(size.InsideDiameter is not null, ShopField.InsideDiameter, "inside diameter");
-        Want(size.Height is not null, ShopField.Height, "height");
-        Want(size.SprueDiameter is not null, ShopField.SprueDiameter, "sprue diameter");
-        Want(size.BaseHeight is not null, ShopField.BaseHeight, "base height");
+        Want(size.InsideDiameter is not null, ShopField.InsideDiameter, FlaskFindingWords.InsideDiameter);
+        Want(size.Height is not null, ShopField.Height, FlaskFindingWords.Height);
+        Want(size.SprueDiameter is not null, ShopField.SprueDiameter, FlaskFindingWords.SprueDiameter);
+        Want(size.BaseHeight is not null, ShopField.BaseHeight, FlaskFindingWords.BaseHeight);
         if (size.Owned >= 1)
         {
             missing.ForEach(m => findings.Add(Missing(size, m.Field, m.Words)));
@@ -103,8 +104,8 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
         if (rod <= Length.Zero || round <= Length.Zero)
         {
             var lacking = rod <= Length.Zero
-                ? $"{findings.Units.Length.Say(size.Height.Value)} of height less {findings.Units.Length.Say(size.BaseHeight.Value)} of base and {findings.Units.Length.Say(above)} above the tree"
-                : $"{findings.Units.Length.Say(diameter)} inside less {findings.Units.Length.Say(wall)} to the wall and {findings.Units.Length.Say(sprue)} of trunk";
+                ? FlaskFindingWords.NoHeight(findings.Units.Length.Say(size.Height.Value), findings.Units.Length.Say(size.BaseHeight.Value), findings.Units.Length.Say(above))
+                : FlaskFindingWords.NoWidth(findings.Units.Length.Say(diameter), findings.Units.Length.Say(wall), findings.Units.Length.Say(sprue));
             findings.Add(Catalogue.FlaskSizeTooSmall.At(
                 About(size, rod <= Length.Zero ? ShopField.Height : ShopField.InsideDiameter), size.Name, lacking));
             return null;

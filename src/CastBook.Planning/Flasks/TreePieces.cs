@@ -3,6 +3,7 @@ using CastBook.Casting.Trees;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -78,9 +79,9 @@ internal sealed class TreePieces(SizeBook sizes, HangingRules rules, FindingList
         if (share < GateSection.Least || share > GateSection.Most)
         {
             findings.Add(Catalogue.GateSectionOff.At(
-                Subject.Piece(piece.Id, PieceField.GateDiameter), Say.Count(count, "gate", "gates"), findings.Units.Length.Say(gate),
+                Subject.Piece(piece.Id, PieceField.GateDiameter), CountWords.Gates(count), findings.Units.Length.Say(gate),
                 Say.Percent(Ratio.FromPercent(Math.Round(share.Percent))), findings.Units.Length.Say(section),
-                share < GateSection.Least ? "They freeze before the piece is fed, and it shrinks open." : "They stay liquid longer than the piece and draw metal out of it."));
+                share < GateSection.Least ? FlaskFindingWords.GatesTooThin : FlaskFindingWords.GatesTooThick));
         }
     }
 

@@ -2,6 +2,7 @@ using CastBook.Casting.Patterns;
 using CastBook.Casting.Trees;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Flasks;
@@ -77,8 +78,8 @@ internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList f
                 return own;
             }
 
-            assumed.Once("sprue wax", () => Catalogue.PatternDensityImpossible.At(
-                Subject.Setting(SettingName.SprueWaxDensity), "the sprue wax", Say.Dense(own), "\"Sprue wax density\" on the Shop sheet"));
+            assumed.Once("sprue-wax", () => Catalogue.PatternDensityImpossible.At(
+                Subject.Setting(SettingName.SprueWaxDensity), MaterialFindingWords.SprueWax, Say.Dense(own), MaterialFindingWords.SprueWaxDensityOnShop));
         }
 
         var waxes = shop.Materials.Where(m => m.Kind == PatternKind.Wax && (m.Density ?? m.CubeDensity) is not null).ToList();

@@ -3,6 +3,7 @@ using CastBook.Casting.Patterns;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Investing;
@@ -46,7 +47,7 @@ internal sealed class PowderChoice
     public bool IsGypsum => Row?.Kind is null or InvestmentKind.Gypsum;
 
     /// <summary>The powder's name as a text says it.</summary>
-    public string Said => Row is null ? "the investment" : $"\"{Row.Name}\"";
+    public string Said => Row is null ? PowderFindingWords.Unnamed : $"\"{Row.Name}\"";
 
     private Density Density => Row?.PowderDensity ?? PowderAndWater.UsualPowderDensity;
 
@@ -137,7 +138,7 @@ internal sealed class PowderChoice
         var (light, heavy) = PowderAndWater.PowderDensityRange;
         if (Row?.PowderDensity is { } density && (density < light || density > heavy))
         {
-            assumed.Once("powder density impossible", () => Catalogue.PowderDensityImpossible.At(
+            assumed.Once("powder-density-impossible", () => Catalogue.PowderDensityImpossible.At(
                 new Subject(SubjectKind.Investment, Row.Name, ShopField.PowderDensity), Row.Name, Say.Dense(density), Say.Dense(light), Say.Dense(heavy), Say.Dense(PowderAndWater.UsualPowderDensity)));
             Row = Row with { PowderDensity = null };
         }
@@ -177,19 +178,18 @@ internal sealed class PowderChoice
     {
         if (Row is { Kind: null })
         {
-            Once("kind", ShopField.Kind, "gypsum-bonded", "Kind");
+            Once("kind-of", ShopField.Kind, PowderFindingWords.GypsumBonded, "Kind");
         }
 
         if (Row?.WaterPer100 is null)
         {
             var water = Say.Plain(PowderAndWater.UsualWaterPer100(kind));
-            var what = kind == PatternKind.Resin ? "flasks with resin in them" : "flasks of wax";
-            Once("water " + water, ShopField.WaterPer100, $"{water} parts of water to 100 of powder, for {what}", "Water per 100");
+            Once("water-to-100 " + water, ShopField.WaterPer100, PowderFindingWords.WaterOfFlasks(water, kind == PatternKind.Resin), "Water per 100");
         }
 
         if (withDensity && Row?.PowderDensity is null)
         {
-            Once("powder density", ShopField.PowderDensity, $"{Say.Dense(PowderAndWater.UsualPowderDensity)} for the powder's grains", "Powder density");
+            Once("powder-density", ShopField.PowderDensity, PowderFindingWords.DensityOfGrains(Say.Dense(PowderAndWater.UsualPowderDensity)), "Powder density");
         }
 
         if (withDensity && settings.PowderStep is null)
@@ -199,6 +199,6 @@ internal sealed class PowderChoice
     }
 
     private void Once(string key, string field, string value, string column) =>
-        assumed.Once("investment " + key, () => Catalogue.AssumedPowder.At(
-            new Subject(SubjectKind.Investment, Row?.Name ?? "", field), Row?.Name ?? "Investment", value, column));
+        assumed.Once("investment-" + key, () => Catalogue.AssumedPowder.At(
+            new Subject(SubjectKind.Investment, Row?.Name ?? "", field), Row?.Name ?? PowderFindingWords.UnnamedTitle, value, column));
 }

@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Investing;
@@ -22,8 +23,8 @@ internal static class SetTime
         var subject = new Subject(SubjectKind.Investment, powder.Row?.Name ?? "", ShopField.SetAtLeast);
         if (powder.Row?.SetAtLeast is not { } own)
         {
-            assumed.Once("investment set", () => Catalogue.AssumedPowder.At(
-                subject, powder.Row?.Name ?? "Investment", "2 h of set at least, from the last pour", "Set at least"));
+            assumed.Once("investment-set", () => Catalogue.AssumedPowder.At(
+                subject, powder.Row?.Name ?? PowderFindingWords.UnnamedTitle, PowderFindingWords.TwoHoursOfSet, "Set at least"));
             return Usual;
         }
 

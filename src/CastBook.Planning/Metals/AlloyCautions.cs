@@ -1,5 +1,6 @@
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Metals;
@@ -49,8 +50,8 @@ internal static class AlloyCautions
     /// <summary>How far a density by the mixing rule may be off.</summary>
     /// <param name="estimate">The density.</param>
     public static string HowLow(DensityEstimate estimate) => estimate.LowBy is { } most
-        ? $"measured alloys are up to {Say.Percent(most)} denser than that, and take as much more metal"
-        : "nobody has compared that with measured alloys, and the metal follows from it";
+        ? MetalFindingWords.DenserThanMixed(Say.Percent(most))
+        : MetalFindingWords.NeverCompared;
 
     private static void Promise(string name, FinenessClaim claim, Ratio fineness, Subject subject, FindingList findings)
     {
@@ -64,7 +65,7 @@ internal static class AlloyCautions
         var american = MarkScheme.UnitedStates.MarkFor(claim.Symbol, fineness);
         if (american is not null && american == MarkScheme.UnitedStates.MarkFor(claim.Symbol, claim.Fineness))
         {
-            var thousandths = MarkScheme.Iso.MarkFor(claim.Symbol, fineness) ?? "nothing";
+            var thousandths = MarkScheme.Iso.MarkFor(claim.Symbol, fineness) ?? MetalFindingWords.NoMark;
             findings.Add(Catalogue.AlloyMarkInAmericaOnly.At(subject, name, promised, element!.Name, held, american, thousandths));
         }
         else

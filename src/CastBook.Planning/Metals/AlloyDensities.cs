@@ -1,5 +1,6 @@
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Metals;
 
@@ -25,11 +26,11 @@ internal static class AlloyDensities
         if (alloy.Composition is { } parts)
         {
             var mixed = DensityFromComposition.Compute(parts).Density;
-            return Math.Abs((density / mixed) - 1) > FarFromItsParts ? $"its composition makes {Say.Dense(mixed)}" : null;
+            return Math.Abs((density / mixed) - 1) > FarFromItsParts ? MetalFindingWords.CompositionMakes(Say.Dense(mixed)) : null;
         }
 
         return density.GramsPerCubicCentimeter is < LeastGramsPerMl or > MostGramsPerMl
-            ? $"alloys that are cast run from {Say.Plain(LeastGramsPerMl)} to {Say.Plain(MostGramsPerMl)} g/cm³"
+            ? MetalFindingWords.AlloysRun(Say.Plain(LeastGramsPerMl), Say.Plain(MostGramsPerMl))
             : null;
     }
 }

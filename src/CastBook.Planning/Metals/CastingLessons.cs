@@ -2,6 +2,7 @@ using CastBook.Casting.Patterns;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Metals;
 
@@ -57,8 +58,8 @@ internal sealed class CastingLessons
 
     private void Take((string Alloy, string Material) key, CastingFactor learnt, FindingList findings)
     {
-        var (subject, count) = (Subject.Setting(SettingName.LearnFromCastings), Say.Count(learnt.Castings, "line", "lines"));
-        var material = key.Material.Length == 0 ? "the pattern material" : key.Material;
+        var (subject, count) = (Subject.Setting(SettingName.LearnFromCastings), CountWords.Lines(learnt.Castings));
+        var material = key.Material.Length == 0 ? MaterialFindingWords.Unnamed : key.Material;
         if (!learnt.IsEnough)
         {
             findings.Add(Catalogue.CastingsTooFew.At(subject, key.Alloy, material, count));

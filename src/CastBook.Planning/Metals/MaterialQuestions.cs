@@ -2,6 +2,7 @@ using CastBook.Casting.Patterns;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Metals;
@@ -54,12 +55,12 @@ internal static class MaterialQuestions
         var wants = new List<string>();
         if (material.Row?.WaterRinse == false)
         {
-            wants.Add("no rinse in water");
+            wants.Add(MaterialFindingWords.NoRinse);
         }
 
         if (material.Row?.Roughen == true)
         {
-            wants.Add("a roughened surface where sprue wax is to hold");
+            wants.Add(MaterialFindingWords.Roughened);
         }
 
         return wants;
@@ -109,8 +110,8 @@ internal static class MaterialQuestions
             ? [Subject.Setting(SettingName.PatternDensity)]
             : [new(SubjectKind.Material, material.Name, ShopField.Density), .. places];
         var where = material.AskTheSetting
-            ? "\"Pattern density\" on the Shop sheet"
-            : $"the density of {material.Said} on the Materials sheet";
+            ? MaterialFindingWords.PatternDensityOnShop
+            : MaterialFindingWords.DensityOnMaterials(material.Said);
         if (material.Impossible is { } density)
         {
             return Catalogue.PatternDensityImpossible.At(subjects, said, Say.Dense(density), where);
@@ -124,15 +125,14 @@ internal static class MaterialQuestions
     private static string Span(KnownMaterial material, List<PieceMetal> rows, ShopUnits units)
     {
         var (least, most) = material.Range;
-        var such = $"Such material runs from {Say.Dense(least)} to {Say.Dense(most)}";
         var counted = rows.Where(r => r is { Least: not null, Most: not null, Piece.Quantity: not null }).ToList();
         if (counted.Count == 0)
         {
-            return such + ", and the metal follows from it.";
+            return MaterialFindingWords.RunsAndMetalFollows(Say.Dense(least), Say.Dense(most));
         }
 
         var low = counted.Aggregate(Mass.Zero, (sum, r) => sum + (r.Least!.Value * r.Piece.Quantity!.Value));
         var high = counted.Aggregate(Mass.Zero, (sum, r) => sum + (r.Most!.Value * r.Piece.Quantity!.Value));
-        return $"{such}: {Say.Count(counted.Count, "row takes", "rows take")} from {units.Metal.Say(low)} to {units.Metal.Say(high)} of metal.";
+        return MaterialFindingWords.RunsAndRowsTake(Say.Dense(least), Say.Dense(most), CountWords.RowsTake(counted.Count), units.Metal.Say(low), units.Metal.Say(high));
     }
 }

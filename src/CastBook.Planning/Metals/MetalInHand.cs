@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Metals;
@@ -134,7 +135,7 @@ internal sealed class MetalInHand
         var metal = best.Plan.Metal.First(m => m.Alloy == line.Alloy);
         return Catalogue.WaitsForMetal.At(
             [.. line.Rows.Where(r => waiting[r.Id] > 0).Select(r => Subject.Piece(r.Id))],
-            Findings.Say.Count(line.Waiting(waiting), "piece waits", "pieces wait"),
+            CountWords.PiecesWait(line.Waiting(waiting)),
             line.Alloy,
             night.Shop.Settings.Units.Metal.Say((metal.Fresh ?? Mass.Zero) + (metal.Remelt ?? Mass.Zero)),
             night.Shop.Settings.Units.Metal.Say(metal.Charges ?? Mass.Zero));

@@ -2,6 +2,7 @@ using CastBook.Casting.Patterns;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Metals;
@@ -176,15 +177,15 @@ internal sealed class MetalOfPieces(Night night, AlloyBook alloys, MaterialBook 
         var first = open[Math.Max(0, open.FindIndex(m => m.Alloy.Least is not null))];
         var weight = first.Piece.Weight!.Value;
         var (thin, dense) = first.Material.Range;
-        var said = "9 to 16 times its weight in silver or gold";
+        var said = MetalFindingWords.TimesItsWeight;
         if (first.Alloy is { Least: { } light, Most: { } heavy })
         {
             var least = findings.Units.Metal.Say(MetalForPattern.Compute(OnTheTree(weight), dense, light));
             var most = findings.Units.Metal.Say(MetalForPattern.Compute(OnTheTree(weight), thin, heavy));
-            said = (least == most ? least : $"{least} to {most}") + $" of {first.Alloy.Known?.Name ?? first.Piece.Alloy!.Trim()}";
+            said = MetalFindingWords.OfAlloy(least == most ? least : SentenceWords.FromTo(least, most), first.Alloy.Known?.Name ?? first.Piece.Alloy!.Trim());
         }
 
-        var name = first.Piece.Name.Length == 0 ? "The first row" : $"\"{first.Piece.Name}\"";
+        var name = first.Piece.Name.Length == 0 ? SentenceWords.FirstRow : $"\"{first.Piece.Name}\"";
         findings.Add(Catalogue.WeightMeaningUnknown.At(
             Subject.Setting(SettingName.WeightsAreOf), name, findings.Units.Metal.Say(weight), said, findings.Units.Metal.Say(weight)));
     }

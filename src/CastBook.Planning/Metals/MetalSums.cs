@@ -1,5 +1,6 @@
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Metals;
@@ -108,7 +109,7 @@ internal static class MetalSums
         }
         else if ((plan.Pieces ?? plan.PiecesIfFinished ?? plan.PiecesLeast) is { } needed && needed > have)
         {
-            var what = plan.Pieces is not null ? " for the pieces alone" : " at least for the pieces alone";
+            var what = plan.Pieces is not null ? MetalFindingWords.ForPiecesAlone : MetalFindingWords.AtLeastForPiecesAlone;
             findings.Add(Catalogue.MetalShort.At(subject, plan.Alloy, findings.Units.Metal.Say(needed), what, findings.Units.Metal.Say(have), findings.Units.Metal.Say(needed - have)));
         }
     }
@@ -137,6 +138,6 @@ internal static class MetalSums
     private static string Letters(IEnumerable<MeltPortion> portions)
     {
         var letters = portions.Select(p => p.Flask).ToList();
-        return (letters.Count == 1 ? "flask " : "flasks ") + Say.Together(letters);
+        return CountWords.Flasks(letters.Count, Say.Together(letters));
     }
 }

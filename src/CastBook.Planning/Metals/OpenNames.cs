@@ -1,6 +1,7 @@
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Metals;
 
@@ -53,11 +54,11 @@ internal sealed class OpenNames(AlloyMeanings meanings)
 
         // What was answered is asked about in the cell of the answer.
         var (question, answer) = (Subject.Setting(SettingName.AlloyMeaning(first)), meanings.Answer(first));
-        var asked = answer is null ? said : $"{Quoted(answer)}, the answer for {said}";
+        var asked = answer is null ? said : MetalFindingWords.AnswerFor(Quoted(answer), said);
         if (name.Meaning.Choices.Count > 0)
         {
             var count = name.Meaning.Choices.Count;
-            var allNamed = count > MostChoices ? $", which names all {Say.Count(count)}" : "";
+            var allNamed = count > MostChoices ? MetalFindingWords.NamesAll(Say.Count(count)) : "";
             return Catalogue.AlloyAmbiguous.At([question, .. rows], answer is null ? asked : asked + ",", Choices(name), first, allNamed);
         }
 
@@ -75,7 +76,7 @@ internal sealed class OpenNames(AlloyMeanings meanings)
         var choices = name.Meaning.Choices;
         return choices.Count <= MostChoices
             ? Say.Choice([.. choices.Select(c => Quoted(c.Name.Trim()))])
-            : Say.Choice([.. Spread(choices).Select(c => Quoted(c.Name.Trim())), $"one of {Say.Count(choices.Count - MostChoices)} more"]);
+            : Say.Choice([.. Spread(choices).Select(c => Quoted(c.Name.Trim())), MetalFindingWords.OneOfMore(Say.Count(choices.Count - MostChoices))]);
     }
 
     // Those that come first because they are known well enough to be poured, then from all over the list, so that each colour of gold is among them.

@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Mixes;
@@ -36,7 +37,7 @@ internal sealed class MixPlanning(Settings settings, PowderChoice powder, Assump
         {
             findings.Add(Catalogue.WorkingTimeTooShort.At(
                 new Subject(SubjectKind.Investment, powder.Row?.Name ?? "", ShopField.WorkingTime),
-                powder.Row?.Name ?? "The investment", Say.Minutes(workingTime), Say.Minutes(rules.Steps.Takes(1)), Say.Minutes(rules.Steps.Margin)));
+                powder.Row?.Name ?? PowderFindingWords.UnnamedFirst, Say.Minutes(workingTime), Say.Minutes(rules.Steps.Takes(1)), Say.Minutes(rules.Steps.Margin)));
             return [];
         }
 
@@ -89,9 +90,9 @@ internal sealed class MixPlanning(Settings settings, PowderChoice powder, Assump
             return own;
         }
 
-        assumed.Once("investment working time", () => Catalogue.AssumedPowder.At(
+        assumed.Once("investment-working-time", () => Catalogue.AssumedPowder.At(
             new Subject(SubjectKind.Investment, powder.Row?.Name ?? "", ShopField.WorkingTime),
-            powder.Row?.Name ?? "Investment", $"{Say.Minutes(MixSteps.UsualWorkingTime)} from the first powder in the water to gloss-off", "Working time"));
+            powder.Row?.Name ?? PowderFindingWords.UnnamedTitle, PowderFindingWords.UpToGlossOff(Say.Minutes(MixSteps.UsualWorkingTime)), "Working time"));
         return MixSteps.UsualWorkingTime;
     }
 }

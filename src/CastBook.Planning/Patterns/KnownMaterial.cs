@@ -1,5 +1,6 @@
 using CastBook.Casting.Patterns;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Patterns;
@@ -25,7 +26,7 @@ internal sealed record KnownMaterial(string Name, PatternKind? Kind, Density? De
     public Density? Impossible { get; init; }
 
     /// <summary>The name as a text says it.</summary>
-    public string Said => Name.Length == 0 ? "the pattern material" : $"\"{Name}\"";
+    public string Said => Name.Length == 0 ? MaterialFindingWords.Unnamed : $"\"{Name}\"";
 
     /// <summary>The densities such a material can have.</summary>
     public (Density Least, Density Most) Range => Density is { } d

@@ -5,6 +5,7 @@ using CastBook.Planning.Findings;
 using CastBook.Planning.Flasks;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Pouring;
@@ -43,17 +44,17 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
         var (least, most) = PourRange.Metal(alloy.Alloy.Liquidus);
         if (metal <= least || metal > most)
         {
-            var why = alloy.Alloy.Liquidus is null ? $"metal is poured between {assumed.Units.Temperature.Say(least)} and {assumed.Units.Temperature.Say(most)}"
-                : metal > most ? $"its liquidus is {assumed.Units.Temperature.Say(least)}, and {assumed.Units.Temperature.Say(most)} is more than anybody needs"
-                : $"it is not all liquid up to {assumed.Units.Temperature.Say(least)}";
-            Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureImpossible.At(s, alloy.Name, assumed.Units.Temperature.Say(metal), why));
+            var why = alloy.Alloy.Liquidus is null ? PourFindingWords.PouredBetween(assumed.Units.Temperature.Say(least), assumed.Units.Temperature.Say(most))
+                : metal > most ? PourFindingWords.MoreThanNeeded(assumed.Units.Temperature.Say(least), assumed.Units.Temperature.Say(most))
+                : PourFindingWords.NotAllLiquid(assumed.Units.Temperature.Say(least));
+            Once("metal-temperature", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureImpossible.At(s, alloy.Name, assumed.Units.Temperature.Say(metal), why));
             return null;
         }
 
         Superheat.Compare(alloy, metal, method, assumed);
         if (isGypsum && metal > KilnLimits.GypsumMetalCheckAbove)
         {
-            Once("hot", alloy, ShopField.MetalTemperature, s => Catalogue.MetalHotForGypsum.At(s, alloy.Name, assumed.Units.Temperature.Say(metal)));
+            Once("metal-hot", alloy, ShopField.MetalTemperature, s => Catalogue.MetalHotForGypsum.At(s, alloy.Name, assumed.Units.Temperature.Say(metal)));
         }
 
         return metal;
@@ -67,9 +68,9 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
     {
         var (value, field, work, column) = BandOf(coldest, hottest) switch
         {
-            SectionBand.Fine => (alloy.Alloy.FlaskTemperatureFine, ShopField.FlaskTemperatureFine, "fine work", "fine"),
-            SectionBand.Heavy => (alloy.Alloy.FlaskTemperatureHeavy, ShopField.FlaskTemperatureHeavy, "heavy work", "heavy"),
-            _ => (alloy.Alloy.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureOrdinary, "ordinary work", "ordinary"),
+            SectionBand.Fine => (alloy.Alloy.FlaskTemperatureFine, ShopField.FlaskTemperatureFine, PourFindingWords.FineWork, "fine"),
+            SectionBand.Heavy => (alloy.Alloy.FlaskTemperatureHeavy, ShopField.FlaskTemperatureHeavy, PourFindingWords.HeavyWork, "heavy"),
+            _ => (alloy.Alloy.FlaskTemperatureOrdinary, ShopField.FlaskTemperatureOrdinary, PourFindingWords.OrdinaryWork, "ordinary"),
         };
         if (value is not { } mould)
         {
@@ -83,7 +84,8 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
             return mould;
         }
 
-        var why = alloy.Alloy.Solidus is { } solid && solid <= limit ? $"the metal is not solid above {assumed.Units.Temperature.Say(limit)}" : $"the investment bears no more than {assumed.Units.Temperature.Say(limit)}";
+        var why = alloy.Alloy.Solidus is { } solid && solid <= limit ? PourFindingWords.NotSolidAbove(assumed.Units.Temperature.Say(limit))
+            : PourFindingWords.InvestmentBears(assumed.Units.Temperature.Say(limit));
         Once(field, alloy, field, s => Catalogue.FlaskTemperatureImpossible.At(s, alloy.Name, assumed.Units.Temperature.Say(mould), why, column));
         return null;
     }
@@ -111,7 +113,7 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
         };
         if (value is null)
         {
-            Once("quench", alloy, ShopField.QuenchAfter, s => Catalogue.QuenchMissing.At(s, alloy.Name));
+            Once("quench-wait", alloy, ShopField.QuenchAfter, s => Catalogue.QuenchMissing.At(s, alloy.Name));
         }
 
         return value;
@@ -123,17 +125,17 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
         var gold = alloy.Alloy.Composition?.PerMille("Au") ?? 0;
         if (alloy.IsRedGold)
         {
-            Once("red", alloy, ShopField.QuenchAfter, s => Catalogue.RedGoldNotSlow.At(s, alloy.Name));
+            Once("red-gold", alloy, ShopField.QuenchAfter, s => Catalogue.RedGoldNotSlow.At(s, alloy.Name));
         }
         else if (gold > 0 && alloy.Alloy.Composition!.PerMille("Ni") >= LeastNickel)
         {
-            Once("nickel", alloy, ShopField.QuenchAfter, s => Catalogue.NickelGoldNotHurried.At(s, alloy.Name));
+            Once("nickel-gold", alloy, ShopField.QuenchAfter, s => Catalogue.NickelGoldNotHurried.At(s, alloy.Name));
         }
     }
 
     private void AskMetal(KnownAlloy alloy) =>
-        Once("metal", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureMissing.At(s, alloy.Name));
+        Once("metal-temperature", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureMissing.At(s, alloy.Name));
 
     private void Once(string what, KnownAlloy alloy, string field, Func<Subject, Finding> finding) =>
-        assumed.Once($"pour {what} {alloy.Name}", () => finding(new Subject(SubjectKind.Alloy, alloy.Name, field)));
+        assumed.Once($"pour-{what} {alloy.Name}", () => finding(new Subject(SubjectKind.Alloy, alloy.Name, field)));
 }

@@ -2,6 +2,7 @@ using CastBook.Casting.Pouring;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Pouring;
@@ -32,8 +33,8 @@ internal static class Superheat
         }
 
         var unit = assumed.Units.Temperature;
-        assumed.Once($"superheat {method} {alloy.Name}", () => Catalogue.SuperheatOutOfBand.At(
+        assumed.Once($"superheat-{method} {alloy.Name}", () => Catalogue.SuperheatOutOfBand.At(
             new Subject(SubjectKind.Alloy, alloy.Name, ShopField.MetalTemperature), alloy.Name, unit.Say(metal), unit.Degrees(over.DegreesCelsius),
-            unit.Say(liquidus), method == CastingMethod.Spin ? "Spinning" : "Vacuum", unit.Degrees(least.DegreesCelsius), unit.Degrees(most.DegreesCelsius)));
+            unit.Say(liquidus), method == CastingMethod.Spin ? PourFindingWords.Spinning : PourFindingWords.Vacuum, unit.Degrees(least.DegreesCelsius), unit.Degrees(most.DegreesCelsius)));
     }
 }

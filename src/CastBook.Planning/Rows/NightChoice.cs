@@ -1,6 +1,7 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Rows;
 
@@ -70,6 +71,6 @@ internal static class NightChoice
     private static string Listed(IReadOnlyList<string> named) => Say.Together(
     [
         .. named.Order(StringComparer.OrdinalIgnoreCase).Take(MostNamed).Select(n => $"\"{n}\""),
-        .. named.Count > MostNamed ? [Say.Count(named.Count - MostNamed) + " more"] : Array.Empty<string>(),
+        .. named.Count > MostNamed ? [SentenceWords.More(Say.Count(named.Count - MostNamed))] : Array.Empty<string>(),
     ]);
 }

@@ -1,6 +1,7 @@
 using CastBook.Casting.Patterns;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Patterns;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Rows;
 
@@ -53,7 +54,7 @@ internal static class RemarkChecks
         return Say.Together(
         [
             .. texts.Take(MostQuoted).Select(t => $"\"{(t.Length > LongestQuote ? t[..LongestQuote] + "…" : t)}\""),
-            .. texts.Count > MostQuoted ? [Say.Count(texts.Count - MostQuoted) + " more"] : Array.Empty<string>(),
+            .. texts.Count > MostQuoted ? [SentenceWords.More(Say.Count(texts.Count - MostQuoted))] : Array.Empty<string>(),
         ]);
     }
 }

@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Rows;
 
@@ -72,13 +73,13 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, string? Ni
         if (others > 0)
         {
             findings.Add(Catalogue.RowsOfOtherNights.At(
-                Subject.Column(PieceField.Night), Say.Count(others, "row", "rows"), night));
+                Subject.Column(PieceField.Night), CountWords.Rows(others), night));
         }
 
         if (blank > 0)
         {
             findings.Add(Catalogue.RowsWithoutNight.At(
-                Subject.Column(PieceField.Night), Say.Count(blank, "row", "rows"), night));
+                Subject.Column(PieceField.Night), CountWords.Rows(blank), night));
         }
     }
 
@@ -87,7 +88,7 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, string? Ni
         var count = standing.Count(s => s == status);
         if (count > 0)
         {
-            findings.Add(kind.At(Subject.Column(field), Say.Count(count, "row", "rows")));
+            findings.Add(kind.At(Subject.Column(field), CountWords.Rows(count)));
         }
     }
 }

@@ -1,13 +1,12 @@
 using System.Globalization;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Words;
 
 namespace CastBook.Planning.Shops;
 
 /// <summary>Finds example rows that still stand where the shop's own belong.</summary>
 internal static class ExampleRows
 {
-    private const string Pieces = "pieces";
-
     /// <summary>Says how many there are, and on which sheets.</summary>
     /// <param name="night">The night.</param>
     /// <param name="findings">Takes what is found.</param>
@@ -23,12 +22,12 @@ internal static class ExampleRows
         Count("Materials", shop.Materials, m => m.Name, m => Of(SubjectKind.Material, m.Name));
         Count("Investments", shop.Investments, i => i.Name, i => Of(SubjectKind.Investment, i.Name));
         Count("Schedules", shop.Schedules, s => s.Name, s => Of(SubjectKind.Schedule, s.Name));
-        Count(Pieces, night.Pieces, p => p.Name, p => Subject.Piece(p.Id, PieceField.Piece));
+        Count(CountWords.ExamplePieces, night.Pieces, p => p.Name, p => Subject.Piece(p.Id, PieceField.Piece));
         if (first is { } subject)
         {
             // Among examples alone they show how the book works; beside a piece of the shop's own they would be poured by.
             var isOwn = night.Pieces.Any(p => !p.Done && !p.LeaveOut && !ExampleName.Is(p.Name));
-            var ofShop = places.FindAll(p => !p.StartsWith(Pieces, StringComparison.Ordinal));
+            var ofShop = places.FindAll(p => !p.StartsWith(CountWords.ExamplePieces, StringComparison.Ordinal));
             findings.Add(isOwn && ofShop.Count > 0
                 ? Catalogue.ExamplesInUse.At(subject, string.Join(", ", ofShop))
                 : Catalogue.ExamplesLeft.At(subject, string.Join(", ", places)));

@@ -16,7 +16,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
     /// <summary>Fields of the shop file's line that hold no longer where the book's line says something else of the same thing.</summary>
     public IReadOnlyList<FieldBond> Bonds { get; private init; } = [];
 
-    public static ShopSheet Flasks { get; } = new("Flasks", SubjectKind.FlaskSize, "flask size",
+    public static ShopSheet Flasks { get; } = new("Flasks", SubjectKind.FlaskSize, Words.ShopRowWords.FlaskSize,
     [
         new(ShopField.Name, Dimension.None, "size", "flask size", "flask", "name"),
         new(ShopField.InsideDiameter, Dimension.Length, "inside diameter", "diameter inside", "inside dia", "diameter"),
@@ -37,7 +37,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         Bonds = [new([ShopField.InsideDiameter, ShopField.Height], [ShopField.Holds, ShopField.Powder, ShopField.Water])],
     };
 
-    public static ShopSheet Crucibles { get; } = new("Crucibles", SubjectKind.Crucible, "crucible",
+    public static ShopSheet Crucibles { get; } = new("Crucibles", SubjectKind.Crucible, Words.ShopRowWords.Crucible,
     [
         new(ShopField.Name, Dimension.None, "crucible", "name"),
         new(ShopField.Holds, Dimension.Volume, "holds", "volume"),
@@ -51,7 +51,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         Bonds = [new([ShopField.Rated], [ShopField.RatedFor])],
     };
 
-    public static ShopSheet Kilns { get; } = new("Kilns", SubjectKind.Kiln, "kiln",
+    public static ShopSheet Kilns { get; } = new("Kilns", SubjectKind.Kiln, Words.ShopRowWords.Kiln,
     [
         new(ShopField.Name, Dimension.None, "kiln", "name"),
         new(ShopField.Shape, Dimension.None, "shape"),
@@ -66,7 +66,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         Bonds = [new([ShopField.Shape], [ShopField.InsideWidth, ShopField.InsideDepth, ShopField.InsideDiameter])],
     };
 
-    public static ShopSheet Alloys { get; } = new("Alloys", SubjectKind.Alloy, "alloy",
+    public static ShopSheet Alloys { get; } = new("Alloys", SubjectKind.Alloy, Words.ShopRowWords.Alloy,
     [
         new(ShopField.Name, Dimension.None, "alloy", "name", "metal"),
         new(ShopField.OtherNames, Dimension.None, "other names", "also called", "aliases"),
@@ -96,7 +96,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         ],
     };
 
-    public static ShopSheet Materials { get; } = new("Materials", SubjectKind.Material, "material",
+    public static ShopSheet Materials { get; } = new("Materials", SubjectKind.Material, Words.ShopRowWords.Material,
     [
         new(ShopField.Name, Dimension.None, "material", "name"),
         new(ShopField.Kind, Dimension.None, "kind", "type"),
@@ -129,7 +129,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         ],
     };
 
-    public static ShopSheet Investments { get; } = new("Investments", SubjectKind.Investment, "investment",
+    public static ShopSheet Investments { get; } = new("Investments", SubjectKind.Investment, Words.ShopRowWords.Investment,
     [
         new(ShopField.Name, Dimension.None, "investment", "powder", "name"),
         new(ShopField.Kind, Dimension.None, "kind", "type"),
@@ -144,7 +144,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.InStock, Dimension.Mass, "in stock", "stock"),
     ]);
 
-    public static ShopSheet Schedules { get; } = new("Schedules", SubjectKind.Schedule, "schedule",
+    public static ShopSheet Schedules { get; } = new("Schedules", SubjectKind.Schedule, Words.ShopRowWords.Schedule,
     [
         new(ShopField.Name, Dimension.None, "schedule", "name"),
         new(ShopField.For, Dimension.None, "for"),
@@ -157,7 +157,7 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.Hold, Dimension.Time, "hold"),
     ]);
 
-    public static ShopSheet Trees { get; } = new("Trees", SubjectKind.Flask, "flask",
+    public static ShopSheet Trees { get; } = new("Trees", SubjectKind.Flask, Words.ShopRowWords.Flask,
     [
         new(ShopField.Name, Dimension.None, "flask"),
         new(ShopField.Size, Dimension.None, "size"),

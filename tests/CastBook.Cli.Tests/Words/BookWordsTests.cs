@@ -29,15 +29,29 @@ public sealed class BookWordsTests
         ["Estimate.cs"] = "words by which estimates are read",
         ["HourText.cs"] = "words by which hours are read",
         ["QuestionForm.cs"] = "names of columns and choices",
+        ["MaterialWords.cs"] = "words by which materials are read",
+        ["MetalClay.cs"] = "words by which metal clay is read",
+        ["ExampleName.cs"] = "the sign by which examples are read",
+        ["PieceField.cs"] = "keys of cells",
+        ["ShopField.cs"] = "keys of cells",
+        ["SettingName.cs"] = "names of settings",
+        ["SettingGuide.cs"] = "names of settings and choices; its sentences have a test of their own",
+        ["ShopUnits.cs"] = "signs of units",
+        ["WrittenLength.cs"] = "signs of units",
+        ["WrittenMass.cs"] = "signs of units",
+        ["WrittenVolume.cs"] = "signs of units",
     };
 
-    // Names of columns and choices, by which sheets are read again, of sheets and of charts, of units and of limits.
+    // Names of columns and choices, by which sheets are read again, of sheets and of charts, of units, of limits and of elements; what is looked for in names.
     private static readonly HashSet<string> Names =
     [
         "Setting", "Value", "Unit", "What it is for", "Shop", "Read me", "load", "planned", "waxed", "invested", "in kiln", "poured",
         "Rated for", "Made of", "Per tree", "Water per 100", "Water rinse", "Stones in", "Keep in flask", "Leave out", "Poured on", "high temperature",
         "pattern", "finished metal", "piece alone", "gates too", "vacuum perforated", "vacuum solid", "spin", "troy oz", "US fl oz",
-        "g", "ml", "min", "(per g)", "(per ozt)", "part megabytes", "book megabytes", "times packed",
+        "g", "kg", "ml", "min", "(per g)", "(per ozt)", "part megabytes", "book megabytes", "times packed",
+        "Alloys", "Flasks", "Crucibles", "Kilns", "Materials", "Investments", "Schedules", "Kind", "Working time", "Powder density", "Set at least",
+        "stones", "resin", "wax", "fine", "ordinary", "heavy", "round", "Ag", "Au", "Ni", "Pd", "Pt",
+        "graph", "carbon", "SCRAP", "RED", "ROSE", "GOLD", "RESIN", "WAX", "CASTABLE", "PRINTED",
     ];
 
     private static readonly Dictionary<string, Assembly> Assemblies = new(StringComparer.Ordinal)
@@ -58,26 +72,17 @@ public sealed class BookWordsTests
     public void Sentences_OfSettings_StandInWordsAlone() => Literals("CastBook.Planning", ["Shops"])
         .Where(l => l.File == "SettingGuide.cs" && SaidText.IsSaid(l.Text) && !IsName(l.Text)).ShouldBeEmpty();
 
-    /// <summary>The steps of the clock.</summary>
+    /// <summary>In accounts and in what is put into the sentences of findings a word is enough; the sentences themselves are the catalogue.</summary>
     [Fact]
-    public void Sentences_OfTheClock_StandInWordsAlone()
-    {
-        var said = Literals("CastBook.Planning", ["Clock"]).Where(l => l.File == "ClockWords.cs").Select(l => l.Text).ToList();
-
-        said.ShouldNotBeEmpty();
-        said.Where(t => SaidText.HasWord(t) && !IsName(t)).ShouldBeEmpty();
-    }
-
-    /// <summary>In an account a word is enough: what it is of, what it was reckoned from.</summary>
-    [Fact]
-    public void Words_OfAccounts_StandInWordsAlone() => Outside("CastBook.Planning", ["Explaining"], SaidText.HasWord).ShouldBeEmpty();
+    public void Words_OfPlanning_StandInWordsAlone() =>
+        Outside("CastBook.Planning", [.. SourceFiles.Of("CastBook.Planning").Keys.Select(SourceFiles.FolderOf).Distinct()], SaidText.HasWord).ShouldBeEmpty();
 
     /// <summary>On our own sheets a word is enough: a heading, a label, a name in a drawing.</summary>
     [Fact]
     public void Words_OfOurSheets_StandInWordsAlone() => Outside("CastBook.Workbooks", ["Sheets"], SaidText.HasWord).ShouldBeEmpty();
 
     [Theory]
-    [InlineData("CastBook.Planning", 250)]
+    [InlineData("CastBook.Planning", 350)]
     [InlineData("CastBook.Workbooks", 350)]
     [InlineData("CastBook.Templates", 120)]
     public void Messages_OfBooks_AreAllSaid(string project, int atLeast)
@@ -112,7 +117,7 @@ public sealed class BookWordsTests
     {
         var literals = Literals(project, folders).ToList();
         literals.Select(l => l.File).Distinct().Count().ShouldBeGreaterThan(10);
-        return literals.Where(l => !Others.ContainsKey(l.File) && isText(l.Text) && !IsName(l.Text)).Select(l => $"{l.File}, line {l.Line}: {l.Text}");
+        return literals.Where(l => !Others.ContainsKey(l.File) && !l.File.StartsWith("Catalogue.", StringComparison.Ordinal) && isText(l.Text) && !IsName(l.Text)).Select(l => $"{l.File}, line {l.Line}: {l.Text}");
     }
 
     private static IEnumerable<(string File, int Line, string Text)> Literals(string project, string[] folders) =>
