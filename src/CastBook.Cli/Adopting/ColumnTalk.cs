@@ -1,4 +1,5 @@
 using CastBook.Cli.Words;
+using CastBook.Planning.Findings;
 using CastBook.Workbooks.Adopting;
 using CastBook.Workbooks.Reports;
 
@@ -17,10 +18,15 @@ internal static class ColumnTalk
         var longest = Math.Min(30, look.Columns.Max(c => c.Heading.Length));
         foreach (var column in look.Columns)
         {
-            var meaning = column.Field is { } field ? PieceWords.Of(field)
+            var meaning = column.Field is { } field ? field == PieceField.Sizes ? AdoptWords.Sizes : PieceWords.Of(field)
                 : column.Nearest is { } near ? AdoptWords.NearlyKnown(PieceWords.Of(near))
                 : AdoptWords.NotKnown;
             output.WriteLine($"  {column.Letter,-2}  {column.Heading.ReplaceLineEndings(" ").PadRight(longest)}  {meaning}");
+        }
+
+        foreach (var doubt in look.OfColumns)
+        {
+            output.WriteLine(AdoptWords.OfColumn(doubt.Seen, doubt.Remedy));
         }
 
         if (look.OtherLists is { } others)

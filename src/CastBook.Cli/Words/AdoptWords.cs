@@ -17,7 +17,11 @@ internal static class AdoptWords
 
     public static string NotKnown => "not known: left alone";
 
+    public static string Sizes => "sizes, such as 20 × 10 × 3; the size of a ring is left alone";
+
     public static string NearlyKnown(string meaning) => $"not known; is it {meaning}?";
+
+    public static string OfColumn(string seen, string remedy) => $"{seen} {remedy}";
 
     public static string OtherLists(string seen, string remedy) => $"{seen} {remedy}";
 

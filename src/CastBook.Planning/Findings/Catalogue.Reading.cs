@@ -104,6 +104,12 @@ public static partial class Catalogue
         "names-read-as-material", Severity.Note,
         "\"{0}\" was read as the pattern's material, because names stand under it.", "", "If that is wrong, add a column \"Material\" and type wax or resin there.");
 
+    /// <summary>Two columns that may name the piece, one of which may name people.</summary>
+    public static FindingKind NameOfPieceOrPerson => new(
+        "name-of-piece-or-person", Severity.Check,
+        "The pieces' names were read under \"{0}\", but \"{1}\" may name them too.", "If people stand under \"{0}\", the plan names these and not what is cast.",
+        "Head the column of the pieces \"Piece\", and one of people \"Customer\".");
+
     /// <summary>Section lines that name an alloy.</summary>
     public static FindingKind SectionReadAsAlloy => new(
         "section-read-as-alloy", Severity.Note,

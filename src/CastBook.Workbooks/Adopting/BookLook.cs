@@ -40,6 +40,9 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
     /// <summary>What is to be said of lists on other sheets; missing where there are none, or it is settled which are filled.</summary>
     public Finding? OtherLists { get; private init; }
 
+    /// <summary>What is to be said of columns that may mean something else than they were read as.</summary>
+    public IReadOnlyList<Finding> OfColumns { get; private init; } = [];
+
     /// <summary>Why the list cannot be filled as it is; missing where it can.</summary>
     public string? Refusal { get; private init; }
 
@@ -104,6 +107,7 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
                 || !list.Columns.ContainsKey(PieceField.PatternMass),
             Said = reading.Origins,
             OtherLists = reading.Findings.FirstOrDefault(f => f.Kind == Catalogue.ListsOnOtherSheets),
+            OfColumns = [.. reading.Findings.Where(f => f.Kind == Catalogue.SizeLeftAlone || f.Kind == Catalogue.NameOfPieceOrPerson)],
             Alloys = [.. NamesInUse.Alloys(reading.Night.Pieces, shop).Where(IsName)],
             Materials = [.. NamesInUse.Materials(reading.Night.Pieces, shop).Where(IsName)],
         };

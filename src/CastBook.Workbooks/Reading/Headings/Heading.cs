@@ -152,7 +152,8 @@ internal sealed class Heading
             var dimension = index.Fields[known.FieldAt].Dimension;
             var isAmount = dimension is Dimension.Mass or Dimension.Volume;
             var fits = unit is null || (reading.Unit is null && unit.Dimension != dimension) ? !known.Word.NeedsUnit : unit.Dimension == dimension;
-            if (fits && (isAmount || !onlySizes) && !(isAmount && reading.IsOfOther) && MayStandBelowGroup(isAmount))
+            var isOfOther = isAmount ? reading.IsOfOther : dimension == Dimension.Length && reading.IsOfOtherLength;
+            if (fits && (isAmount || !onlySizes) && !isOfOther && MayStandBelowGroup(isAmount))
             {
                 senses.Add(new HeadingSense(known, known.Rank + rankOff + (group is null ? 0 : LessSureBelowAGroup), unit?.Dimension == dimension ? unit : null));
             }

@@ -6,6 +6,9 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="IsOfOther">Whether words that were left out speak of something other than the piece, or of a total.</param>
 internal sealed record HeadingReading(List<string> Words, CellUnit? Unit, bool IsOfOther)
 {
+    /// <summary>Whether words that were left out make a length that of something else than the outside of the piece.</summary>
+    public bool IsOfOtherLength { get; private init; }
+
     // Single letters that are words of their own more often than units: c, f, l, s, w.
     private static readonly HashSet<string> TooShortForLastWord = new(StringComparer.OrdinalIgnoreCase) { "c", "f", "l", "s", "w", "deg" };
 
@@ -61,7 +64,7 @@ internal sealed record HeadingReading(List<string> Words, CellUnit? Unit, bool I
         }
 
         readings.Add(new HeadingReading([.. words, .. inside], unit, false));
-        readings.Add(new HeadingReading(words, unit, inside.Exists(SmallWords.Others.Contains)));
+        readings.Add(new HeadingReading(words, unit, inside.Exists(SmallWords.Others.Contains)) { IsOfOtherLength = inside.Exists(SmallWords.OtherLengths.Contains) });
     }
 
     // A unit in brackets may be followed by an explanation: "(mm, from the gate outwards)".

@@ -20,6 +20,9 @@ internal static class SmallWords
     /// <summary>What heads days other than that of the casting: of the order, of the print.</summary>
     public static HashSet<string> OtherDays { get; } = Single("otherDay");
 
+    /// <summary>What makes a length that of something else than the outside of the piece: of its inside, of a stone.</summary>
+    public static HashSet<string> OtherLengths { get; } = Single("otherLength");
+
     /// <summary>What heads a column of what the quantity counts: pieces, pairs.</summary>
     public static HashSet<string> Counted { get; } = Single("counted");
 

@@ -91,6 +91,11 @@ internal sealed class ListReader(
             findings.Add(names.Finding);
         }
 
+        if (PersonNames.Ask(grid, fields, headings, rows.Pieces) is { } whose)
+        {
+            findings.Add(whose);
+        }
+
         // All that is asked of the cells from here on are the headings and our own columns.
         grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
         findings.AddRange([.. cells.Findings, .. sections.Findings(), .. RowFindings(rows, sections, grid)]);

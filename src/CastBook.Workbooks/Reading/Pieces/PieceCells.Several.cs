@@ -9,6 +9,7 @@ namespace CastBook.Workbooks.Reading.Pieces;
 internal sealed partial class PieceCells
 {
     private bool sizesWithoutUnit;
+    private string? sizeAlone;
 
     /// <summary>The sizes that stand in one cell, in millimetres, two or three; none where it says none.</summary>
     public IReadOnlyList<double> Sizes()
@@ -26,8 +27,14 @@ internal sealed partial class PieceCells
             return [];
         }
 
-        if (values.Text(cell) is not { } text || !SizesText.IsSeveral(text))
+        if (values.Text(cell) is not { } text)
         {
+            return [];
+        }
+
+        if (!SizesText.IsSeveral(text))
+        {
+            sizeAlone ??= IsLeftAlone ? null : text;
             return [];
         }
 
@@ -73,7 +80,17 @@ internal sealed partial class PieceCells
             ? BathsText.Parse(text, field.Column.Unit, field.Habits.Signs) ?? []
             : [];
 
-    private IEnumerable<Finding> SizesAssumed() => sizesWithoutUnit && fields[PieceField.Sizes].Column.Heading.Text is var heading
-        ? [Catalogue.UnitAssumed.At(Subject.Column(PieceField.Sizes), $"\"{heading}\"", CellNameWords.Millimetres, $"{heading} (mm)")]
-        : [];
+    private IEnumerable<Finding> SizesAssumed()
+    {
+        var heading = fields.GetValueOrDefault(PieceField.Sizes).Column?.Heading.Text;
+        if (sizesWithoutUnit)
+        {
+            yield return Catalogue.UnitAssumed.At(Subject.Column(PieceField.Sizes), $"\"{heading}\"", CellNameWords.Millimetres, $"{heading} (mm)");
+        }
+
+        if (sizeAlone is { } alone)
+        {
+            yield return Catalogue.SizeLeftAlone.At(Subject.Column(PieceField.Sizes), alone, heading!);
+        }
+    }
 }

@@ -59,6 +59,68 @@ public sealed class ListHeadingsTests
         (read.Name, read.Customer ?? "").ShouldBe((piece, customer));
     }
 
+    // Both may name the piece: what is cast, or who has it cast.
+    [Theory]
+    [InlineData("Name", "Item")]
+    [InlineData("Name", "Design")]
+    [InlineData("Name", "Modell")]
+    [InlineData("Nom", "Article")]
+    [InlineData("Nombre", "Modelo")]
+    [InlineData("Nome", "Articolo")]
+    [InlineData("Nome", "Artigo")]
+    public void Read_NameBesideAnItem_IsAskedAbout(string first, string second)
+    {
+        using var book = BookBuilder.Pieces([first, second, "Qty", "Pattern weight (g)", "Alloy"], ["Ada", "leaf", 2, 1.5, "Bronze"]);
+
+        var reading = TestBooks.Read(book);
+
+        var asked = reading.Findings.ShouldHaveSingleItem();
+        (asked.Id, asked.Seen).ShouldBe(("name-of-piece-or-person", $"The pieces' names were read under \"{first}\", but \"{second}\" may name them too."));
+        reading.Cells.Find(asked.Subjects[0])!.Value.ToString().ShouldBe("Pieces!A1");
+    }
+
+    // Answered, or no question: a number or a code names no piece, and of two columns one is the customer's.
+    [Theory]
+    [InlineData("Name", "Item", "Otter ring", "OR-12")]
+    [InlineData("Name", "Item", "Otter ring", 12)]
+    [InlineData("Piece", "Item", "Otter ring", "leaf")]
+    [InlineData("Name", "Description", "Otter ring", "hammered")]
+    [InlineData("Name", "Item", "Otter ring", null)]
+    public void Read_NameBesideSomethingElse_IsNotAskedAbout(string first, string second, string name, object? other)
+    {
+        using var book = BookBuilder.Pieces([first, second, "Qty", "Pattern weight (g)", "Alloy"], [name, other, 2, 1.5, "Bronze"]);
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Pieces.ShouldHaveSingleItem().Name.ShouldBe(name);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_NameAndItemBesideACustomer_AskNothing()
+    {
+        using var book = BookBuilder.Pieces(["Name", "Item", "Customer", "Qty", "Pattern weight (g)", "Alloy"], ["Thistle", "ring", "Ada", 2, 1.5, "Bronze"]);
+
+        TestBooks.Read(book).Findings.ShouldBeEmpty();
+    }
+
+    // A class asks for the metal by what there is.
+    [Theory]
+    [InlineData("Silver or bronze?")]
+    [InlineData("Bronze or silver")]
+    [InlineData("Which metal?")]
+    [InlineData("Silber oder Bronze?")]
+    [InlineData("Argent ou bronze")]
+    [InlineData("¿Plata o bronce?")]
+    [InlineData("Argento o bronzo?")]
+    [InlineData("Prata ou bronze?")]
+    public void Read_HeadingThatAsksForTheMetal_IsTheAlloy(string heading)
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", heading], ["leaf", 2, 1.5, "Bronze"]);
+
+        TestBooks.Read(book).Night.Pieces.ShouldHaveSingleItem().Alloy.ShouldBe("Bronze");
+    }
+
     [Fact]
     public void Read_NameAndWhatBesideACustomer_NameTheCustomerOnce()
     {

@@ -1,0 +1,97 @@
+using CastBook.Planning.Findings;
+using CastBook.Workbooks.Reading;
+
+namespace CastBook.Workbooks.Tests.Reading.Pieces;
+
+/// <summary>The size of a ring is no size of the piece, whatever the column is called.</summary>
+public sealed class RingSizeTests
+{
+    // By letters, by circumference, by numbers, by the inside in mm.
+    private static readonly object[] RingSizes = ["N ½", "54", 54, "US 7", "7 1/2", "T-U", 17.2, "17.2 mm"];
+
+    private static readonly string[] Headings = ["Size", "Größe", "Taille", "Talla", "Misura", "Taglia", "Tamanho", "Size (mm)", "Größe (Ring)"];
+
+    public static TheoryData<string, object> Sizes() => [.. Headings.SelectMany(_ => RingSizes, (heading, size) => (heading, size))];
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void Read_RingSizeUnderSize_IsLeftAloneAndSaid(string heading, object size)
+    {
+        var reading = Read(heading, size);
+
+        reading.Night.Pieces[0].Box.ShouldBeNull();
+        reading.Night.Pieces[0].Unreadable.ShouldBeEmpty();
+        var shown = size is double or int ? FormattableString.Invariant($"{size}") : size;
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe($"\"{shown}\" under \"{heading}\" was taken as the size of a ring and left alone, as is all that stands there alone.");
+    }
+
+    // Beside the width of the band, a ring's inside read as its length would hang too much on a tree.
+    [Theory]
+    [InlineData("Ring size")]
+    [InlineData("Finger size")]
+    [InlineData("Ring Ø (mm)")]
+    [InlineData("Inside diameter (mm)")]
+    [InlineData("Inner Ø")]
+    [InlineData("Diameter (inside)")]
+    [InlineData("Ø (inner, mm)")]
+    [InlineData("Diameter (stone)")]
+    [InlineData("Ringgröße")]
+    [InlineData("Ringweite")]
+    [InlineData("Innendurchmesser (mm)")]
+    [InlineData("Durchmesser innen (mm)")]
+    [InlineData("Durchmesser (innen)")]
+    [InlineData("Ø innen")]
+    [InlineData("Taille de doigt")]
+    [InlineData("Tour de doigt")]
+    [InlineData("Taille bague")]
+    [InlineData("Diamètre intérieur (mm)")]
+    [InlineData("Diamètre (intérieur)")]
+    [InlineData("Talla de anillo")]
+    [InlineData("Medida del anillo")]
+    [InlineData("Diámetro interior (mm)")]
+    [InlineData("Diámetro (interior)")]
+    [InlineData("Misura anello")]
+    [InlineData("Taglia dell'anello")]
+    [InlineData("Diametro interno (mm)")]
+    [InlineData("Diametro (interno)")]
+    [InlineData("Tamanho do anel")]
+    [InlineData("Aro")]
+    [InlineData("Diâmetro interno (mm)")]
+    [InlineData("Diâmetro (interno)")]
+    public void Read_RingSizeUnderAHeadingOfItsOwn_IsNoLength(string heading)
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", heading, "Width (mm)"], ["Band", 1, 1.5, "Bronze", 17.2, 5]);
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Pieces[0].Box.ShouldBeNull();
+        reading.Lists[0].Columns.Keys.ShouldNotContain(PieceField.Length);
+        reading.Findings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Read_SizesAmongRingSizes_AreTakenWhereTheyStand()
+    {
+        using var book = BookBuilder.Pieces(
+            ["Piece", "Qty", "Pattern weight (g)", "Alloy", "Size"], ["Pendant", 1, 1.5, "Bronze", "20 × 10 × 3 mm"], ["Band", 1, 1.5, "Bronze", "N"], ["Signet", 1, 1.5, "Bronze", "P"]);
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Pieces.Select(p => p.Box?.Length.Millimeters).ShouldBe([20, null, null]);
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldStartWith("\"N\" under \"Size\" was taken as the size of a ring");
+    }
+
+    [Fact]
+    public void Read_RingSizeOfARowThatIsDone_IsNobodysConcern()
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", "Size", "Done"], ["Band", 1, 1.5, "Bronze", "N", "yes"], ["Pin", 1, 1.5, "Bronze", null, null]);
+
+        TestBooks.Read(book).Findings.ShouldNotContain(f => f.Id == "size-left-alone");
+    }
+
+    private static BookReading Read(string heading, object size)
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", heading], ["Band", 1, 1.5, "Bronze", size]);
+        return TestBooks.Read(book);
+    }
+}
