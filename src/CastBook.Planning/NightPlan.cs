@@ -240,4 +240,7 @@ public sealed record PlanBound(int LeastFlasks, bool ProvedFewest)
 
     /// <summary>How much more flask is filled at most than by the best plan of as few; missing where that is proved to be none or is not known.</summary>
     public Volume? InvestmentOver { get; init; }
+
+    /// <summary>Whether no plan of the same pieces takes fewer kiln loads; missing where the shop wishes for fewest flasks and least investment before them.</summary>
+    public bool? ProvedFewestLoads { get; init; }
 }

@@ -11,12 +11,6 @@ namespace CastBook.Planning.Clock;
 /// <summary>Puts the flasks of a night into kiln loads: by what the floor takes, the most demanding together, stones apart.</summary>
 internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPower)
 {
-    // Usual sheet of a flask, 3 mm; sizes are inside ones.
-    private static readonly Length Walls = Length.FromMillimeters(6);
-
-    // Hot air must reach every mould. Common practice.
-    private static readonly Length UsualGap = Length.FromMillimeters(20);
-
     // Where a schedule ends at its top: memory of practice.
     private static readonly Duration UsualLastHold = Duration.FromHours(1);
 
@@ -29,14 +23,11 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
     private readonly LoadWater water = new(findings);
     private readonly InversionRates inversions = new(shop, findings);
 
-    private readonly Length gap = shop.Settings.GapInKiln ?? UsualGap;
+    private readonly Length gap = KilnRoom.GapOf(shop.Settings);
 
     private readonly List<(Kiln Kiln, KilnFloor? Floor)> kilns = shop.Kilns.Count == 0
         ? [(new Kiln { Name = "" }, null)]
         : [.. shop.Kilns.Select(k => (k, KilnFloor.Of(k)))];
-
-    // Kilns take turns.
-    private int turn;
 
     /// <summary>The loads, in the order in which to run them: as the shop wants them, the rest as they fit.</summary>
     /// <param name="flasks">The flasks of the night.</param>
@@ -65,37 +56,32 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             .OrderBy(f => f.NoQuench).ThenByDescending(f => f.Program!.Total).ThenByDescending(f => f.Size.InsideDiameter)
             .ThenBy(f => FlaskLetters.Place(f.Letter)).ThenBy(f => f.Letter, StringComparer.Ordinal).ToList();
         var loads = new List<KilnLoad>();
-        turn = 0;
+        var turns = new KilnTurns<FlaskPlan>(
+            [.. kilns.Select(k => k.Floor)], f => KilnRoom.Outside(f.Size), f => f.NoQuench, (kiln, outsides) => FloorPlan.Place(kilns[kiln].Floor!, outsides, gap, gap));
         foreach (var group in wanted)
         {
             var together = open.FindAll(f => group.Contains(f.Letter));
             open.RemoveAll(together.Contains);
-            Run(together, loads);
+            Run(turns, together, loads);
         }
 
-        Run(open, loads);
+        Run(turns, open, loads);
         return loads;
     }
 
-    private void Run(List<FlaskPlan> open, List<KilnLoad> loads)
+    private void Run(KilnTurns<FlaskPlan> turns, List<FlaskPlan> open, List<KilnLoad> loads)
     {
-        for (var refused = 0; open.Count > 0; turn++)
+        foreach (var (at, together, spots) in turns.Run(open))
         {
-            var (kiln, floor) = kilns[turn % kilns.Count];
-            var (together, spots) = Fill(floor, open);
-            if (together.Count > 0)
+            if (at < 0)
             {
-                loads.Add(Load(loads.Count + 1, kiln, together, spots));
-                water.Look(loads[^1], kiln, together, asksPower);
-                open.RemoveAll(together.Contains);
-                refused = 0;
+                findings.Add(Catalogue.FlaskOverKiln.At(
+                    Subject.Flask(together[0].Letter), together[0].Letter, findings.Units.Length.Say(KilnRoom.Outside(together[0].Size)), findings.Units.Length.Say(gap)));
+                continue;
             }
-            else if (++refused == kilns.Count)
-            {
-                refused = 0;
-                findings.Add(Catalogue.FlaskOverKiln.At(Subject.Flask(open[0].Letter), open[0].Letter, findings.Units.Length.Say(Outside(open[0])), findings.Units.Length.Say(gap)));
-                open.RemoveAt(0);
-            }
+
+            loads.Add(Load(loads.Count + 1, kilns[at].Kiln, together, spots));
+            water.Look(loads[^1], kilns[at].Kiln, together, asksPower);
         }
     }
 
@@ -122,40 +108,6 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
     /// <param name="groups">The flasks, load by load.</param>
     public static string Typed(IEnumerable<IReadOnlyList<string>> groups) => string.Join("; ", groups.Select(g => string.Join(' ', g)));
 
-    private (List<FlaskPlan> Flasks, IReadOnlyList<FloorSpot> Spots) Fill(KilnFloor? floor, List<FlaskPlan> open)
-    {
-        // Stones bear no common burnout, so they never share a load with others.
-        var alike = open.TakeWhile(f => f.NoQuench == open[0].NoQuench).ToList();
-        if (floor is null)
-        {
-            return (alike, []);
-        }
-
-        var together = new List<FlaskPlan>();
-        IReadOnlyList<FloorSpot> spots = [];
-        var tooWide = Length.FromKilometers(1);
-        foreach (var flask in alike)
-        {
-            // Where one found no room, no wider one is tried.
-            if (Outside(flask) >= tooWide)
-            {
-                continue;
-            }
-
-            if (FloorPlan.Place(floor, [.. together.Append(flask).Select(Outside)], gap, gap) is { } places)
-            {
-                together.Add(flask);
-                spots = places;
-            }
-            else
-            {
-                tooWide = Outside(flask);
-            }
-        }
-
-        return (together, spots);
-    }
-
     private KilnLoad Load(int number, Kiln kiln, List<FlaskPlan> flasks, IReadOnlyList<FloorSpot> spots)
     {
         var pours = Groups(flasks);
@@ -178,7 +130,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             ReadsHighBy = kiln.ReadsHighBy,
             Flasks = flasks.ConvertAll(f => f.Letter),
             Spots = spots,
-            Outsides = flasks.ConvertAll(Outside),
+            Outsides = flasks.ConvertAll(f => KilnRoom.Outside(f.Size)),
             Floor = spots.Count > 0 ? KilnFloor.Of(kiln) : null,
             Schedule = schedule,
             Pours = pours,
@@ -210,6 +162,4 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             g.Temperature,
             [.. g.Flasks.OrderBy(f => f.Alloy, StringComparer.Ordinal).ThenBy(f => FlaskLetters.Place(f.Letter)).ThenBy(f => f.Letter, StringComparer.Ordinal).Select(f => f.Letter)]));
     }
-
-    private static Length Outside(FlaskPlan flask) => (flask.Size.InsideDiameter ?? Length.Zero) + Walls;
 }

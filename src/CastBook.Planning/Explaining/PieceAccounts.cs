@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
 using CastBook.Planning.Metals;
 using CastBook.Planning.Shops;
 using CastBook.Planning.Words;
@@ -110,6 +111,9 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
 
         inputs.AddRange(shares.Select(s => flasks.Flask(s.Flask)).OfType<FlaskPlan>()
             .Select(f => AccountInput.By(AccountWords.Flask(f.Letter), f.Size.Name, new Subject(SubjectKind.FlaskSize, f.Size.Name))));
+        inputs.Add(night.Shop.Settings.OrderOfWishes is { } order
+            ? AccountInput.By(SettingName.OrderOfWishes, PieceAccountWords.InOrder(order), Subject.Setting(SettingName.OrderOfWishes))
+            : AccountInput.Reckoned(SettingName.OrderOfWishes, PieceAccountWords.InOrder(FlaskCost.Usual), PieceAccountWords.AsUsual));
         inputs.AddRange(plan.Change is { IsForced: false } change ? BothAnswers(change) : []);
         return new(PieceAccountWords.Flask, PieceAccountWords.FlaskRule, "", null, "")
         {

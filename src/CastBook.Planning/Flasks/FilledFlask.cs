@@ -1,3 +1,4 @@
+using CastBook.Casting.Patterns;
 using CastBook.Planning.Metals;
 
 namespace CastBook.Planning.Flasks;
@@ -16,4 +17,10 @@ internal sealed record FilledFlask(KnownAlloy Alloy, UsableSize Size, IReadOnlyL
 
     /// <summary>The letter that the shop wants for it.</summary>
     public string? Letter { get; init; }
+
+    /// <summary>Resin where there is any, or anything that is not known to be wax.</summary>
+    public PatternKind Kind => Content.Any(c => c.Piece.Kind == PatternKind.Resin) ? PatternKind.Resin : PatternKind.Wax;
+
+    /// <summary>Whether stones are in it.</summary>
+    public bool StonesIn => Content.Any(c => c.Piece.StonesIn);
 }

@@ -1,3 +1,4 @@
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using CastBook.Planning.Words;
@@ -17,6 +18,9 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
     /// <summary>How much more investment it fills at most than any plan of as few flasks, where that is what is wished for next.</summary>
     public Volume? InvestmentOver { get; private init; }
 
+    /// <summary>Whether it is proved that no plan takes fewer kiln loads; missing where flasks and investment come before them.</summary>
+    public bool? IsFewestLoads { get; private init; }
+
     /// <summary>How the plan differs from the one that stands, or would if it were searched afresh.</summary>
     public PlanChange? Change { get; private init; }
 
@@ -28,12 +32,13 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
     /// <param name="pieces">The rows; each fits some size alone.</param>
     /// <param name="sizes">The sizes.</param>
     /// <param name="room">What a tree may take.</param>
+    /// <param name="kiln">What flasks ask of the kiln.</param>
     /// <param name="built">The flasks that are under way.</param>
     /// <param name="takenLetters">Letters that are not free.</param>
     /// <param name="findings">Takes what is found.</param>
     /// <param name="search">Watches the search and may end it early.</param>
     public static FlaskAssignment Of(
-        Night night, IReadOnlyList<TreePiece> pieces, SizeBook sizes, FlaskRoom room, IReadOnlyList<BuiltTree> built,
+        Night night, IReadOnlyList<TreePiece> pieces, SizeBook sizes, FlaskRoom room, KilnNeeds kiln, IReadOnlyList<BuiltTree> built,
         IReadOnlySet<string> takenLetters, FindingList findings, PlanSearch search)
     {
         var free = sizes.Sizes.Select(s => Math.Max(0, s.Owned - built.Count(b => b.Size == s))).ToArray();
@@ -45,12 +50,16 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
 
         var dates = pieces.Select(p => p.Metal.Piece.Due).OfType<DateOnly>().Distinct().Order().ToList();
         search.Running?.Report(true);
-        var wishes = night.Shop.Settings.OrderOfWishes ?? FlaskCost.Usual;
-        var cost = new FlaskCost(wishes);
+        var cost = new FlaskCost(night.Shop.Settings.OrderOfWishes ?? FlaskCost.Usual);
+        var worth = new NightWorth(cost, kiln);
         var packings = groups.ConvertAll(g => new GroupPacking(g, sizes.Sizes, room, dates, cost));
         var shared = new FlaskSharing(packings, free, search.Stop).Share();
         var standing = StandingFlask.Of(groups, night, sizes, takenLetters);
-        var chosen = Replanning.Choose(packings, shared.Answers, standing, free, takenLetters, night.Shop.Settings.WhenLittleChanged, search.Stop);
+        var afresh = new KilnChoice(packings, free, cost, kiln, search.Stop).Better(shared.Answers);
+
+        // What stands in the book is not moved for the sake of thicknesses.
+        afresh = standing.Any(s => s.Count > 0) ? afresh : Alike(packings, afresh, free, search.Stop);
+        var chosen = Replanning.Choose(packings, afresh, standing, free, worth, takenLetters, night.Shop.Settings.WhenLittleChanged, search.Stop);
         search.Running?.Report(false);
         if (search.Stop.IsCancellationRequested)
         {
@@ -71,10 +80,23 @@ internal sealed record FlaskAssignment(IReadOnlyList<(string Letter, FilledFlask
         var result = shared with { Answers = chosen.Answers };
         return new(chosen.Flasks, shared.LeastFlasks, allPlaced)
         {
-            IsLeastInvestment = result.IsCheapest && (wishes[0] == Wish.Investment || (wishes[0] == Wish.Flasks && wishes[1] == Wish.Investment)),
-            InvestmentOver = wishes[0] == Wish.Flasks && wishes[1] == Wish.Investment ? Volume.FromMilliliters(cost.Ml(result.Over)) : null,
+            IsLeastInvestment = cost.RanksInvestment && (result.IsCheapest || (shared.IsCheapest && Inside(chosen.Answers) == Inside(shared.Answers))),
+            InvestmentOver = cost.IsFlasksThenInvestment ? Volume.FromMilliliters(cost.Ml(result.Over)) : null,
+            IsFewestLoads = cost.RanksKilnFirst ? kiln.IsFewest(worth.Kiln(chosen.Answers), packings.Select(p => p.StonesIn)) : null,
             Change = chosen.Change,
         };
+    }
+
+    private static GroupAnswer[] Alike(List<GroupPacking> packings, GroupAnswer[] answers, int[] free, CancellationToken stop) =>
+    [
+        .. answers.Select((answer, i) => packings[i].Alike(answer, [.. free.Select((count, size) => count - answers.Where(a => a != answer).Sum(a => a.Used(size)))], stop)),
+    ];
+
+    // As many flasks that hold as much are as good, whatever else is wished for.
+    private static (int Flasks, double Ml) Inside(GroupAnswer[] answers)
+    {
+        FilledFlask[] all = [.. answers.SelectMany(a => a.Flasks)];
+        return (all.Length, Math.Round(all.Sum(f => f.Size.Inside.Milliliters), 6));
     }
 
     private static IEnumerable<PieceGroup> Groups(IReadOnlyList<TreePiece> pieces, IReadOnlyDictionary<int, string> wishes) =>

@@ -1,5 +1,6 @@
 using CastBook.Casting.Pouring;
 using CastBook.Planning.Burning;
+using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Investing;
 using CastBook.Planning.Metals;
@@ -59,7 +60,7 @@ internal sealed class FlaskPlanning
         var toPlan = Pieces(trees.Shares);
         var assignment = rows.NightIsOpen || sizes.Open || crucibles.Open
             ? FlaskAssignment.None
-            : FlaskAssignment.Of(night, toPlan, sizes, Room, built, trees.Letters, findings, search);
+            : FlaskAssignment.Of(night, toPlan, sizes, Room, Kiln(built), built, trees.Letters, findings, search);
         var work = built.Where(b => b.IsKnown).Select(Work).Concat(assignment.Flasks.Select(f => Work(f.Letter, f.Flask))).ToList();
         var (flasks, mixes) = Mix(Sum(work));
         var underWay = built.Count(b => b.Pieces.Count > 0);
@@ -68,6 +69,7 @@ internal sealed class FlaskPlanning
         var bound = new PlanBound(least, proved)
         {
             ProvedLeastInvestment = assignment.AllPlaced && flasks.Count > 0 && assignment.IsLeastInvestment,
+            ProvedFewestLoads = flasks.Count > 0 && assignment.IsFewestLoads is { } fewest ? fewest && assignment.AllPlaced : null,
             InvestmentOver = proved && !assignment.IsLeastInvestment ? assignment.InvestmentOver : null,
         };
         return new PlannedFlasks(flasks, bound, trees.Shares)
@@ -87,6 +89,8 @@ internal sealed class FlaskPlanning
         powder.CompareStock(mixes.Select(m => m.Powder).Concat(alone).Aggregate(UnitsNet.Mass.Zero, (sum, mass) => sum + mass));
         return (mixed, mixes);
     }
+
+    private KilnNeeds Kiln(IReadOnlyList<BuiltTree> built) => new(night.Shop, powder, built.Where(b => b.IsKnown && b.State < FlaskState.InKiln).Select(Work));
 
     private FlaskRoom Room { get => field ??= new FlaskRoom(charges, crucibles); }
 

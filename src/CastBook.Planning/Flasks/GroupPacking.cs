@@ -1,3 +1,4 @@
+using CastBook.Casting.Patterns;
 using CastBook.Planning.Packing;
 
 namespace CastBook.Planning.Flasks;
@@ -8,6 +9,9 @@ internal sealed class GroupPacking
     // Metal is counted in hundredths of a microlitre, far finer than any scale.
     private const double UnitsPerMl = 100_000;
 
+    // Steps to put like thicknesses together.
+    private const long WorkOfLikeness = 300_000_000;
+
     // Steps to look for a few moves that are worth as much as a search afresh.
     private const long WorkOfCalm = 800_000_000;
 
@@ -15,6 +19,7 @@ internal sealed class GroupPacking
     private readonly IReadOnlyList<UsableSize> sizes;
     private readonly List<DateOnly> dates;
     private readonly FlaskCost cost;
+    private readonly FlaskRoom room;
     private readonly List<string> letters;
     private readonly long[] roomUnits;
     private readonly bool[] isByCup;
@@ -27,7 +32,7 @@ internal sealed class GroupPacking
     /// <param name="cost">What a flask costs by the order of wishes.</param>
     public GroupPacking(PieceGroup group, IReadOnlyList<UsableSize> sizes, FlaskRoom room, List<DateOnly> dates, FlaskCost cost)
     {
-        (this.group, this.sizes, this.dates, this.cost) = (group, sizes, dates, cost);
+        (this.group, this.sizes, this.room, this.dates, this.cost) = (group, sizes, room, dates, cost);
         letters = [.. group.Wishes.Values.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
         // Looked up once, so that groups can be packed side by side.
@@ -37,6 +42,15 @@ internal sealed class GroupPacking
 
     /// <summary>How many pieces it has.</summary>
     public long Pieces => group.Pieces.Sum(p => (long)p.Quantity);
+
+    /// <summary>The sizes.</summary>
+    public IReadOnlyList<UsableSize> Sizes => sizes;
+
+    /// <summary>Resin where any of it is, or is not known to be wax.</summary>
+    public PatternKind Kind => group.Pieces.Any(p => p.Kind == PatternKind.Resin) ? PatternKind.Resin : PatternKind.Wax;
+
+    /// <summary>Whether stones are set in it.</summary>
+    public bool StonesIn => group.StonesIn;
 
     /// <summary>Packs the rows.</summary>
     /// <param name="free">How many of each size are free.</param>
@@ -67,6 +81,47 @@ internal sealed class GroupPacking
         }
 
         return Answer(pieces, answer, unmet);
+    }
+
+    /// <summary>Packs the rows into given flasks; what finds no room in them is left.</summary>
+    /// <param name="afresh">The answer that took the flasks it liked; what is proved of it holds for this one.</param>
+    /// <param name="counts">How many of each size.</param>
+    /// <param name="free">How many of each size are free.</param>
+    /// <param name="stop">Ends the search early.</param>
+    public GroupAnswer PackInto(GroupAnswer afresh, int[] counts, IReadOnlyList<int> free, CancellationToken stop)
+    {
+        var packed = Pack(counts, inBrief: true, stop);
+        return Freed(packed, packed.Packed.Plan.Flasks, free, afresh);
+    }
+
+    /// <summary>Puts pieces of like thickness together, in the flasks that there are.</summary>
+    /// <param name="afresh">The answer that looks at no standing flask.</param>
+    /// <param name="free">How many of each size are free.</param>
+    /// <param name="stop">Ends it early.</param>
+    public GroupAnswer Alike(GroupAnswer afresh, IReadOnlyList<int> free, CancellationToken stop)
+    {
+        var flasks = afresh.Packed.Plan.Flasks;
+        var alike = PackLikeness.Together(Problem(afresh, free), flasks, cost.RanksMetalBeforeLikeness ? Button : null, WorkOfLikeness, stop);
+        return alike.SequenceEqual(flasks) ? afresh : Freed(afresh, alike, free, afresh);
+
+        long Button(int size, long metal) => Units(room.Button(sizes[size], metal / UnitsPerMl).Milliliters);
+    }
+
+    /// <summary>An answer as it is where other flasks than those it was packed into are free.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="free">How many of each size are free.</param>
+    public GroupAnswer Freed(GroupAnswer answer, IReadOnlyList<int> free) => Freed(answer, answer.Packed.Plan.Flasks, free, answer);
+
+    private GroupAnswer Freed(GroupAnswer answer, IEnumerable<PackedFlask> flasks, IReadOnlyList<int> free, GroupAnswer proved)
+    {
+        var plan = PackPlan.Empty(Problem(answer, free));
+        foreach (var flask in flasks)
+        {
+            // Pieces weigh by the sizes that are free.
+            plan.Add(flask with { Fill = flask.Content.Sum(c => c.Count * plan.Problem.Weights[c.Item]), Outgrown = 0 });
+        }
+
+        return Answer(answer.Packed.Pieces, new PackAnswer(plan, proved.LeastCost, proved.LeastFlasks), answer.WishesUnmet);
     }
 
     /// <summary>Packs the rows again with every piece left in the flask it stands in, as far as it fits.</summary>
@@ -138,11 +193,16 @@ internal sealed class GroupPacking
             Lowest = (int)p.Piece.Coldest,
             Highest = (int)p.Piece.Hottest,
             Pin = p.Pin,
+            Section = SectionOf(p.Piece.Metal.Piece),
+            Sort = p.Piece.Kind == PatternKind.Resin ? 1 : 0,
             Urgency = p.Piece.Metal.Piece.Due is { } due ? Math.Max(1, PackItem.MostUrgent - dates.IndexOf(due)) : 0,
         });
         var flasks = sizes.Select(s => new PackSize(s.Rod, roomUnits[s.Index], cost.Of(s), free[s.Index]));
         return PackSolver.Solve(new PackProblem([.. items], [.. flasks]), Seed, inBrief, stop);
     }
+
+    // The heaviest section decides how a piece freezes.
+    private static int SectionOf(Piece piece) => (int)Math.Round(((piece.HeaviestSection ?? piece.FinestSection)?.Millimeters ?? 0) * 100);
 
     // By the alloy alone, so that other alloys of the night change nothing.
     private ulong Seed => group.Alloy.Name.Aggregate(group.StonesIn ? 1UL : 0UL, (seed, c) => unchecked((seed * 31) + c));

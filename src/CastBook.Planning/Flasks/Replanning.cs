@@ -10,20 +10,18 @@ namespace CastBook.Planning.Flasks;
 /// <param name="Change">What the other answer would be; nothing where nothing stands or both are as good.</param>
 internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string Letter, FilledFlask Flask)> Flasks, PlanChange? Change)
 {
-    // Less investment than this is not worth a word.
-    private const double LeastMl = 1;
-
     /// <summary>Chooses.</summary>
     /// <param name="groups">The groups.</param>
     /// <param name="afresh">Their answers that look at no standing flask.</param>
     /// <param name="standing">The flasks of each group that stand in the book.</param>
     /// <param name="free">How many of each size are free.</param>
+    /// <param name="worth">What flasks are worth together.</param>
     /// <param name="takenLetters">Letters that are not free.</param>
     /// <param name="choice">What the shop wants.</param>
     /// <param name="stop">Ends the search early.</param>
     public static Replanning Choose(
         IReadOnlyList<GroupPacking> groups, GroupAnswer[] afresh, IReadOnlyList<IReadOnlyList<StandingFlask>> standing, int[] free,
-        IReadOnlySet<string> takenLetters, Stability choice, CancellationToken stop)
+        NightWorth worth, IReadOnlySet<string> takenLetters, Stability choice, CancellationToken stop)
     {
         StandingFlask[] all = [.. standing.SelectMany(s => s)];
         if (all.Length == 0)
@@ -38,7 +36,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         }
 
         var isForced = Lost(kept) > Lost(afresh);
-        if (!isForced && (Cost(afresh) >= Cost(kept) || !IsWorthAWord(kept, afresh)))
+        if (!isForced && (worth.Of(afresh).CompareTo(worth.Of(kept)) >= 0 || !Changed(true, 0, kept, afresh, worth).IsWorthAWord))
         {
             return new(kept, Lettered(kept), null);
         }
@@ -47,30 +45,40 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         var isKept = !isForced && choice == Stability.Keep;
         StandingFlask[] stays = isKept ? [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))] : all;
         var homes = kept.Select((k, i) => isKept ? k.Packed.Plan.Flasks : groups[i].Homes(afresh[i], standing[i])).ToList();
-        var better = Calm(groups, homes, afresh, kept, free, stop);
+        var better = Calm(groups, homes, afresh, kept, free, isExact: false, stop);
+
+        // Other flasks at the same cost may ask more of the kiln.
+        better = isForced || worth.Of(better).CompareTo(worth.Of(afresh)) <= 0 ? better : Calm(groups, homes, afresh, kept, free, isExact: true, stop);
         var lettered = FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters);
         var moved = FlaskLettering.Moved(lettered, stays);
-        var (flasks, saved) = Saved(kept, better);
         return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
-            : isKept ? new(kept, Lettered(kept), new PlanChange(true, moved, flasks, saved))
-            : new(better, lettered, new PlanChange(false, moved, flasks, saved));
+            : isKept ? new(kept, Lettered(kept), Changed(true, moved, kept, better, worth))
+            : new(better, lettered, Changed(false, moved, kept, better, worth));
 
         IReadOnlyList<(string, FilledFlask)> Lettered(GroupAnswer[] answers) => FlaskLettering.Of([.. answers.SelectMany(a => a.Flasks)], all, takenLetters);
     }
 
-    private static bool IsWorthAWord(GroupAnswer[] kept, GroupAnswer[] other) => Saved(kept, other) is { Flasks: > 0 } or { Inside.Milliliters: >= LeastMl };
+    private static PlanChange Changed(bool isKept, int moved, GroupAnswer[] kept, GroupAnswer[] other, NightWorth worth)
+    {
+        var (was, now) = (worth.Kiln(kept), worth.Kiln(other));
+        return new PlanChange(isKept, moved, Count(kept) - Count(other), Inside(kept) - Inside(other))
+        {
+            LoadsSaved = was.Loads - now.Loads,
+            BurnoutSaved = Duration.FromMinutes(30 * (was.HalfHours - now.HalfHours)),
+        };
+    }
 
-    private static (int Flasks, Volume Inside) Saved(GroupAnswer[] kept, GroupAnswer[] other) => (Count(kept) - Count(other), Inside(kept) - Inside(other));
-
-    // Each group as cheap as searched afresh, by as few moves as do.
+    // Each group as cheap as searched afresh, by as few moves as do; with exactly its flasks where they are what matters.
     private static GroupAnswer[] Calm(
-        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] afresh, GroupAnswer[] kept, int[] free, CancellationToken stop)
+        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] afresh, GroupAnswer[] kept, int[] free, bool isExact,
+        CancellationToken stop)
     {
         GroupAnswer[] better = [.. afresh];
         for (var i = 0; i < better.Length; i++)
         {
-            int[] mine = [.. free.Select((count, size) => count - better.Sum(b => b.Used(size)) + better[i].Used(size))];
+            int[] mine = [.. free.Select((count, size) => isExact ? afresh[i].Used(size) : count - better.Sum(b => b.Used(size)) + better[i].Used(size))];
             better[i] = groups[i].Calm(homes[i], afresh[i], kept[i], mine, stop);
+            better[i] = isExact ? groups[i].Freed(better[i], free) : better[i];
         }
 
         return better;
@@ -95,8 +103,6 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
     private static int Standing(IReadOnlyList<StandingFlask> standing, int size) => standing.Count(f => f.Size.Index == size);
 
     private static int Count(GroupAnswer[] answers) => answers.Sum(a => a.Flasks.Count);
-
-    private static long Cost(GroupAnswer[] answers) => answers.Sum(a => a.Cost);
 
     private static decimal Lost(GroupAnswer[] answers) => answers.Sum(a => a.Lost);
 

@@ -24,18 +24,37 @@ internal static class FloorPlan
     public static IReadOnlyList<FloorSpot>? Place(
         KilnFloor floor, IReadOnlyList<Length> diameters, Length flaskGap, Length wallGap)
     {
-        var inset = 2 * (wallGap.Millimeters - (flaskGap.Millimeters / 2));
-        var area = new FloorArea(floor.IsRound, (floor.Width.Millimeters - inset) / 2, (floor.Depth.Millimeters - inset) / 2);
+        var area = Area(floor, flaskGap, wallGap);
         var radii = new double[diameters.Count];
         for (var i = 0; i < radii.Length; i++)
         {
-            radii[i] = (diameters[i].Millimeters + flaskGap.Millimeters) / 2;
+            radii[i] = RadiusMm(diameters[i], flaskGap);
         }
 
         return Circles(area, radii) is { } places
             ? [.. places.Select(p => new FloorSpot(Length.FromMillimeters(p.X), Length.FromMillimeters(p.Y)))]
             : null;
     }
+
+    /// <summary>The share of a floor's area that a flask takes with its gap, at most all of it: flasks of more than the whole find no room together.</summary>
+    /// <param name="floor">The floor.</param>
+    /// <param name="diameter">Outside diameter of the flask.</param>
+    /// <param name="flaskGap">Gap between two flasks.</param>
+    /// <param name="wallGap">Gap between a flask and the wall.</param>
+    public static double Share(KilnFloor floor, Length diameter, Length flaskGap, Length wallGap)
+    {
+        var radius = RadiusMm(diameter, flaskGap);
+        var area = Area(floor, flaskGap, wallGap).SquareMm;
+        return area <= 0 ? 1 : Math.Min(1, Math.PI * radius * radius / area);
+    }
+
+    private static FloorArea Area(KilnFloor floor, Length flaskGap, Length wallGap)
+    {
+        var inset = 2 * (wallGap.Millimeters - (flaskGap.Millimeters / 2));
+        return new FloorArea(floor.IsRound, (floor.Width.Millimeters - inset) / 2, (floor.Depth.Millimeters - inset) / 2);
+    }
+
+    private static double RadiusMm(Length diameter, Length flaskGap) => (diameter.Millimeters + flaskGap.Millimeters) / 2;
 
     private static (double X, double Y)[]? Circles(FloorArea area, double[] radii)
     {

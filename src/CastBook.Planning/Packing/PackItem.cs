@@ -18,6 +18,12 @@ internal sealed record PackItem(int Quantity, long Metal, IReadOnlyList<PackShap
     /// <summary>How much sooner than others it is wanted, from 0 to <see cref="MostUrgent"/>.</summary>
     public int Urgency { get; init; }
 
+    /// <summary>Its thickness in hundredths of a millimetre; 0 where it is not known.</summary>
+    public int Section { get; init; }
+
+    /// <summary>How demanding its burnout is: that of a flask is that of its most demanding piece.</summary>
+    public int Sort { get; init; }
+
     /// <summary>The most that <see cref="Urgency"/> can be.</summary>
     public const int MostUrgent = 7;
 }

@@ -55,7 +55,7 @@ public sealed record Settings
     /// <summary>The least share of fresh metal in a melt.</summary>
     public Ratio? FreshAtLeast { get; init; }
 
-    /// <summary>What a plan is to save, first things first, each once; missing for flasks, then investment, then metal.</summary>
+    /// <summary>What a plan is to save, first things first, each once; missing for the usual order, that of <see cref="Wish"/>.</summary>
     public IReadOnlyList<Wish>? OrderOfWishes { get; init; }
 
     /// <summary>What becomes of a plan that stands in the book already.</summary>

@@ -62,7 +62,20 @@ internal static class PieceAccountWords
     public static string Flask => "Flask";
 
     public static string FlaskRule =>
-        "one alloy and one range of flask temperature to a flask, stones apart; trees under way and wishes first, then the fewest flasks and the least powder that the search found";
+        "one alloy and one range of flask temperature to a flask, stones apart; trees under way, wishes for a flask and what is due first, then the best by the order of wishes that the search found";
+
+    public static string InOrder(IEnumerable<Shops.Wish> wishes) => string.Join("; ", wishes.Select(Wish));
+
+    public static string AsUsual => "the usual order; nothing is typed";
+
+    private static string Wish(Shops.Wish wish) => wish switch
+    {
+        Shops.Wish.Flasks => "flasks",
+        Shops.Wish.Investment => "investment",
+        Shops.Wish.KilnLoads => "kiln loads",
+        Shops.Wish.Metal => "metal",
+        _ => "like thicknesses",
+    };
 
     // Both answers, where leaving every piece and planning afresh differ.
     public static string Choice(bool isKept) => isKept ? "keep" : "best";

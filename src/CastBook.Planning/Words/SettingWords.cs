@@ -35,7 +35,7 @@ internal static class SettingWords
     public static string SheetsToFill => "Which sheets of pieces to fill, where there are several: their names with semicolons between them, or all. Empty: the one that fits best.";
 
     public static string OrderOfWishes =>
-        "What a plan saves first, next and last; pieces that are due are placed before any of it. Empty: flasks; investment; metal, which is the metal of trunks and buttons.";
+        "What a plan saves first, next and last; pieces that are due are placed before any of it. Empty: flasks; investment; kiln loads, and their hours; metal, which is that of trunks and buttons; like thicknesses, for which pieces only change places.";
 
     public static string WhenLittleChanged => "What filling again does with flasks planned before. Empty: keep; pieces stay in their flask as long as all fit.";
 

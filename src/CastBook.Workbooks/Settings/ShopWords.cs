@@ -109,15 +109,16 @@ internal static class ShopWords
     public static IReadOnlyList<Wish>? Wishes(string text)
     {
         var wishes = new List<Wish>();
-        foreach (var word in Split(text))
+        var words = Split(text);
+        for (var i = 0; i < words.Length; i++)
         {
-            // What is due is placed first whatever the shop says; to say so is no mistake.
-            if (wishes.Count == 0 && Key(word) is "DUE" or "DUEPIECES" or "DUEPLACED" or "DUEPIECESPLACED")
+            // What is due is placed first and few moves come last whatever the shop says; to say so is no mistake.
+            if ((i == 0 && IsDue(words[i])) || (i > 0 && i == words.Length - 1 && IsChanges(words[i])))
             {
                 continue;
             }
 
-            if (WishOf(word) is not { } wish || wishes.Contains(wish))
+            if (WishOf(words[i]) is not { } wish || wishes.Contains(wish))
             {
                 return null;
             }
@@ -130,12 +131,19 @@ internal static class ShopWords
 
     /// <summary>The wish that the first unknown word most likely means; null where none is that near.</summary>
     public static string? NearWish(string text) =>
-        Split(text).FirstOrDefault(w => WishOf(w) is null) is { } word ? Nearest.Close(word, ["flasks", "investment", "powder", "metal"]) : null;
+        Split(text).FirstOrDefault(w => WishOf(w) is null && !IsDue(w) && !IsChanges(w)) is { } word
+            ? Nearest.Close(word, ["flasks", "investment", "powder", "kiln loads", "metal", "like thicknesses"]) : null;
+
+    private static bool IsDue(string word) => Key(word) is "DUE" or "DUEPIECES" or "DUEPLACED" or "DUEPIECESPLACED";
+
+    private static bool IsChanges(string word) => Key(word) is "CHANGES" or "FEWCHANGES" or "FEWESTCHANGES" or "MOVES" or "FEWESTMOVES" or "FEWESTCHANGESAGAINSTTHELASTPLAN";
 
     private static Wish? WishOf(string word) => Key(word) switch
     {
         "FLASK" or "FLASKS" or "FEWESTFLASKS" or "FEWERFLASKS" => Wish.Flasks,
         "INVESTMENT" or "LEASTINVESTMENT" or "POWDER" or "LEASTPOWDER" => Wish.Investment,
+        "KILN" or "LOADS" or "KILNLOADS" or "FEWESTLOADS" or "FEWESTKILNLOADS" or "KILNHOURS" or "KILNLOADSANDHOURS" or "FEWESTKILNLOADSANDHOURS" => Wish.KilnLoads,
+        "THICKNESS" or "THICKNESSES" or "LIKETHICKNESS" or "LIKETHICKNESSES" or "LIKETHICKNESSESTOGETHER" or "SECTIONS" or "LIKESECTIONS" => Wish.LikeThicknesses,
         "METAL" or "LEASTMETAL" or "BUTTONS" or "TRUNKS" or "SPRUES" or "BUTTONSANDTRUNKS" or "BUTTONSANDSPRUES" => Wish.Metal,
         _ => null,
     };

@@ -20,7 +20,9 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
     public CellMap Cells => Reading.Cells;
 
     /// <summary>What kind of plan it is, for the titles.</summary>
-    public string PlanKind => Plan.Flasks.Count == 0
+    public string PlanKind => Plan.Bound.ProvedFewestLoads is { } fewest ? PlanWorthWords.ThenKind(Kind, fewest) : Kind;
+
+    private string Kind => Plan.Flasks.Count == 0
         ? PlanWorthWords.NoFlask
         : Plan.SearchStopped ? SummaryWords.SearchStopped(Plan.Bound.LeastFlasks)
         : Plan.Bound is { ProvedFewest: true, ProvedLeastInvestment: true } ? PlanWorthWords.ProvedBoth
@@ -37,6 +39,7 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
                 : Plan.Bound.ProvedLeastInvestment ? PlanWorthWords.NoneFillsLess
                 : count > least ? PlanWorthWords.AtMostTooMany(least, count - least)
                 : PlanWorthWords.NotEverythingFound;
+            proof = Plan.Bound.ProvedFewestLoads is { } fewest ? PlanWorthWords.ThenLoads(proof, fewest) : proof;
             return count == 0 ? null : PlanWorthWords.Worth(count, proof);
         }
     }

@@ -29,4 +29,9 @@ internal static class PlanWorthWords
     public static string NorLessInvestment(string proof) => $"{proof}, nor less investment";
 
     public static string AtMostLessInvestment(string proof, string less) => $"{proof}, and none of as many fills more than {less} less";
+
+    // Where kiln loads come before flasks or investment.
+    public static string ThenKind(string kind, bool fewestLoads) => kind + (fewestLoads ? "; proved fewest kiln loads" : "; fewest kiln loads not proved");
+
+    public static string ThenLoads(string proof, bool fewestLoads) => proof + (fewestLoads ? "; proved: no plan takes fewer kiln loads" : "; that no plan takes fewer kiln loads is not proved");
 }

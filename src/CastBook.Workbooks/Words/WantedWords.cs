@@ -20,7 +20,7 @@ internal static class WantedWords
 
     public static string YesNo => "yes or no";
 
-    public static string Wishes => "some of flasks, investment and metal, the first one first, with semicolons";
+    public static string Wishes => "some of flasks, investment, kiln loads, metal and like thicknesses, the first one first, with semicolons";
 
     public static string StepsOfHands => "some of mix, base off, load, pour and quench, with commas";
 
