@@ -41,8 +41,8 @@ internal sealed class KilnNeeds
         this.underWay = [.. underWay.Select(w => Mould(w.Size, w.Kind, w.StonesIn))];
     }
 
-    /// <summary>Room looked for on a floor so far, each a search that may be long.</summary>
-    public int Looks => places.Count;
+    /// <summary>How often room was looked for on a floor in vain so far, which takes long.</summary>
+    public int Looks { get; private set; }
 
     /// <summary>A flask as the kiln sees it.</summary>
     /// <param name="size">Its size.</param>
@@ -103,6 +103,7 @@ internal sealed class KilnNeeds
         if (!places.TryGetValue(key, out var spots))
         {
             places[key] = spots = FloorPlan.Place(floors[kiln]!, outsides, gap, gap);
+            Looks += spots is null && outsides.Sum(o => Share(floors[kiln], o)) <= 1 ? 1 : 0;
         }
 
         return spots;
@@ -115,4 +116,8 @@ internal sealed class KilnNeeds
 /// <param name="Outside">Its outside diameter.</param>
 /// <param name="StonesIn">Whether stones are in it; it stands with others of that sort only.</param>
 /// <param name="Burnout">How long its schedule takes; none where it has no schedule.</param>
-internal readonly record struct KilnMould(Length Outside, bool StonesIn, Duration Burnout);
+internal readonly record struct KilnMould(Length Outside, bool StonesIn, Duration Burnout) : IComparable<KilnMould>
+{
+    /// <inheritdoc/>
+    public int CompareTo(KilnMould other) => (StonesIn, Burnout, Outside).CompareTo((other.StonesIn, other.Burnout, other.Outside));
+}

@@ -1,4 +1,5 @@
 using CastBook.Casting.Patterns;
+using CastBook.Casting.Pouring;
 using CastBook.Planning.Packing;
 
 namespace CastBook.Planning.Flasks;
@@ -10,7 +11,7 @@ internal sealed class GroupPacking
     private const double UnitsPerMl = 100_000;
 
     // Steps to put like thicknesses together.
-    private const long WorkOfLikeness = 300_000_000;
+    private const long WorkOfLikeness = 100_000_000;
 
     // Steps to look for a few moves that are worth as much as a search afresh.
     private const long WorkOfCalm = 800_000_000;
@@ -201,8 +202,9 @@ internal sealed class GroupPacking
         return PackSolver.Solve(new PackProblem([.. items], [.. flasks]), Seed, inBrief, stop);
     }
 
-    // The heaviest section decides how a piece freezes.
-    private static int SectionOf(Piece piece) => (int)Math.Round(((piece.HeaviestSection ?? piece.FinestSection)?.Millimeters ?? 0) * 100);
+    // The heaviest section decides how a piece freezes; where none is told, its thickness. What is thicker than the heavy band begins is all alike.
+    private static int SectionOf(Piece piece) =>
+        (int)Math.Round(Math.Min((piece.HeaviestSection ?? piece.FinestSection ?? piece.Box?.Thickness)?.Millimeters ?? 0, SectionBands.HeavyAbove.Millimeters) * 100);
 
     // By the alloy alone, so that other alloys of the night change nothing.
     private ulong Seed => group.Alloy.Name.Aggregate(group.StonesIn ? 1UL : 0UL, (seed, c) => unchecked((seed * 31) + c));

@@ -5,7 +5,8 @@ namespace CastBook.Planning.Flasks;
 /// <summary>Chooses the flask sizes of all groups together by what they ask of the kiln, where the order of wishes leaves a choice.</summary>
 /// <remarks>
 /// From the flasks that each group takes by itself, other choices of sizes are looked at, cheapest first, as far as the wishes before
-/// kiln loads allow. What the floor of the kiln refuses is not packed. Bounded by work; no proof that there is nothing better.
+/// kiln loads allow. What asks no less of the kiln, were all of it as demanding as the group's most demanding piece, is not packed. Bounded
+/// by work; no proof that there is nothing better.
 /// </remarks>
 /// <param name="groups">The groups.</param>
 /// <param name="free">How many of each size are free.</param>
@@ -14,15 +15,15 @@ namespace CastBook.Planning.Flasks;
 /// <param name="stop">Ends the search early.</param>
 internal sealed class KilnChoice(IReadOnlyList<GroupPacking> groups, int[] free, FlaskCost cost, KilnNeeds kiln, CancellationToken stop)
 {
-    private const int MostLooks = 20_000;
+    private const int MostLooks = 5000;
 
     // Packings to spend for every so many pieces.
     private const int PiecesToPack = 3000;
     private const int LeastPackings = 2;
     private const int MostPackings = 40;
 
-    // Searches for room on a kiln's floor to spend; each is a tenth of a second at most.
-    private const int MostFloors = 60;
+    // Searches in vain for room on a kiln's floor to spend; each takes as long as some packings.
+    private const int MostFloors = 40;
 
     private readonly NightWorth worth = new(cost, kiln);
     private readonly List<(int Group, int[] Counts, GroupAnswer? Answer)> packed = [];
@@ -38,27 +39,23 @@ internal sealed class KilnChoice(IReadOnlyList<GroupPacking> groups, int[] free,
         }
 
         var choices = answers.Select((a, i) => SizeChoices.Near(a, groups[i].Sizes, free, cost)).ToList();
-        var (best, most) = (answers, worth.Of(answers));
+        var (best, before) = (answers, choices.Sum(c => c[0].BeforeKiln));
+        var most = new Lazy<KilnNeed>(() => worth.Kiln(answers));
         var floors = kiln.Looks + MostFloors;
-        foreach (var chosen in InTurn(choices))
+        foreach (var chosen in InTurn(choices).Skip(1))
         {
-            var before = chosen.Sum(c => c.BeforeKiln);
-            if (before > most.BeforeKiln || packings <= 0 || kiln.Looks >= floors || stop.IsCancellationRequested)
+            if (chosen.Sum(c => c.BeforeKiln) > before || packings <= 0 || kiln.Looks >= floors || stop.IsCancellationRequested)
             {
                 break;
             }
 
             var moulds = Moulds(chosen);
-            var price = chosen.Sum(c => c.Cost);
-            if (IsOverOwned(chosen) || !IsBetter(kiln.Least(moulds)) || !IsBetter(kiln.Of(moulds)) || Packed(answers, choices, chosen) is not { } better)
+            if (!IsOverOwned(chosen) && kiln.Least(moulds).CompareTo(most.Value) < 0 && kiln.Of(moulds).CompareTo(most.Value) < 0
+                && Packed(answers, choices, chosen) is { } better && worth.Compare(better, best) < 0)
             {
-                continue;
+                best = better;
+                most = new Lazy<KilnNeed>(() => worth.Kiln(better));
             }
-
-            var found = worth.Of(better);
-            (best, most) = found.CompareTo(most) < 0 ? (better, found) : (best, most);
-
-            bool IsBetter(KilnNeed need) => new PlanWorth(0, before, need, price).CompareTo(most) < 0;
         }
 
         return best;
@@ -115,7 +112,7 @@ internal sealed class KilnChoice(IReadOnlyList<GroupPacking> groups, int[] free,
         return better;
     }
 
-    // Nothing where not everything finds room in them, nor did in more of them.
+    // Nothing where not everything finds room in them, nor did in more of them, or where fewer get the flask they are wanted in.
     private GroupAnswer? Packed(GroupAnswer afresh, int group, int[] counts)
     {
         foreach (var (other, there, known) in packed)
@@ -128,7 +125,7 @@ internal sealed class KilnChoice(IReadOnlyList<GroupPacking> groups, int[] free,
 
         packings--;
         var answer = groups[group].PackInto(afresh, counts, free, stop);
-        packed.Add((group, counts, answer.Lost == 0 ? answer : null));
+        packed.Add((group, counts, answer.Lost == 0 && answer.WishesUnmet.Values.Sum() <= afresh.WishesUnmet.Values.Sum() ? answer : null));
         return packed[^1].Answer;
     }
 }

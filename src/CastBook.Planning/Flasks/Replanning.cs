@@ -36,7 +36,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         }
 
         var isForced = Lost(kept) > Lost(afresh);
-        if (!isForced && (worth.Of(afresh).CompareTo(worth.Of(kept)) >= 0 || !Changed(true, 0, kept, afresh, worth).IsWorthAWord))
+        if (!isForced && (worth.Compare(afresh, kept) >= 0 || !Changed(true, 0, kept, afresh, worth).IsWorthAWord))
         {
             return new(kept, Lettered(kept), null);
         }
@@ -48,7 +48,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         var better = Calm(groups, homes, afresh, kept, free, isExact: false, stop);
 
         // Other flasks at the same cost may ask more of the kiln.
-        better = isForced || worth.Of(better).CompareTo(worth.Of(afresh)) <= 0 ? better : Calm(groups, homes, afresh, kept, free, isExact: true, stop);
+        better = isForced || worth.Compare(better, afresh) <= 0 ? better : Calm(groups, homes, afresh, kept, free, isExact: true, stop);
         var lettered = FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters);
         var moved = FlaskLettering.Moved(lettered, stays);
         return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
@@ -60,11 +60,11 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
 
     private static PlanChange Changed(bool isKept, int moved, GroupAnswer[] kept, GroupAnswer[] other, NightWorth worth)
     {
-        var (was, now) = (worth.Kiln(kept), worth.Kiln(other));
+        var (loads, halfHours) = worth.KilnSaved(kept, other);
         return new PlanChange(isKept, moved, Count(kept) - Count(other), Inside(kept) - Inside(other))
         {
-            LoadsSaved = was.Loads - now.Loads,
-            BurnoutSaved = Duration.FromMinutes(30 * (was.HalfHours - now.HalfHours)),
+            LoadsSaved = loads,
+            BurnoutSaved = Duration.FromMinutes(30 * halfHours),
         };
     }
 

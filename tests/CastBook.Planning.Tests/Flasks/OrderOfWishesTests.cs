@@ -132,6 +132,23 @@ public sealed class OrderOfWishesTests
         known.Bound.ShouldBe(unknown.Bound);
     }
 
+    // Where no section is told, the third size is the thickness; above eight millimetres all are alike. Room is for eight rings in a flask by
+    // its crucible: 8 × 2.05 + 3.2 ml, × 1.2 × 1.01 / 0.8 = 29.7 ml.
+    [Theory]
+    [InlineData(2, 3, true)]
+    [InlineData(9, 12, false)]
+    public void Plan_NoSectionsTold_ThicknessCounts(double thin, double thick, bool together)
+    {
+        Night Rings(double? thin, double? thick) => Wrenmoor.Night(
+            Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Size("small", 75, 100, 2) with { Cup = null }], Crucibles = [new Crucible { Name = "Graphite 1", Holds = Wrenmoor.Ml(30) }] },
+            [.. new[] { thin, thick, thin, thick }.Select(mm => Wrenmoor.Ring(4) with { Box = new PieceBox(true, Wrenmoor.Mm(16), Wrenmoor.Mm(4), mm is { } known ? Wrenmoor.Mm(known) : null) })]);
+
+        var plan = NightPlanner.Plan(Rings(thin, thick));
+
+        plan.Flasks.Count(f => Rows(f) is "0 2" or "1 3").ShouldBe(together ? 2 : 0);
+        plan.Flasks.Select(f => f.Pieces.Sum(p => p.Quantity)).ShouldBe([8, 8]);
+    }
+
     // Filled again nothing moves, and a plan that stands is not exchanged.
     [Theory]
     [InlineData(Stability.Keep)]
