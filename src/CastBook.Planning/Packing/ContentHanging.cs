@@ -10,6 +10,11 @@ internal sealed class ContentHanging(PackProblem problem, PackGreedy greedy, Tre
     // Ways of valuing pieces to try until all of a full tree hangs.
     private const int MostPerturbed = 60;
 
+    // Steps to find the tree that measures do not.
+    private const long WorkOfFit = 100_000_000;
+
+    private readonly Dictionary<string, PackedFlask?> hung = new(StringComparer.Ordinal);
+
     /// <summary>Whether a tree is known already.</summary>
     /// <param name="flask">The tree.</param>
     public bool Knows(PackedFlask flask) => known.Contains(flask);
@@ -25,6 +30,17 @@ internal sealed class ContentHanging(PackProblem problem, PackGreedy greedy, Tre
             return same;
         }
 
+        var key = string.Join(' ', content.Select(c => $"{c.Item}x{c.Count}").Prepend($"{size} {pin}"));
+        if (!hung.TryGetValue(key, out var tree))
+        {
+            hung[key] = tree = Hung(size, pin, content);
+        }
+
+        return tree;
+    }
+
+    private PackedFlask? Hung(int size, int pin, PackCount[] content)
+    {
         var left = new int[problem.Items.Length];
         foreach (var (item, count) in content)
         {
@@ -46,7 +62,22 @@ internal sealed class ContentHanging(PackProblem problem, PackGreedy greedy, Tre
         }
 
         // What stays behind had a say in how the rest hangs; next time it will not be asked.
-        return best is not { Content.Length: > 0 } ? null : Hang(size, pin, best.Content);
+        return Fitted(size, pin, content) ?? (best is not { Content.Length: > 0 } ? null : Hang(size, pin, best.Content));
+    }
+
+    // What hung once hangs when a piece of it is gone, but how may be hard to find.
+    private PackedFlask? Fitted(int size, int pin, PackCount[] content)
+    {
+        if (!Array.TrueForAll(content, c => problem.Shapes[size][c.Item].HasSector))
+        {
+            return null;
+        }
+
+        var alone = new PackProblem([.. content.Select(c => problem.Items[c.Item] with { Quantity = c.Count, Pin = -1 })], problem.Sizes);
+        var fit = new FlaskFit(alone, [(size, content.Min(c => problem.Items[c.Item].Highest))], CancellationToken.None).Look(WorkOfFit);
+        return fit.Plan is { } plan
+            ? PackedFlask.Of(problem, size, [.. plan.Flasks[0].Columns.Select(c => c.Select(p => p with { Item = content[p.Item].Item }).ToArray())]) with { Pin = pin }
+            : null;
     }
 
     /// <summary>The tree of given pieces; nothing where they do not all hang.</summary>

@@ -14,6 +14,16 @@ internal sealed record PackedFlask(int Size, PackCount[] Content, PackCount[][] 
 
     /// <summary>Sizes, each a bit, that were found not to take all of it.</summary>
     public ulong Outgrown { get; set; }
+
+    /// <summary>A flask by its sectors.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="columns">Its sectors.</param>
+    public static PackedFlask Of(PackProblem problem, int size, PackCount[][] columns)
+    {
+        PackCount[] content = [.. columns.SelectMany(c => c).GroupBy(c => c.Item).OrderBy(g => g.Key).Select(g => new PackCount(g.Key, g.Sum(c => c.Count)))];
+        return new PackedFlask(size, content, columns) { Fill = content.Sum(c => c.Count * problem.Weights[c.Item]) };
+    }
 }
 
 /// <summary>So many of a piece.</summary>
