@@ -25,7 +25,9 @@ public sealed record PlanChange(bool IsKept, int Moved, int FlasksSaved, Volume 
     public bool IsForced => !IsKept && FlasksSaved == 0 && InvestmentSaved <= Volume.Zero && LoadsSaved == 0 && BurnoutSaved <= Duration.Zero;
 
     /// <summary>Whether it saves anything that is worth a move.</summary>
-    internal bool IsWorthAWord => FlasksSaved > 0 || InvestmentSaved.Milliliters >= LeastMl || LoadsSaved > 0 || (LoadsSaved == 0 && BurnoutSaved > Duration.Zero);
+    /// <param name="little">As little investment as moves nothing.</param>
+    internal bool IsWorthAWord(Volume little) => FlasksSaved > 0 || InvestmentSaved.Milliliters >= Math.Max(LeastMl, little.Milliliters)
+        || LoadsSaved > 0 || (LoadsSaved == 0 && BurnoutSaved > Duration.Zero);
 
     /// <summary>Both in words, such as "3 pieces would move and a flask would be saved".</summary>
     /// <param name="unit">The unit of volumes.</param>

@@ -14,7 +14,10 @@ internal sealed class GroupPacking
     private const long WorkOfLikeness = 100_000_000;
 
     // Steps to look for a few moves that are worth as much as a search afresh.
-    private const long WorkOfCalm = 800_000_000;
+    private const long LeastCalm = 200_000_000;
+    private const long CalmForEach = 15_000_000;
+    private const long MostCalm = 2_000_000_000;
+    private const long BriefCalm = 6;
 
     private readonly PieceGroup group;
     private readonly IReadOnlyList<UsableSize> sizes;
@@ -143,12 +146,17 @@ internal sealed class GroupPacking
     /// <param name="afresh">The answer that looks at no standing flask.</param>
     /// <param name="kept">The answer that moves nothing.</param>
     /// <param name="free">How many of each size are free, no fewer than the answer afresh takes.</param>
+    /// <param name="inBrief">Whether it is only to be told what could be.</param>
     /// <param name="stop">Ends the search early.</param>
-    public GroupAnswer Calm(IReadOnlyList<PackedFlask> homes, GroupAnswer afresh, GroupAnswer kept, IReadOnlyList<int> free, CancellationToken stop)
+    public GroupAnswer Calm(
+        IReadOnlyList<PackedFlask> homes, GroupAnswer afresh, GroupAnswer kept, IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
     {
-        var plan = PackCalming.Plan(Problem(afresh, free), homes, afresh.Packed.Plan.Flasks, kept.Packed.Plan.Flasks, WorkOfCalm, Seed, stop);
+        var plan = PackCalming.Plan(
+            Problem(afresh, free), homes, afresh.Packed.Plan.Flasks, kept.Packed.Plan.Flasks, inBrief ? WorkOfCalm / BriefCalm : WorkOfCalm, Seed, stop);
         return Answer(afresh.Packed.Pieces, new PackAnswer(plan, afresh.LeastCost, afresh.LeastFlasks), afresh.WishesUnmet);
     }
+
+    private long WorkOfCalm => Math.Min(MostCalm, LeastCalm + (Pieces * CalmForEach));
 
     /// <summary>Flasks that stand, in whole numbers.</summary>
     /// <param name="afresh">The answer that looks at no standing flask.</param>

@@ -10,6 +10,9 @@ namespace CastBook.Planning.Flasks;
 /// <param name="Change">What the other answer would be; nothing where nothing stands or both are as good.</param>
 internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string Letter, FilledFlask Flask)> Flasks, PlanChange? Change)
 {
+    // What saves less than this part of all investment moves nothing.
+    private const double LeastPart = 0.005;
+
     /// <summary>Chooses.</summary>
     /// <param name="groups">The groups.</param>
     /// <param name="afresh">Their answers that look at no standing flask.</param>
@@ -36,7 +39,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         }
 
         var isForced = Lost(kept) > Lost(afresh);
-        if (!isForced && (worth.Compare(afresh, kept) >= 0 || !Changed(true, 0, kept, afresh, worth).IsWorthAWord))
+        if (!isForced && (worth.Compare(afresh, kept) >= 0 || !Changed(true, 0, kept, afresh, worth).IsWorthAWord(LeastPart * Inside(afresh))))
         {
             return new(kept, Lettered(kept), null);
         }
@@ -45,10 +48,14 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         var isKept = !isForced && choice == Stability.Keep;
         StandingFlask[] stays = isKept ? [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))] : all;
         var homes = kept.Select((k, i) => isKept ? k.Packed.Plan.Flasks : groups[i].Homes(afresh[i], standing[i])).ToList();
-        var better = Calm(groups, homes, afresh, kept, free, isExact: false, stop);
+        var better = Calm(groups, homes, afresh, kept, free, isKept, isExact: false, stop);
 
         // Other flasks at the same cost may ask more of the kiln.
-        better = isForced || worth.Compare(better, afresh) <= 0 ? better : Calm(groups, homes, afresh, kept, free, isExact: true, stop);
+        if (!isForced && worth.KilnSaved(better, afresh).CompareTo(default) > 0 && worth.Compare(better, afresh) > 0)
+        {
+            better = Calm(groups, homes, afresh, kept, free, isKept, isExact: true, stop);
+        }
+
         var lettered = FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters);
         var moved = FlaskLettering.Moved(lettered, stays);
         return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
@@ -68,16 +75,27 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         };
     }
 
-    // Each group as cheap as searched afresh, by as few moves as do; with exactly its flasks where they are what matters.
+    // Each group as cheap as searched afresh, by as few moves as do, with exactly its flasks where they are what matters; those that
+    // save little together stay as they are.
     private static GroupAnswer[] Calm(
-        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] afresh, GroupAnswer[] kept, int[] free, bool isExact,
-        CancellationToken stop)
+        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] afresh, GroupAnswer[] kept, int[] free,
+        bool inBrief, bool isExact, CancellationToken stop)
     {
         GroupAnswer[] better = [.. afresh];
+        var little = LeastPart * Inside(afresh).Milliliters;
         for (var i = 0; i < better.Length; i++)
         {
             int[] mine = [.. free.Select((count, size) => isExact ? afresh[i].Used(size) : count - better.Sum(b => b.Used(size)) + better[i].Used(size))];
-            better[i] = groups[i].Calm(homes[i], afresh[i], kept[i], mine, stop);
+            var saved = (Inside([kept[i]]) - Inside([afresh[i]])).Milliliters;
+            if (!isExact && saved <= little && kept[i].Flasks.Count <= afresh[i].Flasks.Count && kept[i].Lost <= afresh[i].Lost
+                && mine.Select((count, size) => kept[i].Used(size) <= count).All(isFree => isFree))
+            {
+                better[i] = kept[i];
+                little -= Math.Max(0, saved);
+                continue;
+            }
+
+            better[i] = groups[i].Calm(homes[i], afresh[i], kept[i], mine, inBrief, stop);
             better[i] = isExact ? groups[i].Freed(better[i], free) : better[i];
         }
 

@@ -9,6 +9,8 @@ internal sealed class PackCalming
     private const int PartOfReturn = 40;
     private const int PartOfLast = 4;
 
+    private readonly PackProblem problem;
+    private readonly ulong seed;
     private readonly PackSearch search;
     private readonly ContentHanging hanging;
     private readonly PackReturning returning;
@@ -19,6 +21,7 @@ internal sealed class PackCalming
 
     private PackCalming(PackProblem problem, PackHomes homes, PackPlan target, IReadOnlyList<PackedFlask> known, long work, ulong seed, CancellationToken stop)
     {
+        (this.problem, this.seed) = (problem, seed);
         (this.homes, this.target, this.work, this.stop) = (homes, target, work, stop);
         var filling = new TreeFilling(problem);
         var greedy = new PackGreedy(problem, filling);
@@ -78,6 +81,9 @@ internal sealed class PackCalming
             }
         }
 
-        return returning.Return(best.Plan, work / PartOfLast, stop).Plan;
+        var calmest = returning.Return(best.Plan, work / PartOfLast, stop).Plan;
+        return calmest.Lost == 0 && PackStaying.Suits(problem, homes)
+            ? PackStaying.Plan(problem, homes, hanging, calmest, target.Cost, work, seed, stop)
+            : calmest;
     }
 }

@@ -34,6 +34,14 @@ internal sealed class PackHomes
     /// <summary>Whether any of a piece stood anywhere, by piece.</summary>
     public bool[] IsAnywhere { get; }
 
+    /// <summary>The size of a flask.</summary>
+    /// <param name="home">The flask.</param>
+    public int SizeOf(int home) => homes[home].Size;
+
+    /// <summary>How many pieces stood in a flask.</summary>
+    /// <param name="home">The flask.</param>
+    public int PiecesOf(int home) => counts[home].Sum();
+
     /// <summary>How many of a piece stood in a flask.</summary>
     /// <param name="home">The flask; less than 0 for none.</param>
     /// <param name="item">The piece.</param>

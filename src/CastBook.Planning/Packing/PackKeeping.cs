@@ -6,6 +6,9 @@ internal sealed class PackKeeping
     // What hangs in a flask already comes before all that might be added.
     private const long HungFirst = 100_000;
 
+    // Steps to look whether cheaper flasks do.
+    private const long WorkOfCheaper = 400_000_000;
+
     private readonly PackProblem problem;
     private readonly TreeFilling filling;
     private readonly PackGreedy greedy;
@@ -39,12 +42,19 @@ internal sealed class PackKeeping
             keeping.Keep(flask, hasLost);
         }
 
+        var isChanged = keeping.plan.Lost > 0 || standing.Any(s => s.HasLost);
         if (keeping.plan.Lost > 0)
         {
             keeping.FillRoom();
         }
 
-        return keeping.plan.Lost > 0 ? keeping.Larger() ?? keeping.WithNew(stop) : keeping.plan;
+        var kept = keeping.plan.Lost > 0 ? keeping.Larger() ?? keeping.WithNew(stop) : keeping.plan;
+        var homes = new PackHomes(problem, [.. standing.Select(s => s.Flask)]);
+
+        // Where nothing changed, nothing is looked for: filling again says the same.
+        return isChanged && kept.Lost == 0 && PackStaying.Suits(problem, homes)
+            ? PackStaying.Cheapest(problem, homes, keeping.hanging, kept, WorkOfCheaper, stop)
+            : kept;
     }
 
     private void Keep(PackedFlask flask, bool hasLost)
@@ -56,9 +66,9 @@ internal sealed class PackKeeping
         }
 
         plan.Add(hung);
-        if (hasLost && !hanging.Knows(hung))
+        if (hasLost && !hanging.Knows(hung) && search.Shrink(plan, plan.Flasks.Count - 1) && hanging.HangWhole(plan.Flasks[^1].Size, plan.Flasks[^1]) is { } small)
         {
-            search.Shrink(plan, plan.Flasks.Count - 1);
+            Replace(plan, plan.Flasks[^1], small);
         }
     }
 

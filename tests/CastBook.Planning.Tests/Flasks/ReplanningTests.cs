@@ -21,6 +21,28 @@ public sealed class ReplanningTests
         again.Change.ShouldBeNull();
     }
 
+    // Filled again, and again, after two were cancelled and three came: nothing moves, whichever answer the shop chose.
+    [Theory]
+    [InlineData(60, Stability.Keep, 3)]
+    [InlineData(60, Stability.Best, 3)]
+    [InlineData(200, Stability.Keep, 2)]
+    [InlineData(200, Stability.Best, 2)]
+    public void Plan_FilledAgain_IsTheSameToTheLastPlace(int pieces, Stability choice, int times)
+    {
+        var night = With(InventedNight.Of(pieces, 3), choice);
+        var edited = InventedNight.Edited(Standing(night, NightPlanner.Plan(night)), 3);
+        var plan = NightPlanner.Plan(edited);
+
+        for (var time = 1; time < times; time++)
+        {
+            var again = NightPlanner.Plan(Standing(edited, plan));
+
+            Written(again).ShouldBe(Written(plan));
+            Moved(Standing(edited, plan), again).ShouldBe(0);
+            plan = again;
+        }
+    }
+
     // A large flask takes 36, and all 36 would go into it; but six of them stand in a small one.
     [Fact]
     public void Plan_Keep_NothingMovesAndTheOtherAnswerIsTold()
@@ -78,6 +100,27 @@ public sealed class ReplanningTests
         plan.Flasks.Select(f => (f.Size.Name, f.Pieces.Sum(p => p.Quantity))).ShouldBe([("large", 36), ("small", 10)], ignoreOrder: true);
         plan.Change!.Moved.ShouldBe(16);
         plan.Pieces.Sum(p => night.Pieces[p.Id].LastFlasks.Sum(s => Math.Min(s.Quantity, p.Flasks.FirstOrDefault(f => f.Flask == s.Flask).Quantity))).ShouldBe(30);
+    }
+
+    // A litre and 178 ml, or 16 ml more in the larger size: of two flasks that is 0.7 %, of four 0.3 %.
+    [Theory]
+    [InlineData(1, "large", true)]
+    [InlineData(3, "larger", false)]
+    public void Plan_Best_SavesNoLessThanHalfAPercent(int others, string size, bool isWorthAWord)
+    {
+        var ten = Wrenmoor.Ring(10) with { Box = null, PerTree = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase) { ["large"] = 10, ["larger"] = 10 } };
+        string[] letters = ["A", .. new[] { "B", "C", "D" }.Take(others)];
+        var shop = Wrenmoor.Shop with
+        {
+            FlaskSizes = [Wrenmoor.Size("large", 100, 150, 4) with { Cup = null }, Wrenmoor.Size("larger", 100, 152, 4) with { Cup = null }],
+            Settings = Wrenmoor.Answered with { WhenLittleChanged = Stability.Best },
+        };
+        var night = Wrenmoor.Night(shop, [.. letters.Select(letter => ten with { LastFlasks = [new FlaskShare(letter, 10)] })]);
+
+        var plan = NightPlanner.Plan(night with { Trees = [.. letters.Select(letter => Line(letter, letter == "A" ? "larger" : "large"))] });
+
+        plan.Flasks.Single(f => f.Letter == "A").Size.Name.ShouldBe(size);
+        (plan.Change is not null).ShouldBe(isWorthAWord);
     }
 
     // The ten stand in the only large flask; 36 others fit no other size.

@@ -1,0 +1,63 @@
+using CastBook.Planning.Packing;
+
+namespace CastBook.Planning.Tests.Packing;
+
+public sealed class PackStayingTests
+{
+    private const long Work = 100_000_000;
+
+    // By hand: of two trunks of 100 in halves one held 60 | 60 and the other 50, 20 | 30, 30. One of 80 comes in: the first does not take
+    // it beside two of 60, the second has no room for 210 of 200. With one piece moved (30 to the first) everything fits; here two moved.
+    [Fact]
+    public void Plan_TooManyMoved_OneGoesBack()
+    {
+        var problem = new PackProblem([Half(2, 60), Half(1, 50), Half(2, 30), Half(1, 20), Half(1, 80)], [new PackSize(100, PackProblem.AnyMetal, 1000, 2)]);
+        var homes = new PackHomes(problem, [Flask(0, [new(0, 2)]), Flask(0, [new(1, 1), new(2, 2), new(3, 1)])]);
+        var start = PackPlan.Empty(problem);
+        start.Add(Flask(0, [new(0, 2), new(2, 1), new(3, 1)], [[new(0, 1), new(2, 1)], [new(0, 1), new(3, 1)]]));
+        start.Add(Flask(0, [new(1, 1), new(2, 1), new(4, 1)], [[new(4, 1)], [new(1, 1), new(2, 1)]]));
+        Moved(homes, start).ShouldBe(2);
+
+        var plan = Plan(problem, homes, start);
+
+        PackCheck.Sound(plan);
+        plan.Lost.ShouldBe(0m);
+        Moved(homes, plan).ShouldBe(1);
+    }
+
+    // A small flask takes one piece, a large one two. One stood alone in a large flask and two in another; the one goes into a small
+    // flask and is under its letter still.
+    [Fact]
+    public void Plan_FlaskOfAnotherSize_IsNoMove()
+    {
+        PackSize[] sizes = [new(60, PackProblem.AnyMetal, 1000, 3), new(120, PackProblem.AnyMetal, 1500, 3)];
+        var (one, two) = (new PackItem(1, 1, [Whole, Whole]), new PackItem(2, 1, [Whole, Whole]));
+        var problem = new PackProblem([one, two], sizes);
+        var homes = new PackHomes(problem, [Flask(1, [new(0, 1)]), Flask(1, [new(1, 2)])]);
+        var start = PackPlan.Empty(problem);
+        start.Add(Flask(1, [new(0, 1), new(1, 1)], [[new(0, 1), new(1, 1)]]));
+        start.Add(Flask(0, [new(1, 1)], [[new(1, 1)]]));
+        Moved(homes, start).ShouldBe(1);
+
+        var plan = Plan(problem, homes, start);
+
+        PackCheck.Sound(plan);
+        plan.Cost.ShouldBe(2500);
+        Moved(homes, plan).ShouldBe(0);
+    }
+
+    private static PackShape Whole => new(PackShape.Turn, 60, 0, 0);
+
+    private static int Moved(PackHomes homes, PackPlan plan) => homes.Pieces - homes.Stayed(plan, homes.Of(plan));
+
+    private static PackPlan Plan(PackProblem problem, PackHomes homes, PackPlan start)
+    {
+        var filling = new TreeFilling(problem);
+        var hanging = new ContentHanging(problem, new PackGreedy(problem, filling), filling, []);
+        return PackStaying.Plan(problem, homes, hanging, start, start.Cost, Work, 1, CancellationToken.None);
+    }
+
+    private static PackItem Half(int quantity, int pitch) => new(quantity, 1, [new PackShape(PackShape.Turn / 2, pitch, 0, 0)]);
+
+    private static PackedFlask Flask(int size, PackCount[] content, PackCount[][]? columns = null) => new(size, content, columns ?? []);
+}
