@@ -210,9 +210,10 @@ internal sealed class GroupPacking
         return PackSolver.Solve(new PackProblem([.. items], [.. flasks]), Seed, inBrief, stop);
     }
 
-    // The heaviest section decides how a piece freezes; where none is told, its thickness. What is thicker than the heavy band begins is all alike.
-    private static int SectionOf(Piece piece) =>
-        (int)Math.Round(Math.Min((piece.HeaviestSection ?? piece.FinestSection ?? piece.Box?.Thickness)?.Millimeters ?? 0, SectionBands.HeavyAbove.Millimeters) * 100);
+    // The heaviest section decides how a piece freezes; of a ring its band is one. The third size of other pieces is none, as they may be hollow.
+    // What is thicker than the heavy band begins is all alike.
+    private static int SectionOf(Piece piece) => (int)Math.Round(Math.Min(
+        (piece.HeaviestSection ?? piece.FinestSection ?? (piece.Box is { IsRing: true } ring ? ring.Thickness : null))?.Millimeters ?? 0, SectionBands.HeavyAbove.Millimeters) * 100);
 
     // By the alloy alone, so that other alloys of the night change nothing.
     private ulong Seed => group.Alloy.Name.Aggregate(group.StonesIn ? 1UL : 0UL, (seed, c) => unchecked((seed * 31) + c));

@@ -132,7 +132,7 @@ public sealed class OrderOfWishesTests
         known.Bound.ShouldBe(unknown.Bound);
     }
 
-    // Where no section is told, the third size is the thickness; above eight millimetres all are alike. Room is for eight rings in a flask by
+    // Where no section is told, the band of a ring is one; above eight millimetres all are alike. Room is for eight rings in a flask by
     // its crucible: 8 × 2.05 + 3.2 ml, × 1.2 × 1.01 / 0.8 = 29.7 ml.
     [Theory]
     [InlineData(2, 3, true)]
