@@ -2,8 +2,8 @@ namespace CastBook.Planning.Packing;
 
 /// <summary>Puts pieces of like thickness into the same flasks: pieces of two flasks change places while the spread within flasks falls.</summary>
 /// <remarks>
-/// The spread of a flask is the sum of the squares by which its pieces differ from their mean. No flask is added or taken away; what is
-/// pinned stays, and so do pieces of which no thickness is known. Of two flasks a cut through their pieces by thickness is tried, and
+/// The spread of a flask is the sum of the squares by which its pieces differ from their mean. No flask is added or taken away, and no row is
+/// spread over more of them; what is pinned stays, and so do pieces of which no thickness is known. Of two flasks a cut through their pieces by thickness is tried, and
 /// the exchange of a few, the ones that gain most first. Trees are hung by their content alone, so that filling again leaves them.
 /// </remarks>
 internal sealed class PackLikeness
@@ -96,7 +96,8 @@ internal sealed class PackLikeness
         foreach (var take in Gaining(a, b))
         {
             var (first, second) = (Taken(a, take, 1), Taken(b, take, -1));
-            if (!MayFit(a, first) || !MayFit(b, second) || TakesMore(a, b, first, second))
+            // Rows are not spread over more flasks.
+            if (first.Length + second.Length > a.Content.Length + b.Content.Length || !MayFit(a, first) || !MayFit(b, second) || TakesMore(a, b, first, second))
             {
                 continue;
             }

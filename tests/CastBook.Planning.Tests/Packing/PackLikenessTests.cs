@@ -8,7 +8,7 @@ public sealed class PackLikenessTests
 
     public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 40)];
 
-    // Whatever is exchanged: the same flasks, the same pieces, all of it fits, pins hold, and no spread grows.
+    // Whatever is exchanged: the same flasks, the same pieces, all of it fits, pins hold, rows are spread over no more flasks, and no spread grows.
     [Theory]
     [MemberData(nameof(Seeds))]
     public void Together_AnyPlan_GainsLikenessAndLosesNothing(int seed)
@@ -28,6 +28,7 @@ public sealed class PackLikenessTests
         after.Left.ShouldBe(before.Left);
         flasks.Select(f => (f.Size, f.Pin)).ShouldBe(before.Flasks.Select(f => (f.Size, f.Pin)));
         flasks.Select(f => Sort(problem, f)).ShouldBe(before.Flasks.Select(f => Sort(problem, f)));
+        flasks.Sum(f => f.Content.Length).ShouldBeLessThanOrEqualTo(before.Flasks.Sum(f => f.Content.Length));
         Spread(problem, flasks).ShouldBeLessThanOrEqualTo(Spread(problem, before.Flasks));
         Buttons(problem, flasks).ShouldBeLessThanOrEqualTo(Buttons(problem, before.Flasks));
         PackLikeness.Together(problem, before.Flasks, Button, Work, CancellationToken.None).Select(Written).ShouldBe(flasks.Select(Written));
