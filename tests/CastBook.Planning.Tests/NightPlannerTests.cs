@@ -83,7 +83,7 @@ public sealed class NightPlannerTests
     {
         var night = Wrenmoor.Night(Wrenmoor.Ring()) with { Pieces = [Wrenmoor.Ring() with { Id = 3 }] };
 
-        Should.Throw<ArgumentException>(() => NightPlanner.Plan(night)).Message.ShouldStartWith("Piece 0 has the id 3");
+        Should.Throw<ArgumentException>(() => NightPlanner.Plan(night)).Message.ShouldStartWith("Bug in CastBook: piece 0 has the id 3");
     }
 
     [Fact]

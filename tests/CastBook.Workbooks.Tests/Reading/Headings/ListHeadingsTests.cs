@@ -63,7 +63,7 @@ public sealed class ListHeadingsTests
     [Theory]
     [InlineData("Name", "Item")]
     [InlineData("Name", "Design")]
-    [InlineData("Name", "Modell")]
+    [InlineData("Name", "Artikel")]
     [InlineData("Nom", "Article")]
     [InlineData("Nombre", "Modelo")]
     [InlineData("Nome", "Articolo")]
