@@ -71,8 +71,8 @@ internal sealed class PackSolver
             Revalue();
         }
 
-        // Few flasks are tried one choice after the other; of many only the search knows where to begin.
-        var few = IsSmall && PackSqueeze.Suits(problem);
+        // Few flasks are tried one choice after the other; of many, or of many pieces, only the search knows where to begin.
+        var few = IsSmall && !problem.IsOfMany && PackSqueeze.Suits(problem);
         if (few && IsOpen)
         {
             ProveFewest(work.Fewest / 8);
@@ -120,7 +120,11 @@ internal sealed class PackSolver
     private void Prove()
     {
         var most = ProveFewest(work.Fewest);
-        Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / 4);
+        if (!problem.IsOfMany || plan.Flasks.Count > fewest)
+        {
+            Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / 4);
+        }
+
         if (plan.Cost > least)
         {
             int[] free = [.. problem.Sizes.Select(s => s.Free)];

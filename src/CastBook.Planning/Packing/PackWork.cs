@@ -27,7 +27,6 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     private const long SearchOfMany = 1_500_000_000;
     private const long FewestOfMany = 4_000_000_000;
     private const long ProofOfMany = 1_000_000_000;
-    private const long ValuesOfMany = 1_500_000_000;
     private const long ValuesOfManyKinds = 6_000_000_000;
 
     private const long LeastBrief = 2_000_000;
@@ -46,7 +45,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
         {
             return isOfManyKinds
                 ? new(SearchOfMany, 0, 0, 0, ValuesOfManyKinds)
-                : new(SearchOfMany, FewestOfMany, ProofOfMany, ChoicesOfMany / pieces, ValuesOfMany);
+                : new(SearchOfMany, FewestOfMany, ProofOfMany, ChoicesOfMany / pieces, 0);
         }
 
         var proof = Math.Clamp(pieces * ProofForEach, LeastProof, MostProof);
@@ -59,6 +58,6 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     public static PackWork Brief(long pieces, bool isOfManyKinds)
     {
         var proof = isOfManyKinds ? 0 : BriefProof;
-        return new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), proof, proof, BriefChoices, pieces > Many ? BriefValues : 0);
+        return new(Math.Min(MostBrief, LeastBrief + (pieces * BriefForEach)), proof, proof, BriefChoices, isOfManyKinds ? BriefValues : 0);
     }
 }
