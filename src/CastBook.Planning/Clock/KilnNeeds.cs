@@ -99,7 +99,7 @@ internal sealed class KilnNeeds
 
     private IReadOnlyList<FloorSpot>? Place(int kiln, IReadOnlyList<Length> outsides)
     {
-        var key = kiln.ToString(CultureInfo.InvariantCulture) + ":" + string.Join(',', outsides.Select(o => o.Millimeters.ToString("R", CultureInfo.InvariantCulture)));
+        var key = kiln.ToString(CultureInfo.InvariantCulture) + ":" + string.Join(',', outsides.Select(o => o.Millimeters.ToString(CultureInfo.InvariantCulture)));
         if (!places.TryGetValue(key, out var spots))
         {
             places[key] = spots = FloorPlan.Place(floors[kiln]!, outsides, gap, gap);

@@ -30,7 +30,7 @@ internal sealed class ContentHanging(PackProblem problem, PackGreedy greedy, Tre
             return same;
         }
 
-        var key = string.Join(' ', content.Select(c => $"{c.Item}x{c.Count}").Prepend($"{size} {pin}"));
+        var key = string.Join(' ', content.Select(c => $"{c.Item}:{c.Count}").Prepend($"{size} {pin}"));
         if (!hung.TryGetValue(key, out var tree))
         {
             hung[key] = tree = Hung(size, pin, content);
