@@ -34,6 +34,22 @@ public sealed class StarterBooksTests
         book.Cell("Read me", "A12").ShouldBe("");
     }
 
+    // A letter is about as wide as a digit, which is what a column's width counts, or a little less; a line is 13 points high.
+    [Fact]
+    public void Write_WhatSettingsAreFor_IsNotCutByTheRow()
+    {
+        var book = SavedBook.Starter(StarterKind.Night, UnitHabit.Metric);
+        var sheet = book.Sheets["Shop"];
+        var width = sheet.Descendants(SavedBook.Main + "col").Where(c => (int)c.Attribute("min")! <= 4 && (int)c.Attribute("max")! >= 4).Select(c => (double)c.Attribute("width")!).Single();
+
+        foreach (var row in sheet.Descendants(SavedBook.Main + "row").Skip(1))
+        {
+            var words = book.Row("Shop", (int)row.Attribute("r")!)[3];
+            var lines = Math.Ceiling(words.Length / (width * 1.12));
+            ((double?)row.Attribute("ht") ?? 13).ShouldBeGreaterThanOrEqualTo(13 * lines, words);
+        }
+    }
+
     /// <summary>A temperature, a density or a limit without that word in a new book would be taken for the shop's own.</summary>
     [Theory]
     [MemberData(nameof(All))]

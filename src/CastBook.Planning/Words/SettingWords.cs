@@ -35,7 +35,7 @@ internal static class SettingWords
     public static string SheetsToFill => "Which sheets of pieces to fill, where there are several: their names with semicolons between them, or all. Empty: the one that fits best.";
 
     public static string OrderOfWishes =>
-        "What a plan saves first, next and last; pieces that are due are placed before any of it. Empty: flasks; investment; kiln loads, and their hours; metal, which is that of trunks and buttons; like thicknesses, for which pieces only change places.";
+        "What a plan saves first, next and last, once due pieces are placed. Empty: flasks; investment; kiln loads; metal, of trunks and buttons; like thicknesses.";
 
     public static string WhenLittleChanged => "What filling again does with flasks planned before. Empty: keep; pieces stay in their flask as long as all fit.";
 

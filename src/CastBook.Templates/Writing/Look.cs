@@ -73,10 +73,12 @@ internal static class Look
         headings.FirstRow().WorksheetRow().Height = (lines * LineHeight) + 2;
     }
 
-    /// <summary>A row of which a cell goes on in a second line.</summary>
-    public static void TwoLines(IXLRow row)
+    /// <summary>A row of which a cell goes on in further lines.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="lines">How many lines the cell takes.</param>
+    public static void Lines(IXLRow row, int lines)
     {
-        row.Height = (2 * LineHeight) + 2;
+        row.Height = (lines * LineHeight) + 2;
         row.Cells().Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
     }
 

@@ -98,9 +98,10 @@ internal static class SheetWriter
                 Look.Example(cell.Style);
             }
 
-            if (column.Wraps && content.Rows[row][index] is string words && words.Length > column.Width * LettersToDigits)
+            var lines = column.Wraps && content.Rows[row][index] is string words ? (int)Math.Ceiling(words.Length / (column.Width * LettersToDigits)) : 1;
+            if (lines > 1)
             {
-                Look.TwoLines(cell.WorksheetRow());
+                Look.Lines(cell.WorksheetRow(), lines);
             }
         }
 
