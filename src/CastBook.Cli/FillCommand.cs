@@ -55,6 +55,7 @@ internal static class FillCommand
         return Guarded(errors, () =>
         {
             using var watch = new SearchWatch(Console.IsErrorRedirected ? null : errors, clock);
+            watch.Read(request.Book);
             var settings = SettingsAround.Of(request.Book, clock) with
             {
                 Search = watch.Search,

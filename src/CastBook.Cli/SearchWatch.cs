@@ -4,7 +4,7 @@ using CastBook.Planning;
 
 namespace CastBook.Cli;
 
-/// <summary>Watches the search for flasks: on a terminal it says that it begins, and after a second that Ctrl+C takes the best plan so far.</summary>
+/// <summary>Watches the search for flasks: on a terminal it says that the book is read and that the search begins, and after a second that Ctrl+C takes the best plan so far.</summary>
 /// <remarks>Before and after the search Ctrl+C ends the program, as everywhere; a second one does so during the search too.</remarks>
 internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IProgress<bool>, IDisposable
 {
@@ -18,6 +18,10 @@ internal sealed class SearchWatch(TextWriter? terminal, TimeProvider clock) : IP
 
     /// <summary>What the search is to know.</summary>
     public PlanSearch Search => new(stop.Token, this);
+
+    /// <summary>Says that a book is read now, before anything else takes time.</summary>
+    /// <param name="book">Its path.</param>
+    public void Read(string book) => terminal?.WriteLine(ProgramWords.Complaint(FillWords.Reading(Path.GetFileName(book))));
 
     /// <summary>The search begins or is over.</summary>
     /// <param name="value">Whether it begins.</param>

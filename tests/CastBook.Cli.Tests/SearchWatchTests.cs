@@ -19,6 +19,17 @@ public sealed class SearchWatchTests
     }
 
     [Fact]
+    public void Read_OnATerminal_NamesTheBook()
+    {
+        using var terminal = new StringWriter();
+        using var watch = new SearchWatch(terminal, new HandClock());
+
+        watch.Read(Path.Combine("orders", "night.xlsx"));
+
+        terminal.ToString().ReplaceLineEndings("\n").ShouldBe("castbook: reading night.xlsx\n");
+    }
+
+    [Fact]
     public void Report_SearchesThatEndSoon_SayOnceThatTheyBegin()
     {
         using var terminal = new StringWriter();

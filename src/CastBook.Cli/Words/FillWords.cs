@@ -63,6 +63,8 @@ internal static class FillWords
 
     public static string UndoneInPlace(string backup) => $"undone in place; the book as it was: {backup}";
 
+    public static string Reading(string book) => $"reading {book}";
+
     public static string Looking => "the book is read; looking for flasks";
 
     public static string StillLooking => "still looking for better flasks; Ctrl+C takes the best plan so far";
