@@ -260,12 +260,6 @@ public static partial class Catalogue
         "\"{0}\" does not say the piece's sizes.", "No tree can be planned with it.",
         "Type length × width × thickness, such as 20 × 10 × 3, the length from the gate outwards.");
 
-    /// <summary>A number or a word alone where sizes could stand, as the size of a ring does.</summary>
-    public static FindingKind SizeLeftAlone => new(
-        "size-left-alone", Severity.Note,
-        "\"{0}\" under \"{1}\" was taken as the size of a ring and left alone, as is all that stands there alone.", "It does not say how much room the piece takes.",
-        "If these are the sizes of the pieces, type length × width × thickness, such as 20 × 10 × 3.");
-
     /// <summary>Commas read as decimal signs.</summary>
     public static FindingKind DecimalComma => new(
         "decimal-comma", Severity.Note,

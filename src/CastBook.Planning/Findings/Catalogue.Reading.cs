@@ -110,6 +110,12 @@ public static partial class Catalogue
         "The pieces' names were read under \"{0}\", but \"{1}\" may name them too.", "If people stand under \"{0}\", the plan names these and not what is cast.",
         "Head the column of the pieces \"Piece\", and one of people \"Customer\".");
 
+    /// <summary>A number or a word alone where sizes could stand, as the size of a ring does.</summary>
+    public static FindingKind SizeLeftAlone => new(
+        "size-left-alone", Severity.Note,
+        "\"{0}\" under \"{1}\" was taken as the size of a ring and left alone, as is all that stands there alone.", "It does not say how much room the piece takes.",
+        "If these are the sizes of the pieces, type length × width × thickness, such as 20 × 10 × 3.");
+
     /// <summary>Section lines that name an alloy.</summary>
     public static FindingKind SectionReadAsAlloy => new(
         "section-read-as-alloy", Severity.Note,
