@@ -37,7 +37,9 @@ internal static class FillCommand
             book, to, night, start, pourAt, calendar, log, inHand, dryRun, json, strict, brief, undo,
         };
         command.SetAction(parsed => (parsed.GetValue(undo) ? (Func<Request, TextWriter, TextWriter, TimeProvider, int>)Undo : Run)(
-            new Request(parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(calendar), parsed.GetValue(log), parsed.GetValue(inHand), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
+            new Request(
+                parsed.GetValue(book)!, parsed.GetValue(to), parsed.GetValue(night), parsed.GetValue(start), parsed.GetValue(pourAt), parsed.GetValue(calendar),
+                parsed.GetValue(log), parsed.GetValue(inHand), parsed.GetValue(dryRun), parsed.GetValue(json), parsed.GetValue(strict), parsed.GetValue(brief)),
             output,
             errors,
             clock));
@@ -207,5 +209,7 @@ internal static class FillCommand
         _ => FillWords.Unchanged,
     };
 
-    private sealed record Request(string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, string? Log, bool MetalInHand, bool DryRun, bool Json, bool Strict, bool Brief);
+    private sealed record Request(
+        string Book, string? To, string? Night, string? Start, string? PourAt, string? Calendar, string? Log,
+        bool MetalInHand, bool DryRun, bool Json, bool Strict, bool Brief);
 }

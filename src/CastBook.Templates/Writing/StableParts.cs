@@ -45,7 +45,7 @@ internal static partial class StableParts
     private static string Mend(string name, string text) => name switch
     {
         Program => ProgramText,
-        ContentTypes => RandomDefault().Replace(text, "").Replace("</Types>", $"<Override PartName=\"/{Core}\" ContentType=\"{CoreType}\" /></Types>", StringComparison.Ordinal),
+        ContentTypes => RandomDefault().Replace(text, "").Replace("</Types>", $"""<Override PartName="/{Core}" ContentType="{CoreType}" /></Types>""", StringComparison.Ordinal),
         RootRelationships => Numbered(RandomName().Replace(text, Core)),
         "xl/_rels/workbook.xml.rels" => text.Replace("Target=\"/xl/", "Target=\"", StringComparison.Ordinal),
         _ when name.StartsWith("xl/worksheets/_rels/", StringComparison.Ordinal) => text.Replace("Target=\"/xl/", "Target=\"../", StringComparison.Ordinal),
@@ -90,7 +90,7 @@ internal static partial class StableParts
     [GeneratedRegex("package/services/metadata/core-properties/[0-9a-f]+\\.psmdcp")]
     private static partial Regex RandomName();
 
-    [GeneratedRegex("<Default Extension=\"psmdcp\"[^>]*/>")]
+    [GeneratedRegex("""<Default Extension="psmdcp"[^>]*/>""")]
     private static partial Regex RandomDefault();
 
     [GeneratedRegex("<x:formula[12]></x:formula[12]>|<x:formula[12] ?/>")]
@@ -99,7 +99,7 @@ internal static partial class StableParts
     [GeneratedRegex("(</?)(coreProperties|lastModifiedBy|category|keywords|revision|contentStatus|version)")]
     private static partial Regex CoreName();
 
-    [GeneratedRegex("<x:numFmt numFmtId=\"0\" formatCode=\"\" ?/>")]
+    [GeneratedRegex("""<x:numFmt numFmtId="0" formatCode="" ?/>""")]
     private static partial Regex EmptyFormat();
 
     [GeneratedRegex("(<x:numFmts count=\")([0-9]+)\"")]

@@ -37,7 +37,7 @@ internal sealed class DrawingWriter(BookPackage package, BookEdits edits)
         part.Append(part.Root, Anchors(sheet, drawing, name, charts, HighestId(part, anchors.Except(ours))));
         edits.Replace(name, part.ToBytes());
         var id = standing?.Id ?? edits.Relate(sheet.PartName, "drawing", name);
-        edits.Sheet(sheet.PartName).Insert("drawing", $"<~drawing xmlns:r=\"{dialect.Relationships}\" r:id=\"{id}\"/>");
+        edits.Sheet(sheet.PartName).Insert("drawing", $"""<~drawing xmlns:r="{dialect.Relationships}" r:id="{id}"/>""");
     }
 
     private string Anchors(SheetPart sheet, SheetDrawing drawing, string part, Dictionary<string, Relationship> charts, int highestId)
@@ -79,11 +79,18 @@ internal sealed class DrawingWriter(BookPackage package, BookEdits edits)
 
     private string Anchor(Frame frame, string content) => string.Create(
         CultureInfo.InvariantCulture,
-        $"<xdr:oneCellAnchor xmlns:xdr=\"{dialect.DrawingOf("spreadsheetDrawing")}\" xmlns:a=\"{dialect.DrawingOf("main")}\"><xdr:from><xdr:col>{frame.Column - 1}</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>{frame.Row - 1}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx=\"{PictureXml.Units(frame.WidthMm)}\" cy=\"{PictureXml.Units(frame.HeightMm)}\"/>{content}<xdr:clientData/></xdr:oneCellAnchor>");
+        $"""<xdr:oneCellAnchor xmlns:xdr="{dialect.DrawingOf("spreadsheetDrawing")}" xmlns:a="{dialect.DrawingOf("main")}">"""
+        + $"<xdr:from><xdr:col>{frame.Column - 1}</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>{frame.Row - 1}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from>"
+        + $"""<xdr:ext cx="{PictureXml.Units(frame.WidthMm)}" cy="{PictureXml.Units(frame.HeightMm)}"/>{content}<xdr:clientData/></xdr:oneCellAnchor>""");
 
     private string ChartFrame(Chart chart, string relation, int id) => string.Create(
         CultureInfo.InvariantCulture,
-        $"<xdr:graphicFrame macro=\"\"><xdr:nvGraphicFramePr><xdr:cNvPr id=\"{id}\" name=\"{XmlText.EscapeAttribute(Prefix + chart.Name)}\" descr=\"{XmlText.EscapeAttribute(chart.Description)}\"/><xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr><xdr:xfrm><a:off x=\"0\" y=\"0\"/><a:ext cx=\"0\" cy=\"0\"/></xdr:xfrm><a:graphic><a:graphicData uri=\"{dialect.DrawingOf("chart")}\"><c:chart xmlns:c=\"{dialect.DrawingOf("chart")}\" xmlns:r=\"{dialect.Relationships}\" r:id=\"{relation}\"/></a:graphicData></a:graphic></xdr:graphicFrame>");
+        $"""<xdr:graphicFrame macro=""><xdr:nvGraphicFramePr>"""
+        + $"""<xdr:cNvPr id="{id}" name="{XmlText.EscapeAttribute(Prefix + chart.Name)}" descr="{XmlText.EscapeAttribute(chart.Description)}"/>"""
+        + $"""<xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr><xdr:xfrm><a:off x="0" y="0"/><a:ext cx="0" cy="0"/></xdr:xfrm>"""
+        + $"""<a:graphic><a:graphicData uri="{dialect.DrawingOf("chart")}">"""
+        + $"""<c:chart xmlns:c="{dialect.DrawingOf("chart")}" xmlns:r="{dialect.Relationships}" r:id="{relation}"/>"""
+        + $"</a:graphicData></a:graphic></xdr:graphicFrame>");
 
     /// <summary>The charts of ours that stand, by their name without our own before it.</summary>
     private Dictionary<string, Relationship> ChartsOf(XmlPart part, IEnumerable<XmlElement> ours, string drawingPart)

@@ -28,18 +28,18 @@ internal static class TextBook
     public static void Write(IReadOnlyList<string[]> rows, Stream output)
     {
         using var zip = new ZipArchive(output, ZipArchiveMode.Create, leaveOpen: true);
-        Add(zip, "[Content_Types].xml", $"{Head}<Types xmlns=\"{Package}/content-types\"><Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>"
-            + "<Default Extension=\"xml\" ContentType=\"application/xml\"/>"
-            + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/>"
-            + "<Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/>"
-            + "<Override PartName=\"/xl/styles.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/></Types>");
-        Add(zip, "_rels/.rels", $"{Head}<Relationships xmlns=\"{Package}/relationships\"><Relationship Id=\"rId1\" Type=\"{Office}/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
-        Add(zip, "xl/workbook.xml", $"{Head}<workbook xmlns=\"{Main}\" xmlns:r=\"{Office}\"><sheets><sheet name=\"Pieces\" sheetId=\"1\" r:id=\"rId1\"/></sheets></workbook>");
-        Add(zip, "xl/_rels/workbook.xml.rels", $"{Head}<Relationships xmlns=\"{Package}/relationships\"><Relationship Id=\"rId1\" Type=\"{Office}/worksheet\" Target=\"worksheets/sheet1.xml\"/>"
-            + $"<Relationship Id=\"rId2\" Type=\"{Office}/styles\" Target=\"styles.xml\"/></Relationships>");
+        Add(zip, "[Content_Types].xml", $"""{Head}<Types xmlns="{Package}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/>"""
+            + """<Default Extension="xml" ContentType="application/xml"/>"""
+            + """<Override PartName="/xl/workbook.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"/>"""
+            + """<Override PartName="/xl/worksheets/sheet1.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml"/>"""
+            + """<Override PartName="/xl/styles.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml"/></Types>""");
+        Add(zip, "_rels/.rels", $"""{Head}<Relationships xmlns="{Package}/relationships"><Relationship Id="rId1" Type="{Office}/officeDocument" Target="xl/workbook.xml"/></Relationships>""");
+        Add(zip, "xl/workbook.xml", $"""{Head}<workbook xmlns="{Main}" xmlns:r="{Office}"><sheets><sheet name="Pieces" sheetId="1" r:id="rId1"/></sheets></workbook>""");
+        Add(zip, "xl/_rels/workbook.xml.rels", $"""{Head}<Relationships xmlns="{Package}/relationships"><Relationship Id="rId1" Type="{Office}/worksheet" Target="worksheets/sheet1.xml"/>"""
+            + $"""<Relationship Id="rId2" Type="{Office}/styles" Target="styles.xml"/></Relationships>""");
         Add(zip, "xl/styles.xml", Encoding.UTF8.GetString(StyleBook.Smallest(Main)));
         using var sheet = Open(zip, "xl/worksheets/sheet1.xml");
-        sheet.Write(Encoding.UTF8.GetBytes($"{Head}<worksheet xmlns=\"{Main}\"><sheetData>"));
+        sheet.Write(Encoding.UTF8.GetBytes($"""{Head}<worksheet xmlns="{Main}"><sheetData>"""));
         WriteRows(rows, sheet);
         sheet.Write("</sheetData></worksheet>"u8);
     }

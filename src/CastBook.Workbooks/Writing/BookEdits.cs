@@ -153,7 +153,7 @@ internal sealed class BookEdits
             var part = new XmlPart(parts.ContainsKey(name) || package.Has(name) ? Current(name) : EmptyRelationships());
             foreach (var (_, id, type, target) in group)
             {
-                part.Append(part.Root, part.Own($"<~Relationship Id=\"{id}\" Type=\"{type}\" Target=\"{XmlText.EscapeAttribute(Towards(group.Key, target))}\"/>"));
+                part.Append(part.Root, part.Own($"""<~Relationship Id="{id}" Type="{type}" Target="{XmlText.EscapeAttribute(Towards(group.Key, target))}"/>"""));
             }
 
             parts[name] = part.ToBytes();

@@ -130,7 +130,7 @@ internal static class ColumnWidths
     }
 
     private static string New(int column, double width) => string.Create(
-        CultureInfo.InvariantCulture, $"<~col min=\"{column}\" max=\"{column}\" width=\"{width}\" customWidth=\"1\"/>");
+        CultureInfo.InvariantCulture, $"""<~col min="{column}" max="{column}" width="{width}" customWidth="1"/>""");
 
     private static string Span(string tag, int first, int last)
     {

@@ -47,7 +47,7 @@ internal sealed class ContentTypeEdits
 
         foreach (var (name, type) in overrides)
         {
-            list.Append(list.Root, list.Own($"<~Override PartName=\"/{XmlText.EscapeAttribute(name)}\" ContentType=\"{type}\"/>"));
+            list.Append(list.Root, list.Own($"""<~Override PartName="/{XmlText.EscapeAttribute(name)}" ContentType="{type}"/>"""));
         }
 
         bool IsGone(string part) => removed.Contains(part.TrimStart('/'));
@@ -75,5 +75,5 @@ internal sealed class ContentTypeEdits
         }
     }
 
-    private static string DefaultXml(string extension, string contentType) => $"<~Default Extension=\"{extension}\" ContentType=\"{contentType}\"/>";
+    private static string DefaultXml(string extension, string contentType) => $"""<~Default Extension="{extension}" ContentType="{contentType}"/>""";
 }

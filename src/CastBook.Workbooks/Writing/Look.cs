@@ -103,7 +103,7 @@ internal sealed record Look(
         get
         {
             var size = Size.ToString(CultureInfo.InvariantCulture);
-            return $"<~font>{(Bold ? "<~b/>" : "")}<~sz val=\"{size}\"/><~color rgb=\"{Color}\"/><~name val=\"Calibri\"/><~family val=\"2\"/></~font>";
+            return $"""<~font>{(Bold ? "<~b/>" : "")}<~sz val="{size}"/><~color rgb="{Color}"/><~name val="Calibri"/><~family val="2"/></~font>""";
         }
     }
 
@@ -120,7 +120,7 @@ internal sealed record Look(
         $"<~border>{Side("left", left, style)}{Side("right", right, style)}{Side("top", top, style)}{Side("bottom", bottom, style)}<~diagonal/></~border>";
 
     private static string Side(string name, string? color, string style) =>
-        color is null ? $"<~{name}/>" : $"<~{name} style=\"{style}\"><~color rgb=\"{color}\"/></~{name}>";
+        color is null ? $"<~{name}/>" : $"""<~{name} style="{style}"><~color rgb="{color}"/></~{name}>""";
 }
 
 /// <summary>Which lines a cell of our own sheets has.</summary>

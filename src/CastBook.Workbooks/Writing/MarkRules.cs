@@ -77,5 +77,5 @@ internal static class MarkRules
 
     private static string Rule(string cells, string formula, int format, int priority) => string.Create(
         CultureInfo.InvariantCulture,
-        $"<~conditionalFormatting sqref=\"{cells}\"><~cfRule type=\"expression\" dxfId=\"{format}\" priority=\"{priority}\"><~formula>{XmlText.EscapeText(formula)}</~formula></~cfRule></~conditionalFormatting>");
+        $"""<~conditionalFormatting sqref="{cells}"><~cfRule type="expression" dxfId="{format}" priority="{priority}"><~formula>{XmlText.EscapeText(formula)}</~formula></~cfRule></~conditionalFormatting>""");
 }

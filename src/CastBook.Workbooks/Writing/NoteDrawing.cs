@@ -19,14 +19,18 @@ internal static class NoteDrawing
 
     private const string Closing = "</v:shape>";
 
+    private const string Style = "position:absolute;margin-left:60pt;margin-top:2pt;width:240pt;height:96pt;z-index:1;visibility:hidden";
+
     private const string ShapeType =
-        "<v:shapetype id=\"_x0000_t202\" coordsize=\"21600,21600\" o:spt=\"202\" path=\"m,l,21600r21600,l21600,xe\"><v:stroke joinstyle=\"miter\"/><v:path gradientshapeok=\"t\" o:connecttype=\"rect\"/></v:shapetype>";
+        """<v:shapetype id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe">"""
+        + """<v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>""";
 
     /// <summary>A drawing without shapes.</summary>
     /// <param name="block">Number of the block its shape ids come from; the sheet's place from 1 keeps sheets apart.</param>
     public static string Empty(int block) => string.Create(
         CultureInfo.InvariantCulture,
-        $"<xml xmlns:v=\"urn:schemas-microsoft-com:vml\" xmlns:o=\"urn:schemas-microsoft-com:office:office\" xmlns:x=\"urn:schemas-microsoft-com:office:excel\"><o:shapelayout v:ext=\"edit\"><o:idmap v:ext=\"edit\" data=\"{block}\"/></o:shapelayout></xml>");
+        $"""<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel">"""
+        + $"""<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="{block}"/></o:shapelayout></xml>""");
 
     /// <summary>The drawing without the notes of some cells and with notes for others.</summary>
     /// <param name="drawing">The drawing.</param>
@@ -45,7 +49,11 @@ internal static class NoteDrawing
 
         foreach (var (row, column) in add)
         {
-            xml.Append(CultureInfo.InvariantCulture, $"<v:shape id=\"_x0000_s{++id}\" type=\"#_x0000_t202\" style='position:absolute;margin-left:60pt;margin-top:2pt;width:240pt;height:96pt;z-index:1;visibility:hidden' fillcolor=\"#ffffff\" o:insetmode=\"auto\"><v:fill color2=\"#ffffff\"/><v:path o:connecttype=\"none\"/><v:textbox><div style='text-align:left'></div></v:textbox><x:ClientData ObjectType=\"Note\"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>{column}, 15, {row - 1}, 2, {column + 4}, 15, {row + 5}, 4</x:Anchor><x:AutoFill>False</x:AutoFill><x:Row>{row - 1}</x:Row><x:Column>{column - 1}</x:Column></x:ClientData></v:shape>");
+            xml.Append(CultureInfo.InvariantCulture, $"""<v:shape id="_x0000_s{++id}" type="#_x0000_t202" style='{Style}' fillcolor="#ffffff" o:insetmode="auto">""");
+            xml.Append("""<v:fill color2="#ffffff"/><v:path o:connecttype="none"/><v:textbox><div style='text-align:left'></div></v:textbox>""");
+            xml.Append("""<x:ClientData ObjectType="Note"><x:MoveWithCells/><x:SizeWithCells/>""");
+            xml.Append(CultureInfo.InvariantCulture, $"<x:Anchor>{column}, 15, {row - 1}, 2, {column + 4}, 15, {row + 5}, 4</x:Anchor><x:AutoFill>False</x:AutoFill>");
+            xml.Append(CultureInfo.InvariantCulture, $"<x:Row>{row - 1}</x:Row><x:Column>{column - 1}</x:Column></x:ClientData></v:shape>");
         }
 
         // Before the first shape: LibreOffice stops reading at markup such as a button's <br></br>, and would lose what follows.

@@ -138,7 +138,9 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
         .Any(severity => text.StartsWith($"{Prefix}{MarkRules.WordOf(severity)}: ", StringComparison.Ordinal));
 
     private static string Comment(XmlPart part, (int Row, int Column) cell, string text, int author) => part.Own(
-        $"<~comment ref=\"{CellRef.AddressOf(cell.Row, cell.Column)}\" authorId=\"{author}\"><~text><~r><~rPr><~sz val=\"9\"/><~color rgb=\"{Look.Ink}\"/><~rFont val=\"Calibri\"/><~family val=\"2\"/></~rPr><~t xml:space=\"preserve\">{XmlText.EscapeCell(text)}</~t></~r></~text></~comment>");
+        $"""<~comment ref="{CellRef.AddressOf(cell.Row, cell.Column)}" authorId="{author}"><~text><~r>"""
+        + $"""<~rPr><~sz val="9"/><~color rgb="{Look.Ink}"/><~rFont val="Calibri"/><~family val="2"/></~rPr>"""
+        + $"""<~t xml:space="preserve">{XmlText.EscapeCell(text)}</~t></~r></~text></~comment>""");
 
     /// <summary>Cells with a thread: an office program throws away what others write into its note.</summary>
     private List<(int Row, int Column)> Threads(IReadOnlyList<Relationship> relations)
@@ -192,7 +194,8 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
     }
 
     private byte[] EmptyComments() => Encoding.UTF8.GetBytes(
-        $"<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n<comments xmlns=\"{edits.Dialect.Spreadsheet}\"><authors><author>{AuthorName}</author></authors><commentList></commentList></comments>");
+        """<?xml version="1.0" encoding="UTF-8" standalone="yes"?>""" + "\r\n"
+        + $"""<comments xmlns="{edits.Dialect.Spreadsheet}"><authors><author>{AuthorName}</author></authors><commentList></commentList></comments>""");
 
     private void WriteDrawing(
         SheetPart sheet, string? id, IReadOnlyCollection<(int Row, int Column)> remove, IReadOnlyList<(int Row, int Column)> add)
@@ -210,6 +213,6 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
         var part = edits.AddPart("xl/drawings/vmlDrawing#.vml", Encoding.UTF8.GetBytes(fresh), contentType: null);
         var newId = edits.Relate(sheet.PartName, "vmlDrawing", part);
         edits.Sheet(sheet.PartName).Insert(
-            "legacyDrawing", $"<~legacyDrawing xmlns:r=\"{edits.Dialect.Relationships}\" r:id=\"{newId}\"/>");
+            "legacyDrawing", $"""<~legacyDrawing xmlns:r="{edits.Dialect.Relationships}" r:id="{newId}"/>""");
     }
 }

@@ -21,16 +21,16 @@ internal static class OwnedSheetWriter
     {
         var xml = new StringBuilder(4096);
         xml.Append(CultureInfo.InvariantCulture, $"<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n<worksheet xmlns=\"{dialect.Spreadsheet}\">");
-        xml.Append(CultureInfo.InvariantCulture, $"<sheetPr><tabColor rgb=\"FF2F6F73\"/>{(sheet.PrintScale > 0 ? "" : "<pageSetUpPr fitToPage=\"1\"/>")}</sheetPr>");
+        xml.Append(CultureInfo.InvariantCulture, $"""<sheetPr><tabColor rgb="FF2F6F73"/>{(sheet.PrintScale > 0 ? "" : "<pageSetUpPr fitToPage=\"1\"/>")}</sheetPr>""");
         View(xml, sheet);
         Columns(xml, sheet);
         Cells(xml, sheet, styles);
         Marks(xml, sheet, styles);
         DropDowns(xml, sheet);
         Links(xml, sheet);
-        xml.Append("<printOptions horizontalCentered=\"1\"/><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.5\" bottom=\"0.5\" header=\"0.3\" footer=\"0.3\"/>");
+        xml.Append("""<printOptions horizontalCentered="1"/><pageMargins left="0.4" right="0.4" top="0.5" bottom="0.5" header="0.3" footer="0.3"/>""");
         var size = sheet.PrintScale > 0 ? string.Create(CultureInfo.InvariantCulture, $"scale=\"{sheet.PrintScale}\"") : sheet.OnePage ? "" : "fitToHeight=\"0\"";
-        xml.Append(CultureInfo.InvariantCulture, $"<pageSetup paperSize=\"{(isLetter ? Letter : A4)}\" orientation=\"{(sheet.Landscape ? "landscape" : "portrait")}\" {size}/>");
+        xml.Append(CultureInfo.InvariantCulture, $"""<pageSetup paperSize="{(isLetter ? Letter : A4)}" orientation="{(sheet.Landscape ? "landscape" : "portrait")}" {size}/>""");
         xml.Append("<headerFooter><oddFooter>&amp;L&amp;9&amp;A&amp;R&amp;9&amp;P / &amp;N</oddFooter></headerFooter>");
         Pages(xml, sheet);
         xml.Append("</worksheet>");
@@ -39,14 +39,15 @@ internal static class OwnedSheetWriter
 
     private static void View(StringBuilder xml, OwnedSheet sheet)
     {
-        xml.Append("<sheetViews><sheetView showGridLines=\"0\" workbookViewId=\"0\">");
+        xml.Append("""<sheetViews><sheetView showGridLines="0" workbookViewId="0">""");
         if (sheet.HeadingRow > 0)
         {
             var top = CellRef.AddressOf(sheet.HeadingRow + 1, 1);
-            xml.Append(CultureInfo.InvariantCulture, $"<pane ySplit=\"{sheet.HeadingRow}\" topLeftCell=\"{top}\" activePane=\"bottomLeft\" state=\"frozen\"/><selection pane=\"bottomLeft\" activeCell=\"{top}\" sqref=\"{top}\"/>");
+            xml.Append(CultureInfo.InvariantCulture, $"""<pane ySplit="{sheet.HeadingRow}" topLeftCell="{top}" activePane="bottomLeft" state="frozen"/>""");
+            xml.Append(CultureInfo.InvariantCulture, $"""<selection pane="bottomLeft" activeCell="{top}" sqref="{top}"/>""");
         }
 
-        xml.Append("</sheetView></sheetViews><sheetFormatPr defaultRowHeight=\"15\"/>");
+        xml.Append("""</sheetView></sheetViews><sheetFormatPr defaultRowHeight="15"/>""");
     }
 
     private static void Columns(StringBuilder xml, OwnedSheet sheet)
@@ -62,7 +63,7 @@ internal static class OwnedSheetWriter
         {
             var width = column <= sheet.Widths.Count ? sheet.Widths[column - 1] : 9;
             var hidden = sheet.HiddenColumns.Contains(column) ? " hidden=\"1\"" : "";
-            xml.Append(CultureInfo.InvariantCulture, $"<col min=\"{column}\" max=\"{column}\" width=\"{width}\" customWidth=\"1\"{hidden}/>");
+            xml.Append(CultureInfo.InvariantCulture, $"""<col min="{column}" max="{column}" width="{width}" customWidth="1"{hidden}/>""");
         }
 
         xml.Append("</cols>");
@@ -76,7 +77,7 @@ internal static class OwnedSheetWriter
             var height = sheet.Heights.TryGetValue(row, out var points)
                 ? $" ht=\"{points.ToString(CultureInfo.InvariantCulture)}\" customHeight=\"1\"" : "";
             var hidden = sheet.HiddenRows.Contains(row) ? " hidden=\"1\"" : "";
-            xml.Append(CultureInfo.InvariantCulture, $"<row r=\"{row}\"{height}{hidden}>");
+            xml.Append(CultureInfo.InvariantCulture, $"""<row r="{row}"{height}{hidden}>""");
             foreach (var (column, cell) in cells)
             {
                 xml.Append(cell.Value.ToXml(row, column, styles.Format(cell.Look), ""));
@@ -105,10 +106,11 @@ internal static class OwnedSheetWriter
             return;
         }
 
-        xml.Append(CultureInfo.InvariantCulture, $"<dataValidations count=\"{sheet.Choices.Count}\">");
+        xml.Append(CultureInfo.InvariantCulture, $"""<dataValidations count="{sheet.Choices.Count}">""");
         foreach (var (range, choices) in sheet.Choices)
         {
-            xml.Append(CultureInfo.InvariantCulture, $"<dataValidation type=\"list\" allowBlank=\"1\" sqref=\"{range}\"><formula1>{XmlText.EscapeText($"\"{string.Join(',', choices)}\"")}</formula1></dataValidation>");
+            var listed = XmlText.EscapeText($"\"{string.Join(',', choices)}\"");
+            xml.Append(CultureInfo.InvariantCulture, $"""<dataValidation type="list" allowBlank="1" sqref="{range}"><formula1>{listed}</formula1></dataValidation>""");
         }
 
         xml.Append("</dataValidations>");
@@ -121,10 +123,10 @@ internal static class OwnedSheetWriter
             return;
         }
 
-        xml.Append(CultureInfo.InvariantCulture, $"<rowBreaks count=\"{sheet.PageStarts.Count}\" manualBreakCount=\"{sheet.PageStarts.Count}\">");
+        xml.Append(CultureInfo.InvariantCulture, $"""<rowBreaks count="{sheet.PageStarts.Count}" manualBreakCount="{sheet.PageStarts.Count}">""");
         foreach (var row in sheet.PageStarts)
         {
-            xml.Append(CultureInfo.InvariantCulture, $"<brk id=\"{row - 1}\" max=\"16383\" man=\"1\"/>");
+            xml.Append(CultureInfo.InvariantCulture, $"""<brk id="{row - 1}" max="16383" man="1"/>""");
         }
 
         xml.Append("</rowBreaks>");
@@ -140,7 +142,7 @@ internal static class OwnedSheetWriter
         xml.Append("<hyperlinks>");
         foreach (var (row, column, target) in sheet.Links)
         {
-            xml.Append(CultureInfo.InvariantCulture, $"<hyperlink ref=\"{CellRef.AddressOf(row, column)}\" location=\"{XmlText.EscapeAttribute(target.ToString())}\"/>");
+            xml.Append(CultureInfo.InvariantCulture, $"""<hyperlink ref="{CellRef.AddressOf(row, column)}" location="{XmlText.EscapeAttribute(target.ToString())}"/>""");
         }
 
         xml.Append("</hyperlinks>");

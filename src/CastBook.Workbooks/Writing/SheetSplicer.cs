@@ -121,7 +121,7 @@ internal sealed partial class SheetSplicer
                 continue;
             }
 
-            Write($"<{prefix}row r=\"{nextRow.ToString(CultureInfo.InvariantCulture)}\">");
+            Write($"""<{prefix}row r="{nextRow.ToString(CultureInfo.InvariantCulture)}">""");
             foreach (var edit in ofRow)
             {
                 WriteCell(nextRow, edit);

@@ -26,7 +26,14 @@ internal sealed class StyleBook
     public static byte[] Smallest(string spreadsheetNamespace) => Encoding.UTF8.GetBytes(
         $"""
         <?xml version="1.0" encoding="UTF-8" standalone="yes"?>
-        <styleSheet xmlns="{spreadsheetNamespace}"><fonts count="1"><font><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>
+        <styleSheet xmlns="{spreadsheetNamespace}">
+        <fonts count="1"><font><sz val="11"/><name val="Calibri"/></font></fonts>
+        <fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>
+        <borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders>
+        <cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>
+        <cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs>
+        <cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles>
+        </styleSheet>
         """);
 
     /// <summary>Whether anything was appended.</summary>
@@ -106,14 +113,16 @@ internal sealed class StyleBook
 
         var font = sections.Add("fonts", sections.Xml(look.FontXml));
         var fill = look.Fill is { } color
-            ? sections.Add("fills", sections.Xml($"<~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"{color}\"/><~bgColor indexed=\"64\"/></~patternFill></~fill>"))
+            ? sections.Add("fills", sections.Xml($"""<~fill><~patternFill patternType="solid"><~fgColor rgb="{color}"/><~bgColor indexed="64"/></~patternFill></~fill>"""))
             : 0;
         var border = sections.Add("borders", sections.Xml(look.BorderXml));
         var number = look.NumberFormat is { } code ? NumberFormat(code) : 0;
         var indent = look.Indent > 0 ? $" indent=\"{look.Indent}\"" : "";
         var wrap = look.Wrap ? " wrapText=\"1\"" : "";
         var format = sections.Add("cellXfs", sections.Xml(
-            $"<~xf numFmtId=\"{number}\" fontId=\"{font}\" fillId=\"{fill}\" borderId=\"{border}\" xfId=\"0\" applyNumberFormat=\"1\" applyFont=\"1\" applyFill=\"1\" applyBorder=\"1\" applyAlignment=\"1\"><~alignment horizontal=\"{look.Horizontal}\" vertical=\"{look.Vertical}\"{indent}{wrap}/></~xf>"));
+            $"""<~xf numFmtId="{number}" fontId="{font}" fillId="{fill}" borderId="{border}" xfId="0" """
+            + """applyNumberFormat="1" applyFont="1" applyFill="1" applyBorder="1" applyAlignment="1">"""
+            + $"""<~alignment horizontal="{look.Horizontal}" vertical="{look.Vertical}"{indent}{wrap}/></~xf>"""));
         return looks[look] = format;
     }
 
@@ -121,17 +130,20 @@ internal sealed class StyleBook
     /// <param name="severity">The severity.</param>
     public int Mark(Severity severity) => sections.Add("dxfs", sections.Xml(severity switch
     {
-        Severity.Stop => $"<~dxf><~font><~b/></~font><~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"FFF6D0C4\"/><~bgColor rgb=\"FFF6D0C4\"/></~patternFill></~fill>{Frame("thin", "FFB3401F")}</~dxf>",
-        Severity.Check => $"<~dxf><~fill><~patternFill patternType=\"solid\"><~fgColor rgb=\"FFFBE8B5\"/><~bgColor rgb=\"FFFBE8B5\"/></~patternFill></~fill>{Frame("thin", "FF9A6B00")}</~dxf>",
+        Severity.Stop => $"<~dxf><~font><~b/></~font>{Ground("FFF6D0C4")}{Frame("thin", "FFB3401F")}</~dxf>",
+        Severity.Check => $"<~dxf>{Ground("FFFBE8B5")}{Frame("thin", "FF9A6B00")}</~dxf>",
         _ => $"<~dxf>{Frame("dotted", "FF4B7A99")}</~dxf>",
     }));
 
     /// <summary>The part with everything appended.</summary>
     public byte[] ToBytes() => sections.ToBytes();
 
+    private static string Ground(string color) =>
+        $"""<~fill><~patternFill patternType="solid"><~fgColor rgb="{color}"/><~bgColor rgb="{color}"/></~patternFill></~fill>""";
+
     private static string Frame(string style, string color)
     {
-        string Side(string name) => $"<~{name} style=\"{style}\"><~color rgb=\"{color}\"/></~{name}>";
+        string Side(string name) => $"""<~{name} style="{style}"><~color rgb="{color}"/></~{name}>""";
         return $"<~border>{Side("left")}{Side("right")}{Side("top")}{Side("bottom")}</~border>";
     }
 
@@ -147,7 +159,7 @@ internal sealed class StyleBook
         }
         else
         {
-            var xml = format.Own($"<~alignment horizontal=\"{side}\" indent=\"1\"/>");
+            var xml = format.Own($"""<~alignment horizontal="{side}" indent="1"/>""");
             if (format.Child(format.Root, "protection") is { } protection)
             {
                 format.InsertBefore(protection, xml);
@@ -168,7 +180,7 @@ internal sealed class StyleBook
         var edited = new XmlPart(Encoding.UTF8.GetBytes(source));
         var children = edited.Children(edited.Root);
         var name = children.Any(c => c.LocalName == "start") ? "start" : "left";
-        var line = edited.Own($"<~{name} style=\"thin\"><~color rgb=\"{Look.Accent}\"/></~{name}>");
+        var line = edited.Own($"""<~{name} style="thin"><~color rgb="{Look.Accent}"/></~{name}>""");
         if (edited.Child(edited.Root, name) is { } old)
         {
             edited.Replace(old, line);
@@ -206,7 +218,7 @@ internal sealed class StyleBook
             highest = Math.Max(highest, id);
         }
 
-        sections.Add("numFmts", sections.Xml($"<~numFmt numFmtId=\"{Number(highest + 1)}\" formatCode=\"{XmlText.EscapeAttribute(code)}\"/>"));
+        sections.Add("numFmts", sections.Xml($"""<~numFmt numFmtId="{Number(highest + 1)}" formatCode="{XmlText.EscapeAttribute(code)}"/>"""));
         return highest + 1;
     }
 }

@@ -60,7 +60,7 @@ internal sealed class StyleSections
             }
             else
             {
-                var xml = Xml($"<~{section.Name} count=\"{count}\">") + string.Concat(section.Added) + Xml($"</~{section.Name}>");
+                var xml = Xml($"""<~{section.Name} count="{count}">""") + string.Concat(section.Added) + Xml($"</~{section.Name}>");
                 Place(section.Name, xml);
             }
         }
@@ -92,10 +92,10 @@ internal sealed class StyleSections
 
     private static string[] Reserved(string name) => name switch
     {
-        "fonts" => ["<~font><~sz val=\"11\"/><~name val=\"Calibri\"/></~font>"],
-        "fills" => ["<~fill><~patternFill patternType=\"none\"/></~fill>", "<~fill><~patternFill patternType=\"gray125\"/></~fill>"],
+        "fonts" => ["""<~font><~sz val="11"/><~name val="Calibri"/></~font>"""],
+        "fills" => ["""<~fill><~patternFill patternType="none"/></~fill>""", """<~fill><~patternFill patternType="gray125"/></~fill>"""],
         "borders" => ["<~border><~left/><~right/><~top/><~bottom/><~diagonal/></~border>"],
-        "cellXfs" => ["<~xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/>"],
+        "cellXfs" => ["""<~xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>"""],
         _ => [],
     };
 

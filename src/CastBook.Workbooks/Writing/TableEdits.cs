@@ -28,7 +28,7 @@ internal static class TableEdits
             var id = known.Select(c => part.Whole(c, "id", 0)).DefaultIfEmpty().Max();
             part.SetAttribute(columns, "count", (known.Count + headings.Count).ToString(CultureInfo.InvariantCulture));
             part.Append(columns, string.Concat(headings.Select(heading =>
-                part.Own($"<~tableColumn id=\"{(++id).ToString(CultureInfo.InvariantCulture)}\" name=\"{XmlText.EscapeAttribute(heading)}\"/>"))));
+                part.Own($"""<~tableColumn id="{(++id).ToString(CultureInfo.InvariantCulture)}" name="{XmlText.EscapeAttribute(heading)}"/>"""))));
         }
 
         return part.ToBytes();

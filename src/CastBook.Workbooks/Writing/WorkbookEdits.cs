@@ -69,8 +69,9 @@ internal sealed partial class WorkbookEdits
         var folder = package.WorkbookPart[..(package.WorkbookPart.LastIndexOf('/') + 1)];
         var partName = edits.AddPart($"{folder}worksheets/sheet#.xml", content, "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml");
         var id = edits.Relate(package.WorkbookPart, "worksheet", partName);
-        part.Append(Sheets, part.Own(
-            $"<~sheet name=\"{XmlText.EscapeAttribute(name)}\" sheetId=\"{(++highestSheetId).ToString(CultureInfo.InvariantCulture)}\" {relationshipId.Name}=\"{id}\"{relationshipId.Declaration}/>"));
+        part.Append(Sheets, part.Own(string.Create(
+            CultureInfo.InvariantCulture,
+            $"""<~sheet name="{XmlText.EscapeAttribute(name)}" sheetId="{++highestSheetId}" {relationshipId.Name}="{id}"{relationshipId.Declaration}/>""")));
         sheetNames.Add(name);
         return new SheetPart(name, partName, sheetNames.Count - 1, IsHidden: false);
     }
@@ -87,7 +88,8 @@ internal sealed partial class WorkbookEdits
         }
 
         var column = CellRef.ColumnName(cell.Column);
-        var xml = part.Own($"<~definedName name=\"{name}\" hidden=\"1\">{XmlText.EscapeText(CellRef.Quote(cell.Sheet))}!${column}${cell.Row.ToString(CultureInfo.InvariantCulture)}</~definedName>");
+        var place = string.Create(CultureInfo.InvariantCulture, $"{CellRef.Quote(cell.Sheet)}!${column}${cell.Row}");
+        var xml = part.Own($"""<~definedName name="{name}" hidden="1">{XmlText.EscapeText(place)}</~definedName>""");
         if (standing is null)
         {
             newNames.Add(xml);
@@ -109,7 +111,9 @@ internal sealed partial class WorkbookEdits
             return;
         }
 
-        newNames.Add(part.Own($"<~definedName name=\"{Titles}\" localSheetId=\"{sheet.Index.ToString(CultureInfo.InvariantCulture)}\">{XmlText.EscapeText(CellRef.Quote(sheet.Name))}!${row.ToString(CultureInfo.InvariantCulture)}:${row.ToString(CultureInfo.InvariantCulture)}</~definedName>"));
+        var rows = string.Create(CultureInfo.InvariantCulture, $"{CellRef.Quote(sheet.Name)}!${row}:${row}");
+        newNames.Add(part.Own(string.Create(
+            CultureInfo.InvariantCulture, $"""<~definedName name="{Titles}" localSheetId="{sheet.Index}">{XmlText.EscapeText(rows)}</~definedName>""")));
     }
 
     /// <summary>Makes the hidden name that mirrors a sheet's filter say its new range; how it writes the sheet's name stays.</summary>
@@ -135,7 +139,7 @@ internal sealed partial class WorkbookEdits
     {
         if (part.Child(part.Root, "calcPr") is not { } calc)
         {
-            var whole = part.Own("<~calcPr fullCalcOnLoad=\"1\"/>");
+            var whole = part.Own("""<~calcPr fullCalcOnLoad="1"/>""");
             newCalculation = whole; // put in at the end: names that are new too stand before it
             record.Changed(CalculationKey, [], Encoding.UTF8.GetBytes(whole));
         }
