@@ -35,7 +35,8 @@ internal static class StatusCommand
         foreach (var (name, entry) in entries)
         {
             var at = entry.At.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-            output.WriteLine($"{WordOf(entry.Outcome),-10} {at}  {(entry.Words.StartsWith(Path.GetFileName(name), StringComparison.Ordinal) ? entry.Words : WatchWords.OfBook(name, entry.Words))}");
+            var words = entry.Words.StartsWith(Path.GetFileName(name), StringComparison.Ordinal) ? entry.Words : WatchWords.OfBook(name, entry.Words);
+            output.WriteLine($"{WordOf(entry.Outcome),-10} {at}  {words}");
         }
 
         if (entries.Count == 0)

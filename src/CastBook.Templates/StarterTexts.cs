@@ -15,7 +15,8 @@ public static class StarterTexts
             .. Enum.GetValues<StarterKind>().SelectMany(kind => HowTo.Of(kind, withExamples: true).Concat(HowTo.Of(kind, withExamples: false))),
             .. HowToWords.Asking,
             .. Rules.Messages,
-            .. Sheets.Concat(Sheets.Select(s => UsUnits.Of(s, []).Spec)).Concat(Sheets.Select(s => SheetUnits.Of(s, ShopUnits.UnitedStates))).SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
+            .. Sheets.Concat(Sheets.Select(s => UsUnits.Of(s, []).Spec)).Concat(Sheets.Select(s => SheetUnits.Of(s, ShopUnits.UnitedStates)))
+                .SelectMany(s => s.Columns.SelectMany(TextsOf).Append(s.Purpose)),
             .. SettingGuide.All.Concat(SettingGuide.All.Select(g => g.In(ShopUnits.UnitedStates))).SelectMany(g => g.Choices.Append(g.Name).Append(g.WhatFor)),
             .. SettingGuide.All.Select(g => Rules.Title(g.Name)),
         ],

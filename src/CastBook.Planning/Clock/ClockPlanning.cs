@@ -133,8 +133,11 @@ internal sealed class ClockPlanning
             Zone = night.Clock?.Zone ?? TimeZoneInfo.Utc,
         };
         return WorkingHours.Around(night.Shop.Settings, night.Clock) is { } hours
-            ? clock with { Steps = [.. clock.Steps.Select(s => s is { Attended: true, IsDone: false } && hours.MinutesOutside(s, clock.Start!.Value.AddMinutes(s.Begins.Minutes)) > 0 ? s with { IsOutside = true } : s)] }
+            ? clock with { Steps = [.. clock.Steps.Select(s => IsOutside(s, hours) ? s with { IsOutside = true } : s)] }
             : clock;
+
+        bool IsOutside(ClockStep step, WorkingHours hours) =>
+            step is { Attended: true, IsDone: false } && hours.MinutesOutside(step, clock.Start!.Value.AddMinutes(step.Begins.Minutes)) > 0;
     }
 
     // Mixes of a late load are made late, unless they fill moulds of another load too.

@@ -82,7 +82,8 @@ internal sealed class CoreLag
         }
 
         findings.Add(Catalogue.LastHoldLengthened.At(
-            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(last.Target), Say.Hours(needed), Say.Hours(last.Hold), slowest, findings.Units.Temperature.SayDegrees(toleranceDegrees)));
+            new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Hold), schedule.Name, findings.Units.Temperature.Say(last.Target),
+            Say.Hours(needed), Say.Hours(last.Hold), slowest, findings.Units.Temperature.SayDegrees(toleranceDegrees)));
         return new BurnoutSchedule(schedule.Name, schedule.LoadAt, [.. schedule.Stages.SkipLast(1), last with { Hold = needed }]);
     }
 

@@ -39,7 +39,9 @@ internal sealed class HotWaits(Shop shop, FindingList findings)
     private void Say(Investment? powder, List<ClockStep> late, Duration longest)
     {
         var flasks = ClockFindingWords.FlasksInFront(late.Count, Findings.Say.Together([.. late.Select(s => s.Flasks[0])]));
-        var (waits, named, subject) = (ClockFindingWords.Wait(late.Count), powder is null ? ClockFindingWords.ThePowder : $"\"{powder.Name}\"", new Subject(SubjectKind.Investment, powder?.Name ?? "", ShopField.KeptHot));
+        var waits = ClockFindingWords.Wait(late.Count);
+        var named = powder is null ? ClockFindingWords.ThePowder : $"\"{powder.Name}\"";
+        var subject = new Subject(SubjectKind.Investment, powder?.Name ?? "", ShopField.KeptHot);
         findings.Add(powder?.KeptHotAtMost is { } limit
             ? Catalogue.KeptHotTooLong.At(subject, flasks, waits, Findings.Say.Hours(longest), named, Findings.Say.Hours(limit))
             : Catalogue.KeptHotNotKnown.At(subject, flasks, waits, Findings.Say.Hours(longest), named));

@@ -100,7 +100,8 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
         {
             var groups = loads.SelectMany(l => l == load ? (IReadOnlyList<string>[])[others, slow] : [l.Flasks]);
             findings.Add(Catalogue.LoadWaitsForAFlask.At(
-                Subject.Setting(SettingName.KilnLoads), Say.Count(load.Number), Say.Hours(load.Takes), load.Schedule.Name, Say.Together(slow), Say.Together(others), Say.Hours(alone), Typed(groups)));
+                Subject.Setting(SettingName.KilnLoads), Say.Count(load.Number), Say.Hours(load.Takes), load.Schedule.Name,
+                Say.Together(slow), Say.Together(others), Say.Hours(alone), Typed(groups)));
         }
     }
 

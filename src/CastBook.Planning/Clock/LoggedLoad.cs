@@ -23,7 +23,8 @@ public static class LoggedLoad
         }
 
         var (from, until) = (begins, begins + log.Takes.ToTimeSpan());
-        return night.Loads.Select(l => (Load: l, Shared: Shared(night, l, from, until))).Where(l => l.Shared > TimeSpan.Zero).OrderByDescending(l => l.Shared).Select(l => l.Load).FirstOrDefault();
+        return night.Loads.Select(l => (Load: l, Shared: Shared(night, l, from, until)))
+            .Where(l => l.Shared > TimeSpan.Zero).OrderByDescending(l => l.Shared).Select(l => l.Load).FirstOrDefault();
     }
 
     private static TimeSpan Shared(NightClock night, KilnLoad load, DateTime from, DateTime until)

@@ -191,7 +191,10 @@ internal sealed class NightTiming
     {
         var timers = load.MayWait ? MostTimerWaits : 0;
         var kiln = Costs(MostSetWaits + 1, i => Cost(load.Before, earliest + (Quarter * i), night));
-        var pours = Costs(MostSetWaits + timers + 1, i => Cost(load.Pours, load.PourAt(earliest, 0) + (Quarter * i), night) + Outside(load.Burnout, load.PourAt(earliest, 0) - load.Burnout.Minutes + (Quarter * i)));
+        var pourAt = load.PourAt(earliest, 0);
+        var pours = Costs(
+            MostSetWaits + timers + 1,
+            i => Cost(load.Pours, pourAt + (Quarter * i), night) + Outside(load.Burnout, pourAt - load.Burnout.Minutes + (Quarter * i)));
         var (bestSet, bestTimer, least) = (0, 0, double.PositiveInfinity);
         for (var total = 0; total <= MostSetWaits + timers && least > 0; total++)
         {

@@ -75,7 +75,8 @@ internal sealed class RunningChecks(NightClock clock, DoneTimes done, PlannedFla
             if (last is { } before && step.Ends < before.Ends - Typing)
             {
                 findings.Add(Catalogue.DoneOutOfOrder.At(
-                    Subject.Book, ClockWords.Of(step, findings.Units.Temperature), ClockWords.Time(clock, step.Ends), ClockWords.Of(before, findings.Units.Temperature), ClockWords.Time(clock, before.Ends)));
+                    Subject.Book, ClockWords.Of(step, findings.Units.Temperature), ClockWords.Time(clock, step.Ends),
+                    ClockWords.Of(before, findings.Units.Temperature), ClockWords.Time(clock, before.Ends)));
                 return;
             }
 
@@ -91,8 +92,9 @@ internal sealed class RunningChecks(NightClock clock, DoneTimes done, PlannedFla
             return;
         }
 
+        var took = Duration.FromMinutes(Math.Round((vacuum.Ends - mix.Begins).Minutes));
         findings.Add(Catalogue.MixOutlived.At(
-            new Subject(SubjectKind.Flask, plan.Flasks[0]), Say.Count(plan.Number), Say.Minutes(Duration.FromMinutes(Math.Round((vacuum.Ends - mix.Begins).Minutes))), Say.Minutes(plan.GlossOff), Say.Together(plan.Flasks)));
+            new Subject(SubjectKind.Flask, plan.Flasks[0]), Say.Count(plan.Number), Say.Minutes(took), Say.Minutes(plan.GlossOff), Say.Together(plan.Flasks)));
     }
 
     private void LookAtSet(ClockStep set)

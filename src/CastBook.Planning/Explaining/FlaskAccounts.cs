@@ -73,7 +73,8 @@ internal sealed class FlaskAccounts
         var tree = plan.Tree * work.Alloy.Density!.Value;
         var numbers = plan.Weighed ? Figures.Grams(tree) : $"{Figures.Grams(plan.PiecesMetal)} + {Figures.Grams(plan.TreeMetal)}";
         return new(
-            FlaskAccountWords.Charge, FlaskAccountWords.ChargeRule(plan.Weighed), $"({numbers} + {Figures.Grams(plan.Button)}) × {Figures.Plain(1 + loss.DecimalFractions)}", plan.Charge.Grams, "g")
+            FlaskAccountWords.Charge, FlaskAccountWords.ChargeRule(plan.Weighed),
+            $"({numbers} + {Figures.Grams(plan.Button)}) × {Figures.Plain(1 + loss.DecimalFractions)}", plan.Charge.Grams, "g")
         {
             Rounded = AccountWords.UpToStep(unit.SayExactly(step)),
             Inputs =

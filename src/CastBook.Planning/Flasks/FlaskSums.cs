@@ -117,8 +117,10 @@ internal sealed class FlaskSums(
         var above = charge - ChargeWithTrunkCut(work);
         if (above > charge * MuchTrunk)
         {
+            var (length, metal) = (findings.Units.Length, findings.Units.Metal);
             findings.Add(Catalogue.TrunkLong.At(
-                Subject.Flask(work.Letter), work.Letter, findings.Units.Length.Say(Length.FromMillimeters(work.Size.RodMm)), findings.Units.Length.Say(Length.FromMillimeters(TrunkInUseMm(work))), findings.Units.Metal.Say(above), findings.Units.Metal.Say(charge)));
+                Subject.Flask(work.Letter), work.Letter, length.Say(Length.FromMillimeters(work.Size.RodMm)),
+                length.Say(Length.FromMillimeters(TrunkInUseMm(work))), metal.Say(above), metal.Say(charge)));
         }
     }
 

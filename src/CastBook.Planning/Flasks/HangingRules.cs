@@ -78,7 +78,8 @@ internal sealed class HangingRules
 
         if (piece.Gate?.Length is null && settings.GateLength is null)
         {
-            assumed.Use(SettingName.GateLength, FlaskFindingWords.GateLengths(unit.OnTheTree(Length.FromMillimeters(ShortGateMm)), $"{unit.OnTheTree(Length.FromMillimeters(LongGateMm))} {unit.Name}"));
+            var (shortest, longest) = (unit.OnTheTree(Length.FromMillimeters(ShortGateMm)), unit.OnTheTree(Length.FromMillimeters(LongGateMm)));
+            assumed.Use(SettingName.GateLength, FlaskFindingWords.GateLengths(shortest, $"{longest} {unit.Name}"));
         }
 
         if (piece.Box is null)

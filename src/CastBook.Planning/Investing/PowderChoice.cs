@@ -139,7 +139,8 @@ internal sealed class PowderChoice
         if (Row?.PowderDensity is { } density && (density < light || density > heavy))
         {
             assumed.Once("powder-density-impossible", () => Catalogue.PowderDensityImpossible.At(
-                new Subject(SubjectKind.Investment, Row.Name, ShopField.PowderDensity), Row.Name, Say.Dense(density), Say.Dense(light), Say.Dense(heavy), Say.Dense(PowderAndWater.UsualPowderDensity)));
+                new Subject(SubjectKind.Investment, Row.Name, ShopField.PowderDensity), Row.Name,
+                Say.Dense(density), Say.Dense(light), Say.Dense(heavy), Say.Dense(PowderAndWater.UsualPowderDensity)));
             Row = Row with { PowderDensity = null };
         }
     }

@@ -119,7 +119,10 @@ internal sealed record SettingSpec(
         string name, IReadOnlyList<T> units, Func<T, string> sign, Func<Planning.Shops.Settings, T, Planning.Shops.Settings> take)
         where T : class
     {
-        return Said(name, WantedWords.Units([.. units.Select(sign)]), (s, w) => Find(w) is { } unit ? take(s, unit) : null) with { Near = w => ShopWords.NearUnit(w) is { } near && Find(near) is not null ? near : null };
+        return Said(name, WantedWords.Units([.. units.Select(sign)]), (s, w) => Find(w) is { } unit ? take(s, unit) : null) with
+        {
+            Near = w => ShopWords.NearUnit(w) is { } near && Find(near) is not null ? near : null,
+        };
 
         T? Find(string words)
         {

@@ -80,7 +80,8 @@ internal sealed class FormulaJudge(
             '!' => IsShared(word) ? word.Length + 1 : 0,
             '(' => IsFunction(word) ? word.Length : 0,
             '[' => tables.TryGetValue(word, out var columns) ? Bracket(formula, end, columns) - at : 0,
-            _ => IsReference(word, isInRange: after == ':' || (at > 0 && formula[at - 1] == ':')) || IsNumber(word, anyNumber) || names.Contains(word) || word.ToUpperInvariant() is "TRUE" or "FALSE" ? word.Length : 0,
+            _ => IsReference(word, isInRange: after == ':' || (at > 0 && formula[at - 1] == ':')) || IsNumber(word, anyNumber)
+                || names.Contains(word) || word.ToUpperInvariant() is "TRUE" or "FALSE" ? word.Length : 0,
         };
         return Math.Max(length, 0);
     }

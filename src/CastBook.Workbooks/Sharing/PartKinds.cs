@@ -44,7 +44,8 @@ internal static class PartKinds
             tally.Add(kind ?? LeftBehindWords.UnknownParts);
         }
 
-        if (package.ContentType(package.WorkbookPart).Contains("macroEnabled", StringComparison.OrdinalIgnoreCase) && !package.Parts.Any(p => p.EndsWith("vbaProject.bin", StringComparison.OrdinalIgnoreCase)))
+        if (package.ContentType(package.WorkbookPart).Contains("macroEnabled", StringComparison.OrdinalIgnoreCase)
+            && !package.Parts.Any(p => p.EndsWith("vbaProject.bin", StringComparison.OrdinalIgnoreCase)))
         {
             tally.Add(LeftBehindWords.MarksOfMacros);
         }

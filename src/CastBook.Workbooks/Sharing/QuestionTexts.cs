@@ -18,5 +18,6 @@ internal static class QuestionTexts
     /// <param name="text">The text.</param>
     /// <param name="guide">The setting.</param>
     public static bool Says(string text, SettingGuide guide) =>
-        text == guide.WhatFor || text == guide.In(ShopUnits.UnitedStates).WhatFor || CellUnit.TryParse(text, out _) || (ShopWords.Key(text) == ShopWords.Key(guide.Name) && text.Length <= guide.Name.Length + 2);
+        text == guide.WhatFor || text == guide.In(ShopUnits.UnitedStates).WhatFor || CellUnit.TryParse(text, out _)
+        || (ShopWords.Key(text) == ShopWords.Key(guide.Name) && text.Length <= guide.Name.Length + 2);
 }

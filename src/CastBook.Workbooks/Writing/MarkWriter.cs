@@ -120,7 +120,8 @@ internal sealed class MarkWriter(BookReading reading, BookEdits edits, StyleBook
         if (lists.FirstOrDefault(l => l.List.Sheet.PartName == sheet.PartName) is { Checks: { } checks, List: var list })
         {
             var rows = new CellRange(list.HeadingRow + 1, list.FirstColumn, Math.Max(list.LastRow, list.HeadingRow + 1), list.LastColumn);
-            foreach (var (_, column, field, severity) in rowMarks.Where(m => m.FirstId == list.FirstId).OrderByDescending(m => m.Severity).ThenBy(m => m.Column).ThenBy(m => m.Field, StringComparer.Ordinal))
+            var marks = rowMarks.Where(m => m.FirstId == list.FirstId);
+            foreach (var (_, column, field, severity) in marks.OrderByDescending(m => m.Severity).ThenBy(m => m.Column).ThenBy(m => m.Field, StringComparer.Ordinal))
             {
                 xml.Append(MarkRules.WhereChecksSay(
                     rows with { FirstColumn = column, LastColumn = column }, checks, ChecksColumn.Words(severity, field), severity, styles.Mark(severity), ++priority));

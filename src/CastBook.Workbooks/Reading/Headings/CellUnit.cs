@@ -114,7 +114,8 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
             add(new CellUnit($"US {sign}", Dimension.Volume, MillilitresPerUsGallon / ofGallon), [.. all.SelectMany(w => new[] { $"US {w}", $"U.S. {w}", $"{w} US", $"{w} (US)" })]);
 
             // A British gallon has 160 fluid ounces.
-            add(new CellUnit($"imp {sign}", Dimension.Volume, MillilitresPerImperialGallon / (ofGallon == 128 ? 160 : ofGallon)), [.. all.SelectMany(w => new[] { $"imp. {w}", $"imperial {w}", $"UK {w}", $"{w} UK", $"{w} imp" })]);
+            var imperial = new CellUnit($"imp {sign}", Dimension.Volume, MillilitresPerImperialGallon / (ofGallon == 128 ? 160 : ofGallon));
+            add(imperial, [.. all.SelectMany(w => new[] { $"imp. {w}", $"imperial {w}", $"UK {w}", $"{w} UK", $"{w} imp" })]);
         }
     }
 }
