@@ -9,7 +9,7 @@ internal static class AlloyWordTable
     /// <summary>How a number of carats is written behind the number, with the colour where one is glued to it.</summary>
     public const string Carats = """
         k = kt, kts, ct, cts, kar, karat, karats, karatig, karätig, carat, carats, carati, caratos, quilate, quilates
-        k yellow = ky, kyg, kty
+        k yellow = ky, kyg, kty, kyel
         k white = kw, kwg, ktw
         k rose = kr, krg, ktr, kp, kpg
         k gold = kgold
@@ -38,8 +38,8 @@ internal static class AlloyWordTable
         platinum palladium = ptpd
         palladium ruthenium = pdru
         palladium gallium = pdga
-        yellow = y, gelb, jaune, amarillo, amarilla, giallo, amarelo, amarela
-        white = w, weiß, grau, blanc, gris, blanco, bianco, branco
+        yellow = y, yel, yell, gelb, jaune, amarillo, amarilla, giallo, amarelo, amarela
+        white = w, wh, wht, weiß, grau, blanc, gris, blanco, bianco, branco
         rose = pink, rosé, rosa, rosado
         green = grün, vert, verde
         red = rot, rouge, rojo, roja, rosso, vermelho
@@ -74,6 +74,7 @@ internal static class AlloyWordTable
         aluminium bronze = aluminiumbronze, alubronze
         nickelsilver = nickel silver, German silver, neusilber, alpaca, alpaka, alpacca, maillechort
         gunmetal = gun metal
+        stainlesssteel = stainless steel, stainless, edelstahl, inox, acier inoxydable, acier inox, acero inoxidable, acciaio inossidabile, acciaio inox, aço inoxidável, aço inox
         scrap = old metal, mixed metal, unknown metal, unknown, sweeps, filings, lemel, schrott, bruch, altmetall, gekrätz, feilung, déchets, limaille, chatarra, limaduras, rottame, rottami, limatura, sucata, limalha
         CuSn = cu sn
         CuZn = cu zn

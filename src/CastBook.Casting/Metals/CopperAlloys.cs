@@ -4,8 +4,8 @@ using static CastBook.Casting.Metals.NumberSource;
 namespace CastBook.Casting.Metals;
 
 /// <summary>
-/// Bronzes and brasses. All numbers are those of published data sheets for the standard designation; the mixing rule would be
-/// up to 6 % low here.
+/// Bronzes and brasses. All numbers are those of published data sheets for the standard designation, but where their sources say
+/// otherwise; the mixing rule would be up to 6 % low here.
 /// </summary>
 internal static class CopperAlloys
 {
@@ -21,6 +21,19 @@ internal static class CopperAlloys
         // Printed in °F for most; the composition of the first adds up to 998.
         Sheet("tin bronze C90300", "Cu 875 Sn 83 Zn 40", 8.80, 854, 1000, "tin bronze", "C90300", "C903", "bronze"),
         Sheet("gunmetal CuSn10Zn2", "Cu 880 Sn 100 Zn 20", 8.72, 850, 1000, "gunmetal", "CuSn10Zn2", "bronze CuSn10Zn2", "C90500", "C905", "Rotguss", "Rg10", "tin bronze", "bronze"),
+        new()
+        {
+            Name = "bronze CuSn10",
+            OtherNames = ["CuSn10", "CuSn10-C", "CC480K", "tin bronze CuSn10", "bronze 90/10", "tin bronze", "bronze"],
+            Composition = Composition.Of("Cu 900 Sn 100"),
+            Density = Gcc(8.77),
+            Sources = new()
+            {
+                Composition = Exact,
+                Density = Published("data sheet of C90700, which cross references name as its like").But("sheets of bronzes with 10 to 11.5 % tin print 8.6 to 8.8 g/cm³, and the mixing rule gives 8.76"),
+                // Melting ranges are printed for alloys with more tin only, whose solidus and liquidus are lower.
+            },
+        },
         Sheet("tin bronze CuSn12Ni2", "Cu 860 Sn 120 Ni 20", 8.7, 870, 1000, "CuSn12Ni2", "bronze CuSn12Ni2", "CC484K", "tin bronze", "bronze"),
         Sheet("silicon bronze C87300", "Cu 949 Si 40 Mn 11", 8.36, 821, 971, "silicon bronze", "C87300", "C873", "bronze"),
         Sheet("silicon bronze C65500", "Cu 970 Si 30", 8.53, 970, 1025, "silicon bronze", "C65500", "C655", "bronze"),

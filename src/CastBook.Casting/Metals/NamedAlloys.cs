@@ -28,7 +28,6 @@ internal static class NamedAlloys
         // No family name for these: a plain "bronze" or "brass" is settled among the alloys with numbers, or by the shop's sheet.
         Named("bronze CuSn6", "CuSn6"),
         Named("bronze CuSn8", "CuSn8"),
-        Named("bronze CuSn10", "CuSn10", "tin bronze CuSn10", "bronze 90/10"),
         Named("bronze CuSn12", "CuSn12", "tin bronze CuSn12", "C90800"),
         Named("brass CuZn10", "CuZn10", "brass 90/10"),
         Named("brass CuZn20", "CuZn20", "brass 80/20"),
@@ -36,6 +35,9 @@ internal static class NamedAlloys
         Named("brass CuZn40", "CuZn40", "brass 60/40"),
         Named("nickel silver"),
         Named("copper"),
+
+        // "SS" is sterling silver to one shop and stainless steel to another.
+        Named("stainless steel", "SS") with { NeedsHighTemperatureInvestment = true },
         Leaded("leaded brass CuZn39Pb3", "Cu 580 Zn 390 Pb 30", "CuZn39Pb3", "brass CuZn39Pb3"),
         Leaded("leaded gunmetal CuSn5Zn5Pb5", "Cu 850 Sn 50 Zn 50 Pb 50", "CuSn5Zn5Pb5", "C83600", "LG2", "gunmetal LG2", "Rotguss", "Rg5"),
         Leaded("leaded brass C85700", "Cu 630 Zn 350 Sn 10 Pb 10", "C85700", "C857"),

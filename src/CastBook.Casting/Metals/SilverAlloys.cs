@@ -10,7 +10,7 @@ namespace CastBook.Casting.Metals;
 internal static class SilverAlloys
 {
     // Sterling with and without deoxidant is poured 50 °C apart, and the mark is the same.
-    private static readonly string[] SterlingMarks = ["sterling silver", "silver"];
+    private static readonly string[] SterlingMarks = ["sterling silver", "silver", "SS"];
 
     private static readonly NumberSource Assessment = Published("assessment of silver and copper, ± 5 °C");
 

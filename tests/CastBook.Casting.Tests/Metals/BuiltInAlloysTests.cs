@@ -54,6 +54,10 @@ public class BuiltInAlloysTests
     [InlineData("935")]
     [InlineData("900")]
     [InlineData("Rotguss")]
+    [InlineData("SS")]
+    [InlineData("10K yel")]
+    [InlineData("10KY")]
+    [InlineData("14k wht")]
     public void Named_MarkThatSeveralShare_IsAmbiguous(string name) =>
         BuiltInAlloys.Named(name).Count.ShouldBeGreaterThan(1);
 
@@ -73,6 +77,10 @@ public class BuiltInAlloysTests
     [InlineData("Brass CuZn15", "brass 85/15")]
     [InlineData("Bronze CuSn10", "bronze CuSn10")]
     [InlineData("CuSn10", "bronze CuSn10")]
+    [InlineData("CuSn10-C", "bronze CuSn10")]
+    [InlineData("CC480K", "bronze CuSn10")]
+    [InlineData("Edelstahl", "stainless steel")]
+    [InlineData("acier inox", "stainless steel")]
     [InlineData("Pd950/Ru", "palladium 950 ruthenium")]
     [InlineData("PdGa 950", "palladium 950 gallium")]
     [InlineData("Pt900/Ir", "platinum 900 iridium")]
@@ -106,6 +114,27 @@ public class BuiltInAlloysTests
         several.ShouldAllBe(alloys => alloys.SkipWhile(a => a.MetalTemperature.HasValue).All(a => !a.MetalTemperature.HasValue));
     }
 
+    // To one shop sterling silver, to another stainless steel, which no gypsum bears.
+    [Fact]
+    public void Named_SS_IsSterlingOrStainlessSteel()
+    {
+        var meant = BuiltInAlloys.Named("SS");
+
+        meant.Select(a => a.Name).ShouldBe(["sterling without deoxidant", "deoxidised sterling", "stainless steel"]);
+        meant[^1].NeedsHighTemperatureInvestment.ShouldBeTrue();
+        meant[^1].Density.ShouldBeNull();
+    }
+
+    // A pour temperature follows from the melting range, and none is printed for 10 % of tin.
+    [Fact]
+    public void Named_CuSn10_HasADensityAndNoMeltingRange()
+    {
+        var bronze = BuiltInAlloys.Named("CuSn10").ShouldHaveSingleItem();
+
+        bronze.Density!.Value.GramsPerCubicCentimeter.ShouldBe(8.77);
+        (bronze.Solidus, bronze.Liquidus, bronze.MetalTemperature).ShouldBe((null, null, null));
+    }
+
     // A person who is shown the choices must be able to type one of them.
     [Fact]
     public void Named_OwnNameOfEach_FindsThatOneAlone()
@@ -128,7 +157,7 @@ public class BuiltInAlloysTests
     [Fact]
     public void Named_NameWithoutNumbers_HasNone()
     {
-        var bronze = BuiltInAlloys.Named("CuSn10").ShouldHaveSingleItem();
+        var bronze = BuiltInAlloys.Named("CuSn12").ShouldHaveSingleItem();
 
         (bronze.Density, bronze.Composition, bronze.MetalTemperature).ShouldBe((null, null, null));
     }

@@ -128,11 +128,24 @@ public sealed class AlloyBookTests
     [Fact]
     public void Resolve_NameWithoutNumbers_AsksForThem()
     {
-        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("CuSn10"), Ring("Bronze Cu Sn 10")));
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("CuSn12"), Ring("Bronze Cu Sn 12")));
 
         plan.Stops().ShouldBe(["alloy-density-missing"]);
         plan.The("alloy-density-missing").Text().ShouldBe(
-            "No density is known for CuSn10. The metal follows from it. Type its density or its composition on the Alloys sheet.");
+            "No density is known for CuSn12. The metal follows from it. Type its density or its composition on the Alloys sheet.");
+    }
+
+    // Nobody guesses whether a shop's SS is sterling silver or steel, but the only such metal it owns is taken and said.
+    [Fact]
+    public void Resolve_SS_IsAskedUnlessTheShopOwnsOneSuchAlloy()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Ring("SS")));
+
+        plan.The("alloy-ambiguous").Seen.ShouldBe("\"SS\" can mean \"sterling without deoxidant\", \"deoxidised sterling\" or \"stainless steel\".");
+        var sterling = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = "Sterling without deoxidant" } };
+        var owned = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [sterling] }, Ring("SS")));
+        owned.Stops().ShouldBeEmpty();
+        owned.The("alloy-taken-as").Seen.ShouldBe("\"SS\" is taken as \"Sterling without deoxidant\", the only such alloy on the Alloys sheet.");
     }
 
     [Fact]
