@@ -11,4 +11,7 @@ public enum CastingMethod
 
     /// <summary>Spun in a centrifuge.</summary>
     Spin,
+
+    /// <summary>Poured, and driven by its own weight alone.</summary>
+    Gravity,
 }

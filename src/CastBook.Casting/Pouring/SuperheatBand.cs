@@ -5,7 +5,7 @@ namespace CastBook.Casting.Pouring;
 /// <summary>How far above its liquidus an alloy is poured.</summary>
 /// <remarks>
 /// <para><b>Valid for</b> silver and the carat golds. Bronzes are poured over a wider band, which is not known
-/// here.</para>
+/// here, and so is that of metal poured by gravity alone.</para>
 /// <para><b>Source.</b> A published supplier table: vacuum 100 to 200 °F, spin 50 to 125 °F over the melt, and
 /// less for plain pieces.</para>
 /// </remarks>
@@ -17,7 +17,7 @@ public static class SuperheatBand
     /// <summary>The band for a way of casting.</summary>
     /// <param name="method">How the metal is driven.</param>
     /// <returns>The least and the most that the metal is hotter than its liquidus.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="method"/> is not a known method.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="method"/> is neither vacuum nor spin.</exception>
     public static (TemperatureDelta Least, TemperatureDelta Most) For(CastingMethod method) => method switch
     {
         CastingMethod.VacuumPerforated or CastingMethod.VacuumSolid => Vacuum,

@@ -44,7 +44,14 @@ public static partial class Catalogue
         "casting-method-unknown", Severity.Stop,
         "Nothing says how the shop casts.",
         "Vacuum needs more investment above the tree than spinning, and a blow-out puts metal into the pump.",
-        "Type \"vacuum perforated\", \"vacuum solid\" or \"spin\" as \"Casting method\" on the Shop sheet.");
+        "Type \"vacuum perforated\", \"vacuum solid\", \"spin\" or \"gravity\" as \"Casting method\" on the Shop sheet.");
+
+    /// <summary>Flasks are poured by gravity, of which little is known here.</summary>
+    public static FindingKind PouredByGravity { get; } = new(
+        "poured-by-gravity", Severity.Check,
+        "Flasks are poured by gravity alone.",
+        "No published limits are known for it: whether thin places fill, how hot the metal must be and how high it must stand above the pieces is not judged. Above the tree as much is kept as under vacuum, where you type nothing else.",
+        "See to vents, thin places and the head of metal yourself, and type \"Above tree\" on the Flasks sheet and \"Button share\" on the Shop sheet as you do it.");
 
     /// <summary>No crucible is known.</summary>
     public static FindingKind CrucibleUnknown { get; } = new(

@@ -51,6 +51,11 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
             }
         }
 
+        if (sizes.Find(s => s.Method == CastingMethod.Gravity && s.Size.Owned >= 1)?.Size is { } poured)
+        {
+            said.Add(Catalogue.PouredByGravity.At(poured.Method is null ? Subject.Setting(SettingName.CastingMethod) : About(poured, ShopField.Method)));
+        }
+
         return new(sizes, noneOwned || noMethod);
     }
 
@@ -136,7 +141,8 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
             return null;
         }
 
-        if (own < rule)
+        // By gravity the rule is a bound that nobody needs to keep.
+        if (own < rule && method != CastingMethod.Gravity)
         {
             findings.Add(Catalogue.AboveTreeUnderRule.At(
                 About(size, ShopField.AboveTree), size.Name, findings.Units.Length.Say(own), findings.Units.Length.Say(rule)));

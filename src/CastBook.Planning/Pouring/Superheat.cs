@@ -13,14 +13,14 @@ internal static class Superheat
     // Tables are rounded to 5 or 10 degrees Fahrenheit, which is up to 3 degrees Celsius either way.
     private const double RoundingDegrees = 3;
 
-    /// <summary>Adds a check where the metal is poured colder or hotter than the band; only silver and gold alloys have one.</summary>
+    /// <summary>Adds a check where the metal is poured colder or hotter than the band; only silver and gold alloys have one, and none that is poured by gravity.</summary>
     /// <param name="alloy">The alloy.</param>
     /// <param name="metal">What it is poured at.</param>
     /// <param name="method">How the flask is cast.</param>
     /// <param name="assumed">Says each alloy and method once.</param>
     public static void Compare(KnownAlloy alloy, Temperature metal, CastingMethod method, Assumptions assumed)
     {
-        if (alloy.Alloy.Liquidus is not { } liquidus || alloy.Alloy.Composition is not { } parts || parts.PerMille("Ag") + parts.PerMille("Au") < 500)
+        if (method == CastingMethod.Gravity || alloy.Alloy.Liquidus is not { } liquidus || alloy.Alloy.Composition is not { } parts || parts.PerMille("Ag") + parts.PerMille("Au") < 500)
         {
             return;
         }

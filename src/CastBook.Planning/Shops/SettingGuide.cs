@@ -28,7 +28,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.PatternMaterial, "", SettingWords.PatternMaterial),
         new(SettingName.PatternDensity, "g/cm³", SettingWords.PatternDensity),
         new(SettingName.SprueWaxDensity, "g/cm³", SettingWords.SprueWaxDensity),
-        new(SettingName.CastingMethod, "", SettingWords.CastingMethod, "vacuum perforated", "vacuum solid", "spin"),
+        new(SettingName.CastingMethod, "", SettingWords.CastingMethod, "vacuum perforated", "vacuum solid", "spin", "gravity"),
         new(SettingName.CrucibleHolds, "ml", SettingWords.CrucibleHolds),
         new(SettingName.Investment, "", SettingWords.Investment),
         new(SettingName.Night, "", SettingWords.Night),

@@ -30,7 +30,7 @@ public static class SettingName
     /// <summary>Density of the wax that trunks and gates are built of (g/cm³).</summary>
     public const string SprueWaxDensity = "Sprue wax density";
 
-    /// <summary>How the shop casts: <c>vacuum perforated</c>, <c>vacuum solid</c> or <c>spin</c>.</summary>
+    /// <summary>How the shop casts: <c>vacuum perforated</c>, <c>vacuum solid</c>, <c>spin</c> or <c>gravity</c>.</summary>
     public const string CastingMethod = "Casting method";
 
     /// <summary>Volume of the crucible when there is no Crucibles sheet (ml).</summary>

@@ -45,6 +45,7 @@ public static class TypedAnswer
             Casting.Pouring.CastingMethod.VacuumPerforated => "vacuum perforated",
             Casting.Pouring.CastingMethod.VacuumSolid => "vacuum solid",
             Casting.Pouring.CastingMethod.Spin => "spin",
+            Casting.Pouring.CastingMethod.Gravity => "gravity",
             _ => null,
         },
         ShopField.Kind => ShopWords.Kind(typed) switch

@@ -15,6 +15,7 @@ internal static class AnswerWords
         perforated = gelocht, gelochte, perforiert, perforierte, perforé, perforée, perforado, perforada, perfurado, perfurada, perforato, perforata, forato, forata
         solid = geschlossen, geschlossene, massiv, vollwandig, plein, pleine, cerrado, sólido, chiuso, pieno, fechado, maciço
         spin = spinning, centrifugal, centrifuge, schleuder, schleudern, schleuderguss, zentrifuge, zentrifugal, centrifugeuse, centrifugation, fronde, centrífuga, centrifugado, centrifugação
+        gravity = gravity pour, gravity poured, gravity casting, poured, schwerkraft, schwerkraftguss, standguss, freier guss, gravité, par gravité, coulée par gravité, gravedad, por gravedad, gravità, per gravità, gravidade, por gravidade
         wax = waxes, wachs, cire, cera
         resin = resins, harz, kunstharz, résine, resina
         castable resin = castable resin, gießharz

@@ -23,6 +23,7 @@ internal static class ShopWords
         "PERFORATED" or "PERFORATED VACUUM" => CastingMethod.VacuumPerforated,
         "SOLID" or "SOLID VACUUM" => CastingMethod.VacuumSolid,
         "SPIN" => CastingMethod.Spin,
+        "GRAVITY" => CastingMethod.Gravity,
         _ => null,
     };
 

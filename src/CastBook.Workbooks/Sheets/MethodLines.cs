@@ -19,6 +19,7 @@ internal static class MethodLines
                 CastingMethod.VacuumPerforated => NightPlanSheetWords.PerforatedFlasks,
                 CastingMethod.VacuumSolid => NightPlanSheetWords.SolidFlasks,
                 CastingMethod.Spin => NightPlanSheetWords.Spinning,
+                CastingMethod.Gravity => NightPlanSheetWords.Gravity,
                 _ => throw new InvalidOperationException($"Bug in CastBook: no line for {method}."),
             };
         }

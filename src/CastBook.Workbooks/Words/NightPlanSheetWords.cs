@@ -36,5 +36,7 @@ internal static class NightPlanSheetWords
 
     public static string SolidFlasks => "Solid flasks: the rim is scraped clean so that it seals on the pad, and the mould is open to the pad at its foot.";
 
+    public static string Gravity => "By gravity: the flask stands level and firm in dry sand; pour in one stream without a break, until the metal stands in the cup and in every vent.";
+
     public static string Spinning => "Spinning: balance the arm with the flask and charge of this line before it is wound, stand clear behind the guard.";
 }

@@ -6,7 +6,7 @@ namespace CastBook.Workbooks.Words;
 internal static class WantedWords
 {
     // One of several words.
-    public static string Methods => "vacuum perforated, vacuum solid or spin";
+    public static string Methods => "vacuum perforated, vacuum solid, spin or gravity";
 
     public static string Kinds => "wax or resin";
 

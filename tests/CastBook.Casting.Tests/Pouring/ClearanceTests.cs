@@ -17,6 +17,7 @@ public class ClearanceTests
     [InlineData(CastingMethod.VacuumSolid, 48, 12)]
     [InlineData(CastingMethod.VacuumPerforated, 80, 20)]
     [InlineData(CastingMethod.Spin, 80, 12)]
+    [InlineData(CastingMethod.Gravity, 80, 20)]
     public void Compute_Method_SetsTheClearance(CastingMethod method, double diameterMm, double expectedMm) =>
         TopClearance.Compute(method, Length.FromMillimeters(diameterMm)).Millimeters.ShouldBe(expectedMm, 1e-9);
 

@@ -47,7 +47,7 @@ public sealed class BookWordsTests
     [
         "Setting", "Value", "Unit", "What it is for", "Shop", "Read me", "load", "planned", "waxed", "invested", "in kiln", "poured",
         "Rated for", "Made of", "Per tree", "Water per 100", "Water rinse", "Stones in", "Keep in flask", "Leave out", "Poured on", "high temperature",
-        "pattern", "finished metal", "piece alone", "gates too", "vacuum perforated", "vacuum solid", "spin", "troy oz", "US fl oz",
+        "pattern", "finished metal", "piece alone", "gates too", "vacuum perforated", "vacuum solid", "spin", "gravity", "troy oz", "US fl oz",
         "g", "kg", "ml", "min", "(per g)", "(per ozt)", "part megabytes", "book megabytes", "times packed",
         "Alloys", "Flasks", "Crucibles", "Kilns", "Materials", "Investments", "Schedules", "Kind", "Working time", "Powder density", "Set at least",
         "stones", "resin", "wax", "fine", "ordinary", "heavy", "round", "Ag", "Au", "Ni", "Pd", "Pt",

@@ -65,6 +65,25 @@ public sealed class SizeBookTests
     public void Of_AboveTreeWhenSpun_NeedsTwelveOnly() =>
         Plan(Wrenmoor.Small with { AboveTree = Wrenmoor.Mm(12), Method = CastingMethod.Spin }).StopsAndChecks().ShouldBeEmpty();
 
+    // What presses less needs no more than the vacuum rule; what else gravity asks of a mould is not known and said once.
+    [Fact]
+    public void Of_PouredByGravity_KeepsWhatVacuumKeepsAndSaysWhatIsNotJudged()
+    {
+        var plan = Plan(Wrenmoor.Small with { Method = CastingMethod.Gravity }, Wrenmoor.Middle with { Method = CastingMethod.Gravity });
+
+        plan.StopsAndChecks().ShouldBe(["poured-by-gravity"]);
+        plan.Flasks[0].Method.ShouldBe(CastingMethod.Gravity);
+        SizeBook.Of(Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Small with { Method = CastingMethod.Gravity }] }, ask: true, new()).Sizes[0].RodMm
+            .ShouldBe(SizeBook.Of(Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Small with { Method = CastingMethod.VacuumSolid }] }, ask: true, new()).Sizes[0].RodMm);
+    }
+
+    [Fact]
+    public void Of_AboveTreeWhenPouredByGravity_IsTheShopsOwnFromTwelveOn()
+    {
+        Plan(Wrenmoor.Small with { AboveTree = Wrenmoor.Mm(12), Method = CastingMethod.Gravity }).StopsAndChecks().ShouldBe(["poured-by-gravity"]);
+        Plan(Wrenmoor.Small with { AboveTree = Wrenmoor.Mm(11), Method = CastingMethod.Gravity }).Ids().ShouldContain("above-tree-too-small");
+    }
+
     [Fact]
     public void Of_NoMethodAnywhere_IsOneQuestion()
     {

@@ -102,6 +102,7 @@ public sealed class MixesSheetTests
     [Theory]
     [InlineData("vacuum perforated", "Perforated flasks: ")]
     [InlineData("vacuum solid", "Solid flasks: ")]
+    [InlineData("gravity", "By gravity: ")]
     [InlineData("spin", "Spinning: balance the arm ")]
     public void Fill_Method_HasItsLineOnTheNightPlan(string method, string begins)
     {

@@ -23,7 +23,7 @@ public sealed class SummaryTests
         // By hand: 6 × 2.1 g + 20 × 0.3 g + 4 × 1.8 g = 25.8 g, if those are the weights of finished metal.
         lines[1].ShouldEndWith(", 25.8 g if of finished metal");
         lines.Skip(2).ShouldAllBe(l => l.StartsWith("stop  ", StringComparison.Ordinal) && !l.Contains("   ", StringComparison.Ordinal));
-        lines.ShouldContain("stop  Shop!B7 Casting method  Nothing says how the shop casts. Type \"vacuum perforated\", \"vacuum solid\" or \"spin\" as \"Casting method\" on the Shop sheet.");
+        lines.ShouldContain("stop  Shop!B7 Casting method  Nothing says how the shop casts. Type \"vacuum perforated\", \"vacuum solid\", \"spin\" or \"gravity\" as \"Casting method\" on the Shop sheet.");
     }
 
     [Fact]

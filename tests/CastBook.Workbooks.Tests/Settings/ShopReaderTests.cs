@@ -84,7 +84,7 @@ public sealed class ShopReaderTests
     [Fact]
     public void Read_WordThatIsNoChoice_NamesTheChoices() =>
         Said(Read("Flasks", s => s.Row("Size", "Method").Row("75 × 100", "by hand"))).ShouldHaveSingleItem().Remedy
-            .ShouldBe("Type vacuum perforated, vacuum solid or spin, or leave the cell empty.");
+            .ShouldBe("Type vacuum perforated, vacuum solid, spin or gravity, or leave the cell empty.");
 
     [Fact]
     public void Read_FlaskWithoutAName_IsCalledByItsMeasures()

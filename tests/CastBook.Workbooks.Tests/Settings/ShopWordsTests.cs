@@ -20,6 +20,13 @@ public sealed class ShopWordsTests
     [InlineData("Vakuum geschlossen", CastingMethod.VacuumSolid)]
     [InlineData("Schleuderguss", CastingMethod.Spin)]
     [InlineData("centrifuge", CastingMethod.Spin)]
+    [InlineData("gravity", CastingMethod.Gravity)]
+    [InlineData("by gravity", CastingMethod.Gravity)]
+    [InlineData("Schwerkraft", CastingMethod.Gravity)]
+    [InlineData("coulée par gravité", CastingMethod.Gravity)]
+    [InlineData("por gravedad", CastingMethod.Gravity)]
+    [InlineData("a gravità", CastingMethod.Gravity)]
+    [InlineData("por gravidade", CastingMethod.Gravity)]
     [InlineData("vacuum", null)]
     [InlineData("by hand", null)]
     public void Method_WordsOfTheTrade_AreKnown(string typed, CastingMethod? expected) => ShopWords.Method(typed).ShouldBe(expected);
