@@ -18,6 +18,9 @@ public enum RemarkTopics
 
     /// <summary>That the row is done.</summary>
     Done = 8,
+
+    /// <summary>That the row is to wait.</summary>
+    Hold = 16,
 }
 
 /// <summary>A remark in a row. It is not read; it is only held against what was read.</summary>

@@ -52,6 +52,13 @@ public static partial class Catalogue
         "They are planned and their metal is counted all the same.",
         "If these are cast already, type yes in a column \"Done\"; if they are still to be cast, type no there.");
 
+    /// <summary>Remarks say that rows are to wait.</summary>
+    public static FindingKind RemarksSayHold { get; } = new(
+        "remarks-say-hold", Severity.Check,
+        "Column \"{0}\" is not read, and says that rows are to wait: {1}.",
+        "They are planned and their metal is counted all the same.",
+        "If these are not to be cast tonight, type yes in a column \"Leave out\"; if they are, type no there.");
+
     /// <summary>Remarks speak of more pieces than the row counts.</summary>
     public static FindingKind RemarksSpeakOfSeveral { get; } = new(
         "remarks-speak-of-several", Severity.Check,

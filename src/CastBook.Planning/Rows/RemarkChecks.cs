@@ -29,6 +29,7 @@ internal static class RemarkChecks
         Compare(Catalogue.RemarksSpeakOfWax, PieceField.Material, p => Says(p, RemarkTopics.Wax) && !Says(p, RemarkTopics.Resin) && materials.Of(p).Kind == PatternKind.Resin);
         Compare(Catalogue.RemarksSpeakOfStones, PieceField.StonesIn, p => Says(p, RemarkTopics.Stones) && !p.StonesIn);
         Compare(Catalogue.RemarksSayDone, PieceField.Piece, p => Says(p, RemarkTopics.Done));
+        Compare(Catalogue.RemarksSayHold, PieceField.Piece, p => Says(p, RemarkTopics.Hold));
         Compare(Catalogue.RemarksSpeakOfSeveral, PieceField.Quantity, p => p.Remark!.Pieces > (p.Quantity ?? 0));
 
         void Compare(FindingKind kind, string field, Func<Piece, bool> differs)

@@ -57,6 +57,19 @@ public sealed class RemarksTests
     public void Fill_RemarkOfOtherThingsOrBesideAnAnswer_IsNotChecked(string remark, string? done) =>
         Filled.From(BookBuilder.Pieces(["Piece", "Qty", "Wax weight (g)", "Alloy", "Done", "Notes"], ["Otter ring", 1, 1.5, "14k", done, remark])).Ids.ShouldNotContain("remarks-say-done");
 
+    [Theory]
+    [InlineData("Notes", "HOLD - waiting on size")]
+    [InlineData("Bemerkung", "noch nicht fertig, bitte weglassen")]
+    [InlineData("Remarque", "ne pas couler")]
+    public void Fill_RemarkThatSaysWait_IsChecked(string heading, string remark) =>
+        Say(Filled.From(BookBuilder.Pieces(["Piece", "Qty", "Wax weight (g)", "Alloy", heading], ["Otter ring", 1, 1.5, "14k", remark])), "remarks-say-hold").ShouldBe(
+            $"Column \"{heading}\" is not read, and says that rows are to wait: \"{remark}\". They are planned and their metal is counted all the same. "
+            + "If these are not to be cast tonight, type yes in a column \"Leave out\"; if they are, type no there.");
+
+    [Fact]
+    public void Fill_RemarkThatSaysWaitBesideAnAnswer_IsNotChecked() =>
+        Filled.From(BookBuilder.Pieces(["Piece", "Qty", "Wax weight (g)", "Alloy", "Leave out", "Notes"], ["Otter ring", 1, 1.5, "14k", "no", "on hold until May"])).Ids.ShouldNotContain("remarks-say-hold");
+
     [Fact]
     public void Fill_RemarkOfWaxInARowOfResin_IsChecked() =>
         Say(

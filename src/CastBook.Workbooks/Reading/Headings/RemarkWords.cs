@@ -4,7 +4,7 @@ using CastBook.Workbooks.Reading.Values;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
-/// <summary>Finds in a remark the words of all languages that speak of resin, wax, stones or a number of pieces.</summary>
+/// <summary>Finds in a remark the words of all languages that speak of resin, wax, stones, of being done, of waiting or of a number of pieces.</summary>
 internal static class RemarkWords
 {
     /// <summary>How the lines of these words begin in a language's file.</summary>
@@ -18,7 +18,7 @@ internal static class RemarkWords
     private static readonly (string About, RemarkTopics Topic, int Pieces)[] Kinds =
     [
         ("resin", RemarkTopics.Resin, 0), ("wax", RemarkTopics.Wax, 0), ("stones", RemarkTopics.Stones, 0),
-        ("done", RemarkTopics.Done, 0), ("2", RemarkTopics.None, 2), ("3", RemarkTopics.None, 3), ("without", Negation, 0),
+        ("done", RemarkTopics.Done, 0), ("hold", RemarkTopics.Hold, 0), ("2", RemarkTopics.None, 2), ("3", RemarkTopics.None, 3), ("without", Negation, 0),
     ];
 
     // What stands between such a word and its day, or approves of it, in the six languages.
@@ -49,7 +49,7 @@ internal static class RemarkWords
                 {
                     negatedUntil = at + phrase.Count - 1 + NegationReach;
                 }
-                else if (at > negatedUntil && (topic != RemarkTopics.Done || IsAllButADay(words, at, phrase.Count)))
+                else if (at > negatedUntil && Counts(topic, words, at, phrase.Count))
                 {
                     topics |= topic;
                     pieces = Math.Max(pieces, number);
@@ -59,6 +59,14 @@ internal static class RemarkWords
 
         return (topics, pieces);
     }
+
+    // "HOLD, waiting for the stone" begins with its word; "must hold a stone" says nothing of waiting.
+    private static bool Counts(RemarkTopics topic, List<string> words, int at, int count) => topic switch
+    {
+        RemarkTopics.Done => IsAllButADay(words, at, count),
+        RemarkTopics.Hold => at == 0 || count > 1,
+        _ => true,
+    };
 
     // "DONE", "cast 12 March", "am 3.12. gegossen"; but "engraving to be done" and "cast in place" speak of other things.
     private static bool IsAllButADay(List<string> words, int from, int count)

@@ -52,7 +52,7 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
             Gate = Gate(),
             StonesIn = cells.YesOrNo(PieceField.StonesIn, static () => Catalogue.StonesUnreadable),
             PerTree = PerTree(),
-            Remark = Others.Remark(row, cells.Says(PieceField.StonesIn), cells.Says(PieceField.Done)),
+            Remark = Others.Remark(row, cells.Says(PieceField.StonesIn), cells.Says(PieceField.Done), cells.Says(PieceField.LeaveOut)),
             Print = Print(),
             Due = cells.Day(PieceField.Due),
             Night = cells.Night(),

@@ -64,7 +64,8 @@ internal sealed class UnreadColumns
     /// <param name="row">The row on the sheet.</param>
     /// <param name="saysStones">Whether the row's own column says yes or no to stones.</param>
     /// <param name="saysDone">Whether the row's own column says whether it is done.</param>
-    public PieceRemark? Remark(int row, bool saysStones, bool saysDone)
+    /// <param name="saysLeaveOut">Whether the row's own column says whether it is left out.</param>
+    public PieceRemark? Remark(int row, bool saysStones, bool saysDone, bool saysLeaveOut)
     {
         if (remarks is not { } column || grid.Cell(row, column.Column) is not { Kind: CellKind.Text, Text: { Length: > 0 } text })
         {
@@ -72,7 +73,8 @@ internal sealed class UnreadColumns
         }
 
         var (topics, pieces) = SpokenOf(text);
-        topics &= ~((saysStones ? RemarkTopics.Stones : RemarkTopics.None) | (saysDone ? RemarkTopics.Done : RemarkTopics.None));
+        topics &= ~((saysStones ? RemarkTopics.Stones : RemarkTopics.None) | (saysDone ? RemarkTopics.Done : RemarkTopics.None)
+            | (saysLeaveOut ? RemarkTopics.Hold : RemarkTopics.None));
         return topics == RemarkTopics.None && pieces == 0 ? null : new PieceRemark(column.Heading, CellValues.Clean(text), topics, pieces);
     }
 

@@ -7,7 +7,7 @@ public sealed class LanguageWordsTests
 {
     private static readonly string[] Languages = ["English", "German", "French", "Spanish", "Italian", "Portuguese"];
 
-    private static readonly string[] SmallWordLines = ["each", "link", "inUnit", "count", "other", "otherDay", "otherLength", "counted", "remarks", "remark resin", "remark wax", "remark stones", "remark 2", "remark 3", "remark without", "remark done", "namesMaterial"];
+    private static readonly string[] SmallWordLines = ["each", "link", "inUnit", "count", "other", "otherDay", "otherLength", "counted", "remarks", "remark resin", "remark wax", "remark stones", "remark 2", "remark 3", "remark without", "remark done", "remark hold", "namesMaterial"];
 
     [Fact]
     public void All_Languages_AreLoaded() => LanguageWords.All.Select(l => l.Language).ShouldBe(Languages);

@@ -29,6 +29,14 @@ public sealed class RemarkWordsTests
     [InlineData("x4", RemarkTopics.None, 4)]
     [InlineData("3 × please", RemarkTopics.None, 3)]
     [InlineData("6 Stk.", RemarkTopics.None, 6)]
+    [InlineData("HOLD - waiting on size", RemarkTopics.Hold, 0)]
+    [InlineData("not ready yet", RemarkTopics.Hold, 0)]
+    [InlineData("please do not cast before June", RemarkTopics.Hold, 0)]
+    [InlineData("noch nicht fertig, bitte weglassen", RemarkTopics.Hold, 0)]
+    [InlineData("ne pas couler", RemarkTopics.Hold, 0)]
+    [InlineData("no fundir", RemarkTopics.Hold, 0)]
+    [InlineData("in attesa della misura", RemarkTopics.Hold, 0)]
+    [InlineData("não fundir", RemarkTopics.Hold, 0)]
     [InlineData("2x, resin, with stones", RemarkTopics.Resin | RemarkTopics.Stones, 2)]
     public void In_Remark_SpeaksOf(string text, RemarkTopics topics, int pieces) => RemarkWords.In(text).ShouldBe((topics, pieces));
 
@@ -43,6 +51,8 @@ public sealed class RemarkWordsTests
     [InlineData("2 x 3 mm hole")]
     [InlineData("hole 2x3")]
     [InlineData("polish the back")]
+    [InlineData("claws must hold tight")]
+    [InlineData("customer cannot wait")]
     [InlineData("")]
     public void In_RemarkOfOtherThings_SpeaksOfNothing(string text) => RemarkWords.In(text).ShouldBe((RemarkTopics.None, 0));
 }
