@@ -3,6 +3,12 @@ namespace CastBook.Planning.Findings;
 /// <content>What can be said of lists without a column for the alloy, and of rows that are no pieces, or should be none.</content>
 public static partial class Catalogue
 {
+    /// <summary>Two numbers under a heading of sizes that may be the size of a ring and how many.</summary>
+    public static FindingKind SizesMayBeRings => new(
+        "sizes-or-ring-sizes", Severity.Stop,
+        "\"{0}\" may be the size of a ring, {1}, and how many, {2}; or the sizes of the piece.", "The size of a ring does not say how much room it takes on a tree.",
+        "For rings type how many under the quantity and the size alone; for the sizes of the piece type their unit too, such as {3}.");
+
     /// <summary>A list without a column for the alloy.</summary>
     public static FindingKind AlloyColumnMissing => new(
         "alloy-column-missing", Severity.Stop,

@@ -57,6 +57,11 @@ public static class BookReader
             ? shop.Shop with { Settings = shop.Shop.Settings with { Night = NightName.Of(night) } }
             : shop.Shop;
         var more = new List<Finding>();
+        if (lists.WeightsHaveGates)
+        {
+            tonight = tonight with { Settings = tonight.Settings with { WeightsIncludeGates = true } };
+        }
+
         tonight = tonight with { Settings = UnitsOfBook.Fill(tonight.Settings, lists.Lists, shop.Columns, more) };
         var days = lists.Lists.Aggregate(formats.Days, (all, l) => all | l.Days);
         var clock = ClockReader.Read(settings, tonight.Settings, days, more);
@@ -76,6 +81,7 @@ public static class BookReader
                 WeightsAreOf = lists.WeightsAreOf is not WeightMeaning.Unknown and var said ? said : shop.Shop.Settings.WeightsAreOf,
                 Trees = shop.Trees,
             },
+            WeightsHaveGates = lists.WeightsHaveGates,
             Cells = cells,
             Days = ClockReader.Orders(tonight.Settings, days),
             ColumnsElsewhere = [.. marks.ColumnNames.Except(lists.Lists.SelectMany(l => l.Sheet.OwnColumns.Keys.Select(l.Sheet.NameOf)))],

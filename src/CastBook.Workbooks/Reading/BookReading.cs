@@ -38,6 +38,9 @@ public sealed record BookReading
     /// <summary>Who said which setting, by its name; settings that nobody has said are missing.</summary>
     public required IReadOnlyDictionary<string, SettingOrigin> Origins { get; init; }
 
+    /// <summary>Whether the headings of all lists say that the gates are in the weights.</summary>
+    internal bool WeightsHaveGates { get; init; }
+
     /// <summary>What its days settle about the order of day and month in hours that people type.</summary>
     internal DayOrders Days { get; init; }
 

@@ -24,6 +24,9 @@ internal sealed record HeadingWord(string Text)
     /// <summary>Whether they name a person where another column says what is cast.</summary>
     public bool IsPerson { get; init; }
 
+    /// <summary>Whether a weight under this heading is that of the piece with its gates on.</summary>
+    public bool WithGates { get; init; }
+
     /// <summary>What a weight under this heading is the weight of.</summary>
     public WeightMeaning Meaning { get; init; }
 

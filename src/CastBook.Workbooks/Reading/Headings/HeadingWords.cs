@@ -79,6 +79,7 @@ internal static class HeadingWords
                         IsStatus = line.IsStatus,
                         IsWhat = line.IsWhat,
                         IsPerson = line.IsPerson,
+                        WithGates = line.WithGates,
                         Meaning = line.Meaning,
                         Material = line.Material,
                         Language = language.Language,

@@ -18,6 +18,9 @@ internal sealed record WordLine(string About, int Rank, bool NeedsUnit, bool IsH
     /// <summary>Whether they name a person where another column says what is cast.</summary>
     public bool IsPerson { get; init; }
 
+    /// <summary>Whether a weight under them is that of the piece with its gates on.</summary>
+    public bool WithGates { get; init; }
+
     /// <summary>What a weight under these words is the weight of.</summary>
     public WeightMeaning Meaning => Of switch
     {
@@ -89,7 +92,7 @@ internal sealed class LanguageWords
 
         var said = head.Split(' ');
         var (rank, needsUnit, isHeight, isStatus, of) = (1, false, false, false, "");
-        var (isWhat, isPerson) = (false, false);
+        var (isWhat, isPerson, withGates) = (false, false, false);
         for (var at = 1; at < said.Length; at++)
         {
             switch (said[at])
@@ -112,6 +115,9 @@ internal sealed class LanguageWords
                 case "with" when at + 1 < said.Length && said[at + 1] == "unit":
                     (needsUnit, at) = (true, at + 1);
                     break;
+                case "with" when at + 1 < said.Length && said[at + 1] == "gates":
+                    (withGates, at) = (true, at + 1);
+                    break;
                 case "of" when at + 1 < said.Length && said[at + 1] is "pattern" or "wax" or "resin" or "metal":
                     (of, at) = (said[at + 1], at + 1);
                     break;
@@ -120,6 +126,6 @@ internal sealed class LanguageWords
             }
         }
 
-        return new WordLine(said[0], rank, needsUnit, isHeight, isStatus, of, words) { IsWhat = isWhat, IsPerson = isPerson };
+        return new WordLine(said[0], rank, needsUnit, isHeight, isStatus, of, words) { IsWhat = isWhat, IsPerson = isPerson, WithGates = withGates };
     }
 }

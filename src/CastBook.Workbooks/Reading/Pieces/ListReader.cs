@@ -31,6 +31,9 @@ internal sealed record ListReading(
 
     /// <summary>What one of the unit in which all weights stand is in grams; missing where they stand in several, or none does.</summary>
     public double? GramsOfWeightUnit { get; init; }
+
+    /// <summary>Whether its heading says that the gates are in the weights.</summary>
+    public bool WeightsHaveGates { get; init; }
 }
 
 /// <summary>Reads lists that were found.</summary>
@@ -105,6 +108,7 @@ internal sealed class ListReader(
             Fields = [.. fields.Values],
             Days = cells.Days,
             GramsOfWeightUnit = cells.GramsOfWeightUnit,
+            WeightsHaveGates = fields.GetValueOrDefault(PieceField.PatternMass)?.Word.WithGates == true,
         };
     }
 

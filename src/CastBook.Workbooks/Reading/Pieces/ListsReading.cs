@@ -16,6 +16,9 @@ internal sealed record ListsReading(IReadOnlyList<ListReading> Lists, IReadOnlyL
     /// <summary>What the weights are of, where the headings of all lists say the same.</summary>
     public WeightMeaning WeightsAreOf => Lists.All(l => l.WeightsAreOf == Lists[0].WeightsAreOf) ? Lists[0].WeightsAreOf : WeightMeaning.Unknown;
 
+    /// <summary>Whether the headings of all lists say that the gates are in the weights.</summary>
+    public bool WeightsHaveGates => Lists.All(l => l.WeightsHaveGates);
+
     /// <summary>The pieces of all lists; where the headings differ in what the weights are of, each says it for its own.</summary>
     public IReadOnlyList<Piece> Pieces => Lists.Count == 1
         ? Lists[0].Pieces

@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Values;
 using CastBook.Workbooks.Words;
 
@@ -35,6 +36,16 @@ internal sealed partial class PieceCells
         if (!SizesText.IsSeveral(text))
         {
             sizeAlone ??= IsLeftAlone ? null : text;
+            return [];
+        }
+
+        if (RingsMeant(text, field.Column, field.Habits) is var (count, size))
+        {
+            if (!IsLeftAlone)
+            {
+                Fail(Catalogue.SizesMayBeRings, PieceField.Sizes, text, Round(size), Round(count), $"{text.Trim()} {field.Column.Unit?.Name ?? "mm"}");
+            }
+
             return [];
         }
 
@@ -79,6 +90,24 @@ internal sealed partial class PieceCells
         fields.TryGetValue(PieceField.Washed, out var field) && values.Text(Cell(field.Column)) is { } text
             ? BathsText.Parse(text, field.Column.Unit, field.Habits.Signs) ?? []
             : [];
+
+    // "2x54" under Size: two rings of size 54. Under "Dimensions", or with a unit beside it, it measures the piece.
+    private static (int Count, double Size)? RingsMeant(string text, FieldColumn column, ColumnHabits habits) =>
+        column.Word.Rank > 1 && SizesText.Rings(text, habits.Signs) is { } rings
+        && (habits.HasSizeAlone || (column.Unit is null && SizesText.IsCircumference(rings.Size))) ? rings : null;
+
+    private bool HasSizeAlone(int column, IReadOnlyList<int> rows)
+    {
+        foreach (var number in rows)
+        {
+            if (grid.Cell(number, column) is var cell && !CellValues.IsBlank(cell) && !values.IsDate(cell) && !(cell.Kind == CellKind.Text && SizesText.IsSeveral(CellValues.Clean(cell.Text))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private IEnumerable<Finding> SizesAssumed()
     {

@@ -217,7 +217,8 @@ internal sealed partial class PieceCells
     {
         var isDay = column.Field is PieceField.Due or PieceField.Night or PieceField.Done;
         var isNumber = column.Field is PieceField.Quantity or PieceField.Gates || HeadingWords.Piece.First(f => f.Field == column.Field).Dimension != Dimension.None;
-        return isDay || isNumber ? ColumnHabits.Of(grid, column.Column, rows, isDay) : default;
+        var habits = isDay || isNumber ? ColumnHabits.Of(grid, column.Column, rows, isDay) : default;
+        return column.Field == PieceField.Sizes ? habits with { HasSizeAlone = HasSizeAlone(column.Column, rows) } : habits;
     }
 
     private void NoteOrder(FieldColumn column, DayText read)

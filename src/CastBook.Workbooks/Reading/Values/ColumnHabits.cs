@@ -7,6 +7,9 @@ namespace CastBook.Workbooks.Reading.Values;
 /// <param name="Days">The order of day and month.</param>
 internal readonly record struct ColumnHabits(NumberSigns Signs, DayOrders Days)
 {
+    /// <summary>Whether sizes stand alone in it, as the sizes of rings do.</summary>
+    public bool HasSizeAlone { get; init; }
+
     /// <summary>Looks through a column.</summary>
     /// <param name="grid">The sheet.</param>
     /// <param name="column">The column.</param>

@@ -49,10 +49,20 @@ public sealed class PieceReadingTests
         reading.Findings.Single(f => f.Id == "names-read-as-material").Seen.ShouldBe("\"Wax\" was read as the pattern's material, because names stand under it.");
     }
 
+    // Resin read as the wax of the weight's heading would be burnt out too short.
+    [Theory]
+    [InlineData("Wax wt (dwt)", "made of", "resin")]
+    [InlineData("Wachs (g)", "gemacht aus", "Gießharz")]
+    [InlineData("Wachs (g)", "Modell aus", "Gießharz")]
+    public void Read_WhatAPieceIsMadeOf_IsTheMaterial(string weight, string heading, string material) =>
+        Read(["Piece", "Qty", weight, "Alloy", heading], ["Band", 1, 2, "Bronze", material]).Night.Pieces[0].Material.ShouldBe(material);
+
     // A tick says that the wax is made, digits name a model, and a column Material has the last word.
     [Theory]
     [InlineData("Wax", "x")]
     [InlineData("Wax", "fertig")]
+    [InlineData("Made", "Jo")]
+    [InlineData("made of", "yes")]
     [InlineData("Wax", "W-104")]
     [InlineData("Wax", 3.2)]
     public void Read_OtherThingsUnderWax_AreNoMaterial(string heading, object cell) =>

@@ -73,6 +73,54 @@ public sealed class RingSizeTests
         reading.Findings.ShouldBeEmpty();
     }
 
+    // Two rings of size 54 would be taken for 2 mm by 54 mm, and hung so.
+    [Theory]
+    [InlineData("Size", "2x54")]
+    [InlineData("Größe", "2 × 54")]
+    [InlineData("Taille", "3 x 52,5")]
+    [InlineData("Talla", "1x60")]
+    public void Read_TwoNumbersThatMayBeRings_AreAskedAbout(string heading, string size)
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", heading], ["Band", 2, 1.5, "Bronze", size]);
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Pieces[0].Box.ShouldBeNull();
+        reading.Night.Pieces[0].Unreadable.ShouldBe([PieceField.Sizes]);
+        var asked = reading.Findings.ShouldHaveSingleItem();
+        asked.Id.ShouldBe("sizes-or-ring-sizes");
+        asked.Remedy.ShouldBe($"For rings type how many under the quantity and the size alone; for the sizes of the piece type their unit too, such as {size} mm.");
+    }
+
+    // Beside ring sizes that stand alone, small numbers may be rings too: two of size 7, as American shops number them.
+    [Theory]
+    [InlineData("7", "2x7", true)]
+    [InlineData("N ½", "2x6 1/2", true)]
+    [InlineData("12x7", "2x7", false)]
+    [InlineData("N", "20x10", false)]
+    [InlineData("54", "2x54 mm", false)]
+    [InlineData("54", "2x54x1", false)]
+    public void Read_TwoSmallNumbers_AreAskedAboutBesideSizesAlone(string other, string size, bool asked)
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", "Size"], ["Band", 1, 1.5, "Bronze", other], ["Stud", 1, 1.5, "Bronze", size]);
+
+        var reading = TestBooks.Read(book);
+
+        (reading.Night.Pieces[1].Box is null).ShouldBe(asked);
+        reading.Findings.Any(f => f.Id == "sizes-or-ring-sizes").ShouldBe(asked);
+    }
+
+    [Theory]
+    [InlineData("Dimensions")]
+    [InlineData("Size (mm)")]
+    [InlineData("Maße")]
+    public void Read_TwoNumbersUnderAHeadingThatMeasures_AreSizes(string heading)
+    {
+        using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", heading], ["Bar", 1, 1.5, "Bronze", "2x54"]);
+
+        TestBooks.Read(book).Night.Pieces[0].Box!.Width.Millimeters.ShouldBe(54);
+    }
+
     [Fact]
     public void Read_SizesAmongRingSizes_AreTakenWhereTheyStand()
     {
