@@ -46,9 +46,12 @@ internal static class Places
             SubjectKind.Piece => cell is { } at ? $"{at}{Name(subject, reading)}" : PlaceWords.Piece,
             SubjectKind.Flask => cell is { } at ? $"{at}, {PlaceWords.Flask(subject.Key)}" : PlaceWords.Flask(subject.Key),
             SubjectKind.Column => cell is { } at ? at.ToString() : PlaceWords.List,
-            _ => (reading.Cells.InFile(subject) ?? cell?.ToString()) is { } at ? $"{at} {subject.Key}".TrimEnd() : $"{SheetOf(subject.Kind)}: {subject.Key}".TrimEnd(' ', ':'),
+            _ => (reading.Cells.InFile(subject) ?? cell?.ToString()) is { } at ? $"{at} {Called(subject)}".TrimEnd() : $"{SheetOf(subject.Kind)}: {Called(subject)}".TrimEnd(' ', ':'),
         };
     }
+
+    // 'Alloy "silver" is' and row 5: without its marks the end of it would read on.
+    private static string Called(Subject subject) => subject.Kind == SubjectKind.Setting && subject.Key.Contains('"', StringComparison.Ordinal) ? $"'{subject.Key}'" : subject.Key;
 
     /// <summary>The sheet on which a kind of thing is typed; empty for things that are on none.</summary>
     /// <param name="kind">The kind.</param>
