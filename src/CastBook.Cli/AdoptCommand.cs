@@ -76,6 +76,7 @@ internal static class AdoptCommand
         }
         else
         {
+            look = headings.Count == 0 ? look : BookLook.At(book, settings with { Columns = ColumnTalk.With(headings, settings.Columns) });
             answers = new ShopTalk(prompt, look, headings.ContainsKey(PieceField.PatternMass)).Ask();
             if (!answers.IsEmpty && settings.ShopFile is { } known)
             {
@@ -112,7 +113,7 @@ internal static class AdoptCommand
             return null;
         }
 
-        ShopTalk.Names(look, answers);
+        NamedLines.Add(look, answers);
         return files.WriteShop(made => StarterBooks.WriteQuestions(made, answers, open, look.Units));
     }
 }

@@ -71,6 +71,21 @@ internal static class ColumnTalk
 
         return named;
     }
+
+    /// <summary>The headings of a list with those that were told just now.</summary>
+    /// <param name="told">The headings told, by field.</param>
+    /// <param name="before">What was told before, by field.</param>
+    public static IReadOnlyDictionary<string, IReadOnlyList<string>> With(
+        IReadOnlyDictionary<string, NamedHeading> told, IReadOnlyDictionary<string, IReadOnlyList<string>> before)
+    {
+        var columns = new Dictionary<string, IReadOnlyList<string>>(before, StringComparer.OrdinalIgnoreCase);
+        foreach (var (field, named) in told)
+        {
+            columns[field] = [named.Heading, .. columns.GetValueOrDefault(field, []).Where(h => h != named.Was)];
+        }
+
+        return columns;
+    }
 }
 
 /// <summary>A heading that was told.</summary>

@@ -48,6 +48,7 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
         prompt.Say("");
         prompt.Say(look.File is null ? QuestionWords.Begins : QuestionWords.BeginsAgain);
         Weights();
+        WhereNone();
         Material();
         if (IsAsked(s => s.FlaskSizes.Count))
         {
@@ -57,9 +58,10 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         Crucible();
         Kiln();
+        Alloys();
         if (!answers.IsEmpty)
         {
-            Names(look, answers);
+            NamedLines.Add(look, answers);
         }
 
         return answers;
@@ -80,23 +82,6 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
         return new ShopQuestions(sheets, [.. Asked.Where(s => !look.Said.ContainsKey(s) && !(s == SettingName.WeightsAreOf && look.SaysWhatIsWeighed))]);
     }
 
-    /// <summary>Adds a line for each alloy and material that the list names and the shop has no line of.</summary>
-    /// <param name="look">What is known.</param>
-    /// <param name="answers">Takes the lines.</param>
-    public static void Names(BookLook look, ShopAnswers answers)
-    {
-        var told = answers.Lines.Where(l => l.Sheet == "Materials").Select(l => l.Values.Values.First()).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var alloy in look.Alloys)
-        {
-            answers.Add("Alloys", new Dictionary<string, object> { ["Alloy"] = alloy });
-        }
-
-        foreach (var material in look.Materials.Where(m => !told.Contains(m) && !NamesInUse.IsTakenAs(m, told)))
-        {
-            answers.Add("Materials", new Dictionary<string, object> { ["Material"] = material });
-        }
-    }
-
     // With a shop file, what it says can be changed; without one, what the book says is known.
     private bool IsAsked(Func<Shop, int> count) => look.File is not null || look.Shop is not { } shop || count(shop) == 0;
 
@@ -107,8 +92,36 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
             Choose(SettingName.WeightsAreOf, QuestionWords.Weights);
         }
 
-        Choose(SettingName.WeightsInclude, QuestionWords.WeightsInclude);
+        if (!look.SaysGatesAreIn)
+        {
+            Choose(SettingName.WeightsInclude, QuestionWords.WeightsInclude);
+        }
+
         Measure(SettingName.SupportsShare, QuestionWords.Supports, look.File?.Settings.SupportsShare?.Percent);
+    }
+
+    private void WhereNone()
+    {
+        if (look.WhereNone.Contains(SettingName.QuantityWhereNone))
+        {
+            Measure(SettingName.QuantityWhereNone, QuestionWords.QuantityWhereNone, look.File?.Settings.QuantityWhereNone);
+        }
+
+        var (alloy, was) = (SettingName.AlloyWhereNone, Was(SettingName.AlloyWhereNone));
+        if (look.WhereNone.Contains(alloy) && !IsSaidElsewhere(alloy) && prompt.Words(QuestionWords.AlloyWhereNone, was) is { } named && named != was)
+        {
+            answers.Settings[alloy] = named;
+        }
+    }
+
+    // What all of it is cast in may be such a name too, and was only just told.
+    private void Alloys()
+    {
+        var told = answers.Settings.GetValueOrDefault(SettingName.AlloyWhereNone) as string;
+        foreach (var (name, alloys) in told is null ? look.SharedNames : NamesInUse.Shared([told], look.Shop!))
+        {
+            Choose(SettingName.AlloyMeaning(name), QuestionWords.AlloyIs(name), alloys, Was(SettingName.AlloyMeaning(name)));
+        }
     }
 
     private void Material()
@@ -155,11 +168,13 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
             }
         }
 
-        while (prompt.Number(look.File is { FlaskSizes.Count: > 0 } ? QuestionWords.NextFlask(Unit) : QuestionWords.FirstFlask(Unit), Unit, likely: In(FlaskMm)) is { } diameter)
+        while (prompt.Number(HasFlask() ? QuestionWords.NextFlask(Unit) : QuestionWords.FirstFlask(Unit), Unit, likely: In(FlaskMm)) is { } diameter)
         {
             Flask(null, diameter);
         }
     }
+
+    private bool HasFlask() => look.File is { FlaskSizes.Count: > 0 } || answers.Lines.Any(l => l.Sheet == "Flasks");
 
     private void Flask(FlaskSize? was, double? diameter)
     {
@@ -239,10 +254,12 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
     private (double Least, double Most) In((double Least, double Most) mm) =>
         (Math.Round(Length.FromMillimeters(mm.Least) / units.Length.One, 2), Math.Round(Length.FromMillimeters(mm.Most) / units.Length.One, 2));
 
-    private void Choose(string setting, string question)
+    private void Choose(string setting, string question) =>
+        Choose(setting, question, SettingGuide.Of(setting).Choices, Was(setting) is { } said ? TypedAnswer.Word(setting, said) : null);
+
+    private void Choose(string setting, string question, IReadOnlyList<string> choices, string? was)
     {
-        var was = Was(setting) is { } said ? TypedAnswer.Word(setting, said) : null;
-        if (!IsSaidElsewhere(setting) && prompt.Choice(question, SettingGuide.Of(setting).Choices, setting, was) is { } chosen && chosen != was)
+        if (!IsSaidElsewhere(setting) && prompt.Choice(question, choices, setting, was) is { } chosen && chosen != was)
         {
             answers.Settings[setting] = chosen;
         }

@@ -21,6 +21,13 @@ internal static class QuestionWords
 
     public static string Supports => "How much of that weight is supports that are cut off later, in % (0 for none)";
 
+    public static string QuantityWhereNone => "How many of each piece, where the list does not say (1 for one of each)";
+
+    public static string AlloyWhereNone => "What all of it is cast in, where the list does not say";
+
+    // The alloys.
+    public static string AlloyIs(string name) => $"Your \"{name}\" is";
+
     // The pattern material.
     public static string Material => "Your usual pattern material, by the name you know it by";
 

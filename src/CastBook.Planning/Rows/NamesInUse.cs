@@ -1,4 +1,5 @@
 using CastBook.Casting.Metals;
+using CastBook.Planning.Metals;
 using CastBook.Planning.Patterns;
 using CastBook.Planning.Shops;
 
@@ -14,6 +15,29 @@ public static class NamesInUse
     {
         ArgumentNullException.ThrowIfNull(shop);
         return Without(pieces.Select(p => p.Alloy), shop.Alloys.SelectMany(a => a.Alloy.OtherNames.Prepend(a.Alloy.Name)), AlloyWords.Key);
+    }
+
+    /// <summary>The names that several alloys share, and which these are, whatever the shop has answered; its own alloys and lines settle a name.</summary>
+    /// <param name="names">Names of alloys as written.</param>
+    /// <param name="shop">The shop.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static IReadOnlyList<SharedName> Shared(IEnumerable<string?> names, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        ArgumentNullException.ThrowIfNull(shop);
+        var meanings = new AlloyMeanings(shop with { Settings = shop.Settings with { AlloyMeanings = new Dictionary<string, string>() } });
+        var shared = new List<SharedName>();
+        foreach (var name in Without(names, [], AlloyWords.Key))
+        {
+            var meaning = meanings.Of(name);
+            var choices = meaning.Row is { Alloy: { Density: null, Composition: null } bare } ? BuiltInAlloys.Named(bare.Name) : meaning.Choices;
+            if (choices.Count > 1)
+            {
+                shared.Add(new SharedName(name, [.. choices.Select(c => c.Name.Trim())]));
+            }
+        }
+
+        return shared;
     }
 
     /// <summary>The pattern materials, as first written.</summary>
@@ -55,3 +79,8 @@ public static class NamesInUse
         return names;
     }
 }
+
+/// <summary>A name that several alloys share.</summary>
+/// <param name="Name">The name as first written.</param>
+/// <param name="Alloys">The alloys by their own names.</param>
+public sealed record SharedName(string Name, IReadOnlyList<string> Alloys);

@@ -35,5 +35,7 @@ internal static class RowOf
     [
         .. SettingsSheet.Settings.Select(s => s.In(units ?? ShopUnits.Metric)).Select(s => (IReadOnlyList<object?>)
             [s.Name, answers is not null && answers.TryGetValue(s.Name, out var value) ? value : null, s.Unit, s.WhatFor]),
+        .. (answers ?? new Dictionary<string, object>()).Where(a => SettingsSheet.Settings.All(s => s.Name != a.Key))
+            .Select(a => (IReadOnlyList<object?>)[a.Key, a.Value, "", SettingGuide.Of(a.Key).WhatFor]),
     ];
 }

@@ -28,6 +28,15 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
     /// <summary>Whether the list says by its heading what the weights weigh, or has none.</summary>
     public bool SaysWhatIsWeighed { get; private init; }
 
+    /// <summary>Whether the list says by its heading that the gates are in the weights.</summary>
+    public bool SaysGatesAreIn { get; private init; }
+
+    /// <summary>The settings that answer what the list has no column for: how many, and in which alloy.</summary>
+    public IReadOnlyList<string> WhereNone { get; private init; } = [];
+
+    /// <summary>The names in the list that several alloys share.</summary>
+    public IReadOnlyList<SharedName> SharedNames { get; private init; } = [];
+
     /// <summary>The settings that somebody has answered, and who, by name.</summary>
     public IReadOnlyDictionary<string, SettingOrigin> Said { get; private init; } = new Dictionary<string, SettingOrigin>();
 
@@ -105,6 +114,13 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
             Shop = shop,
             SaysWhatIsWeighed = (reading.Night.WeightsAreOf != WeightMeaning.Unknown && !reading.Origins.ContainsKey(SettingName.WeightsAreOf))
                 || !list.Columns.ContainsKey(PieceField.PatternMass),
+            SaysGatesAreIn = reading.WeightsHaveGates,
+            WhereNone =
+            [
+                .. Answering(reading, SettingName.QuantityWhereNone, Catalogue.QuantityColumnMissing, Catalogue.QuantityFromShop),
+                .. Answering(reading, SettingName.AlloyWhereNone, Catalogue.AlloyColumnMissing, Catalogue.AlloyFromShop),
+            ],
+            SharedNames = [.. NamesInUse.Shared(reading.Night.Pieces.Select(p => p.Alloy), shop).Where(n => IsName(n.Name))],
             Said = reading.Origins,
             OtherLists = reading.Findings.FirstOrDefault(f => f.Kind == Catalogue.ListsOnOtherSheets),
             OfColumns = [.. reading.Findings.Where(f => f.Kind == Catalogue.SizeLeftAlone || f.Kind == Catalogue.NameOfPieceOrPerson)],
@@ -112,6 +128,9 @@ public sealed record BookLook(string Sheet, int HeadingRow, IReadOnlyList<SeenCo
             Materials = [.. NamesInUse.Materials(reading.Night.Pieces, shop).Where(IsName)],
         };
     }
+
+    private static IEnumerable<string> Answering(BookReading reading, string setting, FindingKind missing, FindingKind answered) =>
+        reading.Findings.Any(f => f.Kind == missing || f.Kind == answered) ? [setting] : [];
 
     // An invented shop's lines are no answers: what they would answer is asked.
     private static Shop OwnOf(Shop shop) => shop with
