@@ -17,7 +17,7 @@ public static class NamesInUse
         return Without(pieces.Select(p => p.Alloy), shop.Alloys.SelectMany(a => a.Alloy.OtherNames.Prepend(a.Alloy.Name)), AlloyWords.Key);
     }
 
-    /// <summary>The names that several alloys share, and which these are, whatever the shop has answered; its own alloys and lines settle a name.</summary>
+    /// <summary>The names that several alloys share, and which these are, whatever the shop has answered; its own alloys settle a name that was not.</summary>
     /// <param name="names">Names of alloys as written.</param>
     /// <param name="shop">The shop.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -25,11 +25,13 @@ public static class NamesInUse
     {
         ArgumentNullException.ThrowIfNull(names);
         ArgumentNullException.ThrowIfNull(shop);
-        var meanings = new AlloyMeanings(shop with { Settings = shop.Settings with { AlloyMeanings = new Dictionary<string, string>() } });
+        var unanswered = shop with { Settings = shop.Settings with { AlloyMeanings = new Dictionary<string, string>() } };
+        var (answers, open, asBefore) = (new AlloyMeanings(shop), new AlloyMeanings(unanswered), new AlloyMeanings(unanswered with { Alloys = [] }));
         var shared = new List<SharedName>();
         foreach (var name in Without(names, [], AlloyWords.Key))
         {
-            var meaning = meanings.Of(name);
+            // The line of the alloy that was answered is no reason not to ask again.
+            var meaning = (answers.Answer(name) is null ? open : asBefore).Of(name);
             var choices = meaning.Row is { Alloy: { Density: null, Composition: null } bare } ? BuiltInAlloys.Named(bare.Name) : meaning.Choices;
             if (choices.Count > 1)
             {

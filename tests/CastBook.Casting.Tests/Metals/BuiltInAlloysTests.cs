@@ -253,11 +253,11 @@ public class BuiltInAlloysTests
     }
 
     [Fact]
-    public void All_PlatinumAndPalladium_NeedHighTemperatureInvestment()
+    public void All_PlatinumPalladiumAndSteel_NeedHighTemperatureInvestment()
     {
         foreach (var alloy in BuiltInAlloys.All)
         {
-            var needs = alloy.Name.StartsWith("pl", StringComparison.Ordinal) || alloy.Name.StartsWith("palladium", StringComparison.Ordinal);
+            var needs = alloy.Name.StartsWith("pl", StringComparison.Ordinal) || alloy.Name.StartsWith("palladium", StringComparison.Ordinal) || alloy.Name == "stainless steel";
 
             alloy.NeedsHighTemperatureInvestment.ShouldBe(needs, alloy.Name);
         }

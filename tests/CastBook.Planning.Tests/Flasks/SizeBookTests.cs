@@ -1,5 +1,6 @@
 using CastBook.Casting.Pouring;
 using CastBook.Planning.Findings;
+using CastBook.Planning.Flasks;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Tests.Flasks;

@@ -118,7 +118,7 @@ public sealed class RingSizeTests
     {
         using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", heading], ["Bar", 1, 1.5, "Bronze", "2x54"]);
 
-        TestBooks.Read(book).Night.Pieces[0].Box!.Width.Millimeters.ShouldBe(54);
+        TestBooks.Read(book).Night.Pieces[0].Box!.Value.Width.Millimeters.ShouldBe(54);
     }
 
     [Fact]
