@@ -60,8 +60,8 @@ public static class Summary
     private static string Flasks(NightPlan plan)
     {
         var pieces = plan.Flasks.Sum(f => f.Pieces.Sum(p => p.Quantity));
-        var worth = plan.SearchStopped ? SummaryWords.SearchStopped(plan.Bound.LeastFlasks)
-            : plan.Bound.ProvedFewest ? SummaryWords.ProvedFewest : SummaryWords.NoFewer(plan.Bound.LeastFlasks);
+        var worth = plan.SearchStopped ? SummaryWords.SearchStopped(plan.Bound.LeastFlasks, plan.Flasks.Count)
+            : plan.Bound.ProvedFewest ? SummaryWords.ProvedFewest : SummaryWords.NoFewer(plan.Bound.LeastFlasks, plan.Flasks.Count);
         return SummaryWords.Flasks(pieces, plan.Flasks.Count, worth);
     }
 

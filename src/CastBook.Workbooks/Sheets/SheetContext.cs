@@ -24,10 +24,10 @@ internal sealed record SheetContext(string BookName, BookReading Reading, NightP
 
     private string Kind => Plan.Flasks.Count == 0
         ? PlanWorthWords.NoFlask
-        : Plan.SearchStopped ? SummaryWords.SearchStopped(Plan.Bound.LeastFlasks)
+        : Plan.SearchStopped ? SummaryWords.SearchStopped(Plan.Bound.LeastFlasks, Plan.Flasks.Count)
         : Plan.Bound is { ProvedFewest: true, ProvedLeastInvestment: true } ? PlanWorthWords.ProvedBoth
         : Plan.Bound.ProvedLeastInvestment ? PlanWorthWords.ProvedLeastInvestment
-        : Plan.Bound.ProvedFewest ? PlanWorthWords.ProvedFewest : SummaryWords.NoFewer(Plan.Bound.LeastFlasks);
+        : Plan.Bound.ProvedFewest ? PlanWorthWords.ProvedFewest : SummaryWords.NoFewer(Plan.Bound.LeastFlasks, Plan.Flasks.Count);
 
     /// <summary>What the plan is worth, and what that does not say; nothing where no flask is planned.</summary>
     public string? Worth

@@ -6,11 +6,13 @@ namespace CastBook.Workbooks.Words;
 internal static class SummaryWords
 {
     // The flasks.
-    public static string SearchStopped(int least) => string.Create(CultureInfo.InvariantCulture, $"search stopped, the best so far; {NoFewer(least)}");
+    public static string SearchStopped(int least, int flasks) => $"search stopped, the best so far; {NoFewer(least, flasks)}";
 
     public static string ProvedFewest => "proved fewest";
 
-    public static string NoFewer(int least) => string.Create(CultureInfo.InvariantCulture, $"no plan needs fewer than {least}");
+    // A bound that is no less than the flasks in use counts pieces that found none.
+    public static string NoFewer(int least, int flasks) =>
+        flasks > least ? string.Create(CultureInfo.InvariantCulture, $"no plan needs fewer than {least}") : PlanWorthWords.NotEverythingFound;
 
     public static string Flasks(int pieces, int flasks, string worth) =>
         string.Create(CultureInfo.InvariantCulture, $"{pieces:#,##0} pieces in {flasks} {(flasks == 1 ? "flask" : "flasks")} ({worth})");

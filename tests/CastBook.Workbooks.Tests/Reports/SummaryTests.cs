@@ -14,6 +14,15 @@ public sealed class SummaryTests
         "powder 1,025 g, water 390 ml in 1 mix; longest burnout 11 h 56",
     ]);
 
+    // "In 4 flasks (no plan needs fewer than 9)" would say that fewer flasks are taken than any plan can do with.
+    [Fact]
+    public void Lines_MorePiecesThanFlasks_SayThatNotAllFoundRoom()
+    {
+        var night = Nights.WholeBuilder(s => s.Row("Tarn", "Whale tooth", 200, 6, "harbour resin", "house sterling", 24, 12, 6, null)).Build();
+
+        Summary.Lines("harbour-night.xlsx", Filled.From(night).Result)[1].ShouldMatch("^[0-9]+ pieces in [1-4] flasks? \\(not everything found room\\)$");
+    }
+
     [Fact]
     public void Lines_PlainList_SayWhatIsKnownAndWhatToType()
     {
