@@ -64,7 +64,7 @@ internal static class SettingsEdit
     public static CellValue Value(object answer, string asked, CellUnit? column) => answer switch
     {
         string words => CellValue.Of(words),
-        double number when column is not null && CellUnit.TryParse(asked, out var unit) && unit.Dimension == column.Dimension => CellValue.Of(column.FromBase(unit.ToBase(number))),
+        double number when column is not null && CellUnit.TryParse(asked, out var unit) && unit.Dimension == column.Dimension => CellValue.Of(column.Written(unit.ToBase(number))),
         double number => CellValue.Of(number),
         _ => throw new ArgumentException($"\"{answer}\" is neither words nor a number.", nameof(answer)),
     };

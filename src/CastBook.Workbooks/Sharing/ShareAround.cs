@@ -155,7 +155,7 @@ internal sealed class ShareAround
 
         if (row.Measured(field) is { } number)
         {
-            return CellValue.Of(unit?.FromBase(number) ?? number);
+            return CellValue.Of(unit?.Written(number) ?? number);
         }
 
         var text = row.Shown(field);

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CastBook.Workbooks.Reading.Headings;
 
 /// <summary>A unit as a heading or a cell writes it.</summary>
@@ -35,6 +37,9 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
 
     /// <summary>A value in the base unit as this unit counts it.</summary>
     public double FromBase(double value) => (value - Offset) / Factor;
+
+    /// <summary>The same as it is written into a cell: 3 inches and not 2.9999999999999996, which a division may leave.</summary>
+    public double Written(double value) => double.Parse(FromBase(value).ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>Reads a unit; false where the text is none.</summary>
     public static bool TryParse(ReadOnlySpan<char> text, out CellUnit unit) => ByText.TryGetValue(text.Trim().TrimEnd('.'), out unit!);

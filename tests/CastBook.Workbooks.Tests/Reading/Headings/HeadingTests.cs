@@ -223,4 +223,16 @@ public sealed class HeadingTests
 
     private static HeadingMatch Match(params string[] texts) => HeadingMatch.Of(
         [.. texts.Select((t, i) => (i + 1, Heading.Parse(t)))], HeadingWords.PieceIndex, new Dictionary<string, IReadOnlyList<string>>());
+
+    // 76.2 mm ÷ 25.4 leaves 2.9999999999999996, and 1000 °F comes out of °C as 999.9999999999999.
+    [Theory]
+    [InlineData("in", 76.2, 3)]
+    [InlineData("°F", 537.77777777777771, 1000)]
+    [InlineData("mm", 74.123456, 74.123456)]
+    public void Written_OfABaseValue_IsWhatAPersonWouldType(string unit, double value, double written)
+    {
+        CellUnit.TryParse(unit, out var known).ShouldBeTrue();
+
+        known.Written(value).ShouldBe(written);
+    }
 }
