@@ -1,7 +1,7 @@
 namespace CastBook.Planning.Packing;
 
 /// <summary>Finds a plan for one problem and says what it is worth.</summary>
-internal sealed class PackSolver
+internal sealed partial class PackSolver
 {
     // No more pieces than this find room in a flask as a rule; what cannot be placed needs no search.
     private const long PiecesOfOne = 60;
@@ -16,8 +16,6 @@ internal sealed class PackSolver
 
     private const int MostDives = 20;
     private const int FewDives = 3;
-    private const int MostChoices = 300;
-    private const int MostFailed = 4;
     private const int FewFlasks = 8;
 
     private readonly PackProblem problem;
@@ -69,6 +67,11 @@ internal sealed class PackSolver
         if (work.Values > 0 && IsOpen)
         {
             Revalue();
+        }
+
+        if (IsOpen && MetalFit.Suits(problem))
+        {
+            ShareMetal();
         }
 
         // Few flasks are tried one choice after the other; of many, or of many pieces, only the search knows where to begin.
@@ -178,103 +181,5 @@ internal sealed class PackSolver
             var open = choices.FirstOrDefault(c => !Bound.IsRefuted(c.Counts));
             least = open.Counts is null ? plan.Cost : open.Cost;
         }
-    }
-
-    // The few choices of flasks between bound and plan: everything fits into one or it does not. Says whether all were looked at.
-    private bool Decide()
-    {
-        if (Choices() is not var (choices, beyond))
-        {
-            return false;
-        }
-
-        var fits = new ChoiceFits(problem, choices.Where(c => !Bound.IsRefuted(c.Counts)), stop);
-        fits.Decide(work.Choices);
-        plan = fits.Plan is { } better && better.IsBetterThan(plan) ? better : plan;
-        least = Math.Max(least, Math.Min(fits.Least, Math.Min(beyond, plan.Cost)));
-        TryInTurn(fits.Open.Where(c => c.Cost < plan.Cost));
-        return fits.IsWhole && beyond >= plan.Cost;
-    }
-
-    // The few choices of flasks between bound and plan: from below each is refuted in turn while there is work left for proofs. Of
-    // what is left open the fewest flasks are tried first, and of as many the largest, where everything is likeliest to find room.
-    private void Settle()
-    {
-        if (Choices() is not var (choices, beyond))
-        {
-            return;
-        }
-
-        var (refuted, end) = (0, Bound.Work + work.Proof);
-        while (refuted < choices.Count && Refutes(choices[refuted].Counts, end))
-        {
-            refuted++;
-        }
-
-        least = refuted < choices.Count ? choices[refuted].Cost : Math.Max(least, beyond);
-        TryInTurn(choices.Skip(refuted).Where(c => !Bound.IsRefuted(c.Counts)));
-    }
-
-    private void TryInTurn(IEnumerable<(long Cost, int[] Counts)> choices)
-    {
-        var until = search.Work + work.Proof;
-        foreach (var group in choices.GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
-        {
-            if (Try([.. group.Reverse()], until))
-            {
-                break;
-            }
-        }
-    }
-
-    private bool Try(IReadOnlyList<(long Cost, int[] Counts)> choices, long end)
-    {
-        var (failed, found) = (0, false);
-        for (var i = 0; i < choices.Count && failed < MostFailed && search.Work < end && !stop.IsCancellationRequested; i++)
-        {
-            var better = Squeezed(choices[i].Counts, work.Search / 16) ?? search.PackInto(choices[i].Counts, end);
-            failed = better is null ? failed + 1 : 0;
-            found |= better is not null;
-            plan = better ?? plan;
-        }
-
-        return found;
-    }
-
-    private PackPlan? Squeezed(int[] counts, long most)
-    {
-        if (!PackSqueeze.Suits(problem))
-        {
-            return null;
-        }
-
-        int[] sizes = [.. Enumerable.Range(0, counts.Length).SelectMany(s => Enumerable.Repeat(s, counts[s]))];
-        return new PackSqueeze(problem, greedy, 1).Into(sizes, [], most, stop);
-    }
-
-    // The cheapest choices, as many as are worth a look, and the cost up to which there are no others.
-    private (IReadOnlyList<(long Cost, int[] Counts)> Choices, long Beyond)? Choices()
-    {
-        for (var below = plan.Cost; below > least; below = least + ((below - least) / 2))
-        {
-            if (PackSizes.Between(problem, least, below, MostChoices) is { } choices)
-            {
-                return (choices, below);
-            }
-        }
-
-        return null;
-    }
-
-    private bool Refutes(int[] counts, long end)
-    {
-        if (Bound.IsRefuted(counts) || Bound.Work >= end)
-        {
-            return Bound.IsRefuted(counts);
-        }
-
-        long[] costs = [.. problem.Sizes.Select(s => s.Cost - shared)];
-        var cost = counts.Select((count, size) => count * costs[size]).Sum();
-        return Bound.Find(costs, counts, counts.Sum(), cost, end - Bound.Work, stop) > cost || Bound.IsRefuted(counts);
     }
 }
