@@ -23,7 +23,7 @@ internal sealed class ChoiceFits
     {
         (this.problem, this.stop) = (problem, stop);
         settings = [.. problem.Settings.Where(s => !Array.Exists(problem.Settings, t => t != s && IsNeedless(s, t)))];
-        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new Lazy<FlaskFit>(() => new FlaskFit(problem, l, stop)))]))];
+        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, stop))]))];
     }
 
     /// <summary>The trees of the cheapest choice that everything was found to fit into.</summary>
@@ -65,7 +65,7 @@ internal sealed class ChoiceFits
 
     private void Look(Choice choice, int list, long most)
     {
-        var answer = choice.Lists[list].Value.Look(most);
+        var answer = choice.Lists[list].Look(most);
         Work += answer.Work;
         if (answer.Fits == false)
         {
@@ -125,7 +125,7 @@ internal sealed class ChoiceFits
         }
     }
 
-    private sealed record Choice(long Cost, int[] Counts, List<Lazy<FlaskFit>> Lists)
+    private sealed record Choice(long Cost, int[] Counts, List<GivenFlasks> Lists)
     {
         public bool IsWhole { get; } = Lists.Count <= MostLists;
 

@@ -56,6 +56,9 @@ internal sealed class FitNode(SectorPool pool, int[] left, FitTree[] trees, Pool
     /// <summary>The prices that were asked last.</summary>
     public FitCut? Cut { get; private set; }
 
+    /// <summary>What each piece was said to be worth last.</summary>
+    public int[] Values => values;
+
     /// <summary>The sectors that were chosen last.</summary>
     public PooledSector[] Chosen { get; private set; } = [];
 

@@ -7,6 +7,21 @@ namespace CastBook.Planning.Packing;
 /// <param name="Last">The sector that was hung last; nothing on an empty tree.</param>
 internal sealed record FitTree(int Type, int Angle, long Metal, FitSector? Last)
 {
+    /// <summary>A plan of trees; those on which nothing hangs are left out.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="types">The sizes and settings.</param>
+    /// <param name="trees">The trees.</param>
+    public static PackPlan Plan(PackProblem problem, SectorType[] types, FitTree[] trees)
+    {
+        var plan = PackPlan.Empty(problem);
+        foreach (var tree in trees.Where(t => t.Last is not null))
+        {
+            plan.Add(PackedFlask.Of(problem, types[tree.Type].Size, [.. tree.Sectors()]));
+        }
+
+        return plan;
+    }
+
     /// <summary>Its sectors, the first first.</summary>
     public IEnumerable<PackCount[]> Sectors()
     {

@@ -70,7 +70,7 @@ internal sealed class FlaskFit
             fits ??= Hang(all, trees, [], turns);
         }
 
-        return new FitAnswer(fits, fits == true ? Plan() : null, Work - before);
+        return new FitAnswer(fits, fits == true ? FitTree.Plan(problem, types, hung) : null, Work - before);
     }
 
     // All pieces that are left; nothing where not every way was looked at.
@@ -210,19 +210,6 @@ internal sealed class FlaskFit
         }
 
         return problem.Metals[first] >= problem.Metals[second] && (!isEqual || first < second);
-    }
-
-    private PackPlan Plan()
-    {
-        var plan = PackPlan.Empty(problem);
-        foreach (var tree in hung.Where(t => t.Last is not null))
-        {
-            PackCount[][] sectors = [.. tree.Sectors()];
-            PackCount[] content = [.. sectors.SelectMany(c => c).GroupBy(c => c.Item).OrderBy(g => g.Key).Select(g => new PackCount(g.Key, g.Sum(c => c.Count)))];
-            plan.Add(new PackedFlask(types[tree.Type].Size, content, sectors) { Fill = content.Sum(c => c.Count * problem.Weights[c.Item]) });
-        }
-
-        return plan;
     }
 }
 

@@ -38,8 +38,7 @@ internal sealed class MetalFit
     /// <summary>Whether nothing but metal can be short: all pieces may share a flask, and hang in one sector of any.</summary>
     /// <param name="problem">The problem.</param>
     public static bool Suits(PackProblem problem) =>
-        problem is { Pins: 0, Items.Length: > 0 }
-        && problem.Items.Max(i => i.Lowest) <= problem.Items.Min(i => i.Highest)
+        problem is { Pins: 0, IsOfOneSetting: true }
         && Array.TrueForAll(problem.Metals, m => m > 0)
         && Enumerable.Range(0, problem.Sizes.Length).All(size => TakesAll(problem.Sizes[size].Rod, problem.Items, problem.Shapes[size]));
 

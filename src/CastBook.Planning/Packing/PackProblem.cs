@@ -25,6 +25,7 @@ internal sealed class PackProblem
         Weights = [.. Items.Select(i => Math.Max(1, Least(i, Weigh)))];
         ByTail = [.. Sizes.Select((_, size) => Sorted(size))];
         Settings = [.. Items.Select(i => i.Highest).Distinct().Order()];
+        IsOfOneSetting = Items.Length == 0 || Items.Max(i => i.Lowest) <= Items.Min(i => i.Highest);
         IsOfMany = Items.Sum(i => (long)i.Quantity) > PackWork.Many;
         Pins = Items.Length == 0 ? 0 : Math.Max(0, Items.Max(i => i.Pin) + 1);
     }
@@ -53,6 +54,9 @@ internal sealed class PackProblem
 
     /// <summary>Flask settings worth trying: pieces with a common setting share the highest setting of one of them.</summary>
     public int[] Settings { get; }
+
+    /// <summary>Whether every piece may be cast beside every other.</summary>
+    public bool IsOfOneSetting { get; }
 
     /// <summary>Whether there are more pieces than all ways of a proof can be looked at for.</summary>
     public bool IsOfMany { get; }

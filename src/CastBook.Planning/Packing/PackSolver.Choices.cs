@@ -14,7 +14,7 @@ internal sealed partial class PackSolver
             return;
         }
 
-        var (at, left) = (0, work.Choices / 4);
+        var (at, left) = (0, work.Fewest / 4);
         while (at < choices.Count && left > 0)
         {
             var answer = new MetalFit(problem, choices[at].Counts, stop).Look(left);

@@ -22,6 +22,10 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     // Ways to hang few flasks grow faster than their pieces; of many pieces no look at every way ends.
     private const long ChoicesForEachTwo = 400_000;
     private const long MostChoices = 1_000_000_000;
+
+    // Where every piece may be cast beside every other, few choices of flasks are left, and these are hard.
+    private const long MostOfOneSetting = 64;
+    private const long ChoicesForEachFour = 500;
     private const long ChoicesOfMany = 100_000_000_000;
 
     private const long SearchOfMany = 1_500_000_000;
@@ -39,7 +43,8 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     /// <summary>As much as helps while somebody waits.</summary>
     /// <param name="pieces">How many pieces there are.</param>
     /// <param name="isOfManyKinds">Whether they are of more kinds than a master ends for, so that the work goes into the search.</param>
-    public static PackWork Full(long pieces, bool isOfManyKinds)
+    /// <param name="isOfOneSetting">Whether every piece may be cast beside every other.</param>
+    public static PackWork Full(long pieces, bool isOfManyKinds, bool isOfOneSetting)
     {
         if (pieces > Many)
         {
@@ -49,7 +54,9 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
         }
 
         var proof = Math.Clamp(pieces * ProofForEach, LeastProof, MostProof);
-        return new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo), 0);
+        var choices = Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo);
+        var hard = isOfOneSetting && pieces <= MostOfOneSetting ? pieces * pieces * pieces * pieces * ChoicesForEachFour : 0;
+        return new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Max(choices, hard), 0);
     }
 
     /// <summary>A look at one of many problems.</summary>

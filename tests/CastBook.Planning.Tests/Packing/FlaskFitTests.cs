@@ -11,7 +11,7 @@ public sealed class FlaskFitTests
     [MemberData(nameof(Seeds))]
     public void Look_WhatHangsInFullFlasks_IsNeverRefuted(int seed)
     {
-        var (problem, flasks) = Full(seed);
+        var (problem, flasks) = Problems.FullFlasks(seed);
 
         var fit = new FlaskFit(problem, flasks, CancellationToken.None);
         foreach (var work in new long[] { 1, 200_000, 20_000_000 })
@@ -53,21 +53,4 @@ public sealed class FlaskFitTests
                 [new PackItem(1, 1, [new(10, 10, 0, 0)]), new PackItem(1, 1, [new(10, 10, 0, 0)]) { Lowest = 1, Highest = 1 }],
                 [new PackSize(100, PackProblem.AnyMetal, 1000, 9)]),
             [(0, 0), (0, second)], CancellationToken.None).Look(1_000_000).Fits.ShouldBe(fits);
-
-    // The pieces of a greedy plan of more than its flasks can take, and those flasks.
-    private static (PackProblem Problem, List<(int Size, int Setting)> Flasks) Full(int seed)
-    {
-        var random = new Random(seed);
-        var invented = Problems.Invent(seed + 900, 14, 9);
-        var few = 1 + random.Next(3);
-        var problem = new PackProblem(
-            [.. invented.Items.Where(i => Array.TrueForAll([.. i.Shapes], s => !s.Fits || s.HasSector)).Select(i => i with { Pin = -1, Quantity = i.Quantity + 3 })],
-            [.. invented.Sizes.Select(s => s with { Free = few, Metal = seed % 2 == 0 ? s.Metal : PackProblem.AnyMetal })]);
-        var plan = problem.Items.Length == 0 ? PackPlan.Empty(problem) : new PackGreedy(problem, new TreeFilling(problem)).Best();
-        var flasks = plan.Flasks.Take(few).ToList();
-        var hung = problem.Items.Select((_, item) => flasks.Sum(f => f.Content.Where(c => c.Item == item).Sum(c => c.Count)));
-        return (
-            new PackProblem([.. problem.Items.Zip(hung, (item, count) => item with { Quantity = count }).Where(i => i.Quantity > 0)], problem.Sizes),
-            [.. flasks.Select(f => (f.Size, f.Content.Min(c => problem.Items[c.Item].Highest)))]);
-    }
 }

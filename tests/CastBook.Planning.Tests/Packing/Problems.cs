@@ -36,6 +36,24 @@ internal static class Problems
         return new PackProblem([.. items], sizes);
     }
 
+    /// <summary>The pieces of a greedy plan of more than its flasks can take, and those flasks.</summary>
+    /// <param name="seed">What chance starts from.</param>
+    public static (PackProblem Problem, List<(int Size, int Setting)> Flasks) FullFlasks(int seed)
+    {
+        var random = new Random(seed);
+        var invented = Invent(seed + 900, 14, 9);
+        var few = 1 + random.Next(3);
+        var problem = new PackProblem(
+            [.. invented.Items.Where(i => Array.TrueForAll([.. i.Shapes], s => !s.Fits || s.HasSector)).Select(i => i with { Pin = -1, Quantity = i.Quantity + 3 })],
+            [.. invented.Sizes.Select(s => s with { Free = few, Metal = seed % 2 == 0 ? s.Metal : PackProblem.AnyMetal })]);
+        var plan = problem.Items.Length == 0 ? PackPlan.Empty(problem) : new PackGreedy(problem, new TreeFilling(problem)).Best();
+        var flasks = plan.Flasks.Take(few).ToList();
+        var hung = problem.Items.Select((_, item) => flasks.Sum(f => f.Content.Where(c => c.Item == item).Sum(c => c.Count)));
+        return (
+            new PackProblem([.. problem.Items.Zip(hung, (item, count) => item with { Quantity = count }).Where(i => i.Quantity > 0)], problem.Sizes),
+            [.. flasks.Select(f => (f.Size, f.Content.Min(c => problem.Items[c.Item].Highest)))]);
+    }
+
     private static PackItem Invent(Random random, int copies, PackSize[] sizes)
     {
         var (theta, pitch, tail) = (random.Next(8, 73), random.Next(8, 60), random.Next(0, 40));

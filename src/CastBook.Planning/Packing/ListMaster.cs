@@ -1,0 +1,253 @@
+using System.Runtime.InteropServices;
+
+namespace CastBook.Planning.Packing;
+
+/// <summary>Chooses listed sectors in parts, and ways of cutting trees into sectors in parts, so that every piece that is left is hung: says what makes pieces worth most.</summary>
+/// <remarks>
+/// How all trees are filled to the same share, the least there is, by the simplex method (<see cref="CoverSimplex"/>). Columns are sectors,
+/// which take room for a sector of their width, and cuts of a tree, which give it; of both only those are offered that are worth it.
+/// </remarks>
+/// <param name="problem">The problem.</param>
+/// <param name="sectors">The sectors.</param>
+/// <param name="types">How many sizes and settings.</param>
+internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, int types)
+{
+    // What is worth one share of all trees, in the whole numbers of prices.
+    private const double Unit = 1L << 40;
+
+    // Sectors that are offered first, and at once.
+    private const int FirstOffered = 150;
+    private const int MostAtOnce = 40;
+    private const int MostRounds = 60;
+    private const double Dust = 1e-6;
+
+    // Less than any amount that matters, so that rows without need differ.
+    private const double Trifle = 1e-7;
+
+    // To look at a sector.
+    private const int WorkOfSector = 14;
+
+    private readonly bool[] isOffered = new bool[sectors.Length];
+    private readonly int[] rowOf = new int[problem.Items.Length];
+    private readonly int[][] roomRows = [.. Enumerable.Range(0, types).Select(_ => new int[PackShape.Turn + 1])];
+    private readonly List<int> offered = [];
+    private readonly List<(int Row, int[] Widths, int[] Counts)> cuts = [];
+    private readonly List<(double Worth, int Sector)> better = [];
+    private int[] left = [];
+    private int rows;
+
+    /// <summary>Steps so far.</summary>
+    public long Work { get; private set; }
+
+    /// <summary>The sectors that were chosen last, by their places.</summary>
+    public int[] Chosen { get; private set; } = [];
+
+    /// <summary>What makes the pieces worth most.</summary>
+    /// <param name="wanted">How many of each piece are left; some are.</param>
+    /// <param name="trees">The trees.</param>
+    /// <param name="among">The sectors that may be hung, by their places; each holds some of the pieces.</param>
+    /// <param name="likely">Sectors that are likely to be chosen.</param>
+    /// <param name="before">Prices of a moment ago, or nothing.</param>
+    public ListPrices Solve(int[] wanted, FitTree[] trees, int[] among, int[] likely, ListPrices? before)
+    {
+        left = wanted;
+        (int Type, int Angle, int Count)[] kinds = [.. trees.GroupBy(t => (t.Type, t.Angle)).Select(g => (g.Key.Type, g.Key.Angle, g.Count()))];
+        Number(among, kinds.Length);
+        OfferFirst(among, likely, before);
+        cuts.Clear();
+        for (var round = 0; ; round++)
+        {
+            var master = Master(kinds);
+            master.Solve();
+            Work += master.Work;
+            var more = false;
+            for (var k = 0; k < kinds.Length; k++)
+            {
+                more |= Cut(master.Duals, kinds[k].Type, kinds[k].Angle, rows - kinds.Length + k);
+            }
+
+            if (!(more | OfferBetter(master.Duals, among)) || round >= MostRounds)
+            {
+                var first = 1 + cuts.Count;
+                Chosen = [.. master.Chosen.Where(c => c >= first && c < first + offered.Count).Select(c => offered[c - first])];
+                return Prices(master.Duals, among);
+            }
+        }
+    }
+
+    // Rows: pieces that are left, room for sectors by size and setting and width, trees of each kind.
+    private void Number(int[] among, int kinds)
+    {
+        rows = 0;
+        for (var i = 0; i < left.Length; i++)
+        {
+            rowOf[i] = left[i] > 0 ? rows++ : -1;
+        }
+
+        Array.ForEach(roomRows, r => Array.Fill(r, -1));
+        foreach (var place in among)
+        {
+            ref var row = ref roomRows[sectors[place].Type][sectors[place].Width];
+            row = row < 0 ? rows++ : row;
+        }
+
+        rows += kinds;
+    }
+
+    private void OfferFirst(int[] among, int[] likely, ListPrices? before)
+    {
+        offered.ForEach(o => isOffered[o] = false);
+        offered.Clear();
+        foreach (var place in likely.Intersect(among).Concat(Promising(among, before).Take(FirstOffered)))
+        {
+            Offer(place);
+        }
+    }
+
+    private int[] Promising(int[] among, ListPrices? before)
+    {
+        if (before is null)
+        {
+            return among;
+        }
+
+        Work += among.Length * 2 * WorkOfSector;
+        long[] losses = [.. among.Select(s => before.Room(sectors[s]) - sectors[s].Worth(left, before.Values))];
+        int[] sorted = [.. among];
+        Array.Sort(losses, sorted);
+        return sorted;
+    }
+
+    private void Offer(int place)
+    {
+        if (!isOffered[place])
+        {
+            isOffered[place] = true;
+            offered.Add(place);
+        }
+    }
+
+    private CoverSimplex Master((int Type, int Angle, int Count)[] kinds)
+    {
+        var needs = new double[rows];
+        for (var i = 0; i < left.Length; i++)
+        {
+            if (rowOf[i] >= 0)
+            {
+                needs[rowOf[i]] = left[i];
+            }
+        }
+
+        for (var r = left.Count(l => l > 0); r < rows; r++)
+        {
+            needs[r] = -Trifle * (r + 1);
+        }
+
+        var master = new CoverSimplex(needs);
+        master.Add([.. Enumerable.Range(rows - kinds.Length, kinds.Length)], [.. kinds.Select(k => (double)k.Count)], 1);
+        foreach (var (row, of, counts) in cuts)
+        {
+            master.Add([.. of, row], [.. counts.Select(c => (double)c), -1], 0);
+        }
+
+        var (at, amounts) = (new List<int>(), new List<double>());
+        foreach (var place in offered)
+        {
+            at.Clear();
+            amounts.Clear();
+            foreach (var (item, count) in sectors[place].Content)
+            {
+                if (rowOf[item] >= 0)
+                {
+                    at.Add(rowOf[item]);
+                    amounts.Add(Math.Min(count, left[item]));
+                }
+            }
+
+            at.Add(roomRows[sectors[place].Type][sectors[place].Width]);
+            amounts.Add(-1);
+            master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), 0);
+        }
+
+        return master;
+    }
+
+    // The way of cutting a tree that is worth most, where it is worth more than the tree.
+    private bool Cut(double[] duals, int type, int angle, int row)
+    {
+        var (best, last, of) = (new double[angle + 1], new int[angle + 1], roomRows[type]);
+        int[] widths = [.. Enumerable.Range(1, angle).Where(w => of[w] >= 0)];
+        for (var a = 1; a <= angle; a++)
+        {
+            best[a] = best[a - 1];
+            foreach (var width in widths)
+            {
+                if (width <= a && best[a - width] + duals[of[width]] > best[a] + (Dust * Dust))
+                {
+                    (best[a], last[a]) = (best[a - width] + duals[of[width]], width);
+                }
+            }
+        }
+
+        Work += angle * widths.Length;
+        if (best[angle] <= duals[row] + (Trifle * 10))
+        {
+            return false;
+        }
+
+        var counts = new SortedDictionary<int, int>();
+        for (var a = angle; a > 0; a -= Math.Max(1, last[a]))
+        {
+            if (last[a] > 0)
+            {
+                counts[of[last[a]]] = counts.GetValueOrDefault(of[last[a]]) + 1;
+            }
+        }
+
+        cuts.Add((row, [.. counts.Keys], [.. counts.Values]));
+        return true;
+    }
+
+    private bool OfferBetter(double[] duals, int[] among)
+    {
+        better.Clear();
+        Work += among.Length * WorkOfSector;
+        foreach (var place in among)
+        {
+            if (isOffered[place])
+            {
+                continue;
+            }
+
+            var sector = sectors[place];
+            var worth = -duals[roomRows[sector.Type][sector.Width]];
+            foreach (var (item, count) in sector.Content)
+            {
+                worth += rowOf[item] >= 0 ? duals[rowOf[item]] * Math.Min(count, left[item]) : 0;
+            }
+
+            if (worth > Dust)
+            {
+                better.Add((worth, place));
+            }
+        }
+
+        better.Sort((a, b) => a.Worth != b.Worth ? b.Worth.CompareTo(a.Worth) : a.Sector.CompareTo(b.Sector));
+        foreach (var (_, place) in better.Take(MostAtOnce))
+        {
+            Offer(place);
+        }
+
+        return better.Count > 0;
+    }
+
+    private ListPrices Prices(double[] duals, int[] among)
+    {
+        Work += among.Length * WorkOfSector;
+        long[] values = [.. rowOf.Select(r => r < 0 ? 0 : Whole(duals[r]))];
+        long[][] rooms = [.. roomRows.Select(of => of.Select(r => r < 0 ? 0 : Whole(duals[r])).ToArray())];
+        return new ListPrices(values, rooms, sectors, among, left);
+    }
+
+    private static long Whole(double dual) => (long)(Math.Clamp(dual, 0, 1) * Unit);
+}
