@@ -7,7 +7,7 @@ internal sealed class ChoiceFits
     private const int MostLists = 60;
 
     // In each turn those that are still open are looked at so much longer.
-    private const int Turns = 4;
+    private const int Turns = 5;
     private const int Longer = 8;
 
     private readonly PackProblem problem;

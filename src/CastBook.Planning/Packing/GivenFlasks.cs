@@ -16,18 +16,13 @@ internal sealed class GivenFlasks(PackProblem problem, IReadOnlyList<(int Size, 
     /// <param name="work">How many steps to spend.</param>
     public FitAnswer Look(long work)
     {
-        var listed = new FitAnswer(null, null, 0);
-        if (work >= LeastForList)
+        var answer = (bySectors ??= new FlaskFit(problem, flasks, stop)).Look(work / 2);
+        if (answer.Fits is not null || work < LeastForList)
         {
-            listed = (byList ??= new ListFit(problem, flasks, stop)).Look(work / 2);
+            return answer;
         }
 
-        if (listed.Fits is not null)
-        {
-            return listed;
-        }
-
-        var answer = (bySectors ??= new FlaskFit(problem, flasks, stop)).Look(work - listed.Work);
-        return answer with { Work = listed.Work + answer.Work };
+        var listed = (byList ??= new ListFit(problem, flasks, stop)).Look(work - answer.Work);
+        return listed with { Work = answer.Work + listed.Work };
     }
 }

@@ -7,24 +7,31 @@ namespace CastBook.Planning.Packing;
 /// </remarks>
 internal sealed class ListFit
 {
-    // More sectors are not searched.
+    // More sectors are not searched; so many that promise most are searched first.
     private const int MostListed = 60_000;
+    private const int MostPromising = 8000;
 
-    // Sectors that may lose a part of what there is to spare, the smallest part first.
-    private static readonly int[] Parts = [16, 8, 4, 2, 1];
+    private const long WorkOfListing = 100_000_000;
+
+    // What a sector may lose at most is lowered so until few enough are left.
+    private const int LoweredBy = 5;
+
+    // How many turns aside from the most promising ways are made, in turn.
+    private static readonly int[] TurnsAside = [0, 1, 2, 3, 4, 6];
 
     private readonly PackProblem problem;
     private readonly SectorType[] types;
     private readonly FitTree[] trees;
-    private readonly ListSearch?[] searches = new ListSearch?[Parts.Length];
     private readonly CancellationToken stop;
     private readonly int[] all;
+    private ListSearch? promising;
+    private ListSearch? whole;
     private long[] values = [];
 
     // Less than 0 where everything is refuted.
     private long spare;
     private long work;
-    private bool isPriced;
+    private bool isPrepared;
 
     /// <summary>Prepares.</summary>
     /// <param name="problem">The problem.</param>
@@ -39,64 +46,84 @@ internal sealed class ListFit
         all = [.. problem.Items.Select(i => i.Quantity)];
     }
 
-    private long Work => work + types.Sum(t => t.Work) + searches.Sum(s => s?.Work ?? 0);
+    private long Work => work + types.Sum(t => t.Work) + (promising?.Work ?? 0) + (whole?.Work ?? 0);
 
     /// <summary>Looks whether everything fits; what earlier looks refuted is not looked at again.</summary>
     /// <param name="steps">How many steps to spend.</param>
     public FitAnswer Look(long steps)
     {
         var (before, end) = (Work, Work + steps);
-        if (!isPriced)
+        if (!isPrepared)
         {
-            Price();
+            Prepare(steps / 2);
         }
 
-        for (var part = 0; spare >= 0 && part < Parts.Length && Work < end; part++)
+        if (promising is not null && Promising(end) is { } plan)
         {
-            if ((searches[part] ??= Search(Parts[part])) is not { } search)
-            {
-                break;
-            }
-
-            var isAll = part == Parts.Length - 1;
-            var fits = search.Look(all, trees, ListSearch.AnyTurns, isAll ? end - Work : (end - Work) / 2);
-            if (fits == true)
-            {
-                return new FitAnswer(true, FitTree.Plan(problem, types, search.Hung), Work - before);
-            }
-
-            // That the most promising do not suffice proves nothing.
-            spare = isAll && fits == false ? -1 : spare;
+            return new FitAnswer(true, plan, Work - before);
         }
 
-        return new FitAnswer(spare < 0 ? false : null, null, Work - before);
+        bool? fits = spare < 0 ? false : Work < end ? whole?.Look(all, trees, ListSearch.AnyTurns, end - Work) : null;
+        spare = fits == false ? -1 : spare;
+        return new FitAnswer(fits, fits == true ? FitTree.Plan(problem, types, whole!.Hung) : null, Work - before);
+    }
+
+    // That the most promising do not suffice proves nothing.
+    private PackPlan? Promising(long end)
+    {
+        for (var turn = 0; turn < TurnsAside.Length && Work < end; turn++)
+        {
+            if (promising!.Look(all, trees, TurnsAside[turn], (end - Work) / 2) == true)
+            {
+                return FitTree.Plan(problem, types, promising.Hung);
+            }
+        }
+
+        return null;
     }
 
     // Metal is left aside.
-    private void Price()
+    private void Prepare(long steps)
     {
-        isPriced = true;
-        var start = new ListStart(problem, types, trees, stop);
+        isPrepared = true;
+        var start = new ListStart(problem, types, trees, steps, stop);
         (spare, values) = (start.Spare, [.. start.Values.Select(v => (long)v)]);
         work += start.Work;
+        if (spare >= 0)
+        {
+            List();
+        }
     }
 
-    private ListSearch? Search(int part)
+    private void List()
     {
-        var listed = new List<ListedSector>();
-        for (var t = 0; t < types.Length; t++)
+        var listed = Listed(spare, MostListed);
+        whole = listed is null ? null : Search(listed);
+        for (var most = spare - (spare / LoweredBy); (listed is null || listed.Count > MostPromising) && most > LoweredBy; most -= most / LoweredBy)
         {
-            var lister = new SectorLister(types[t], t);
-            for (var w = 0; w < types[t].Widths.Count; w++)
+            listed = Listed(most, MostPromising);
+            promising = listed is null ? null : Search(listed);
+        }
+    }
+
+    private ListSearch Search(List<ListedSector> listed) => new(problem, [.. listed.OrderBy(Loss)], types.Length, stop);
+
+    // Sectors that lose no more; nothing where they are too many.
+    private List<ListedSector>? Listed(long loss, int most)
+    {
+        var (listed, isWhole) = (new List<ListedSector>(), true);
+        for (var t = 0; t < types.Length && isWhole; t++)
+        {
+            var (type, lister) = (types[t], new SectorLister(types[t], t, WorkOfListing));
+            for (var w = 0; w < type.Widths.Count && isWhole; w++)
             {
-                var loss = types[t].Turn(PackShape.Turn) - types[t].Turn(PackShape.Turn - types[t].Widths[w]);
-                lister.List(w, loss - (spare / part), listed, MostListed);
+                isWhole = lister.List(w, type.Turn(PackShape.Turn) - type.Turn(PackShape.Turn - type.Widths[w]) - loss, listed, most);
             }
 
             work += lister.Work;
         }
 
-        return listed.Count > MostListed ? null : new ListSearch(problem, [.. listed.OrderBy(Loss)], types.Length, stop);
+        return isWhole ? listed : null;
     }
 
     private long Loss(ListedSector sector)

@@ -19,19 +19,24 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
     private const int FirstOffered = 150;
     private const int MostAtOnce = 40;
     private const int MostRounds = 60;
+    private const int NoSector = -1;
     private const double Dust = 1e-6;
 
     // Less than any amount that matters, so that rows without need differ.
     private const double Trifle = 1e-7;
 
-    // To look at a sector.
-    private const int WorkOfSector = 14;
+    // A round besides, and to look at a sector.
+    private const int WorkOfRound = 20_000;
+    private const int WorkOfSector = 40;
 
     private readonly bool[] isOffered = new bool[sectors.Length];
     private readonly int[] rowOf = new int[problem.Items.Length];
     private readonly int[][] roomRows = [.. Enumerable.Range(0, types).Select(_ => new int[PackShape.Turn + 1])];
-    private readonly List<int> offered = [];
-    private readonly List<(int Row, int[] Widths, int[] Counts)> cuts = [];
+
+    // The sector of each column; less than 0 for others.
+    private readonly List<int> columns = [];
+    private readonly List<int> at = [];
+    private readonly List<double> amounts = [];
     private readonly List<(double Worth, int Sector)> better = [];
     private int[] left = [];
     private int rows;
@@ -53,23 +58,22 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         left = wanted;
         (int Type, int Angle, int Count)[] kinds = [.. trees.GroupBy(t => (t.Type, t.Angle)).Select(g => (g.Key.Type, g.Key.Angle, g.Count()))];
         Number(among, kinds.Length);
-        OfferFirst(among, likely, before);
-        cuts.Clear();
+        var master = Master(kinds);
+        OfferFirst(master, among, likely, before);
         for (var round = 0; ; round++)
         {
-            var master = Master(kinds);
+            var workBefore = master.Work;
             master.Solve();
-            Work += master.Work;
-            var more = false;
+            Work += WorkOfRound + (2 * (master.Work - workBefore));
+            var more = OfferBetter(master, among);
             for (var k = 0; k < kinds.Length; k++)
             {
-                more |= Cut(master.Duals, kinds[k].Type, kinds[k].Angle, rows - kinds.Length + k);
+                more |= Cut(master, kinds[k].Type, kinds[k].Angle, rows - kinds.Length + k);
             }
 
-            if (!(more | OfferBetter(master.Duals, among)) || round >= MostRounds)
+            if (!more || round >= MostRounds)
             {
-                var first = 1 + cuts.Count;
-                Chosen = [.. master.Chosen.Where(c => c >= first && c < first + offered.Count).Select(c => offered[c - first])];
+                Chosen = [.. master.Chosen.Select(c => columns[c]).Where(s => s >= 0)];
                 return Prices(master.Duals, among);
             }
         }
@@ -94,13 +98,17 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         rows += kinds;
     }
 
-    private void OfferFirst(int[] among, int[] likely, ListPrices? before)
+    private void OfferFirst(CoverSimplex master, int[] among, int[] likely, ListPrices? before)
     {
-        offered.ForEach(o => isOffered[o] = false);
-        offered.Clear();
-        foreach (var place in likely.Intersect(among).Concat(Promising(among, before).Take(FirstOffered)))
+        foreach (var place in likely.Intersect(among))
         {
-            Offer(place);
+            Offer(master, place);
+        }
+
+        master.LookFirst(columns.Count);
+        foreach (var place in Promising(among, before).Take(FirstOffered))
+        {
+            Offer(master, place);
         }
     }
 
@@ -116,15 +124,6 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         int[] sorted = [.. among];
         Array.Sort(losses, sorted);
         return sorted;
-    }
-
-    private void Offer(int place)
-    {
-        if (!isOffered[place])
-        {
-            isOffered[place] = true;
-            offered.Add(place);
-        }
     }
 
     private CoverSimplex Master((int Type, int Angle, int Count)[] kinds)
@@ -143,38 +142,43 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
             needs[r] = -Trifle * (r + 1);
         }
 
+        columns.ForEach(s => isOffered[Math.Max(0, s)] = false);
+        columns.Clear();
+        columns.Add(NoSector);
         var master = new CoverSimplex(needs);
         master.Add([.. Enumerable.Range(rows - kinds.Length, kinds.Length)], [.. kinds.Select(k => (double)k.Count)], 1);
-        foreach (var (row, of, counts) in cuts)
-        {
-            master.Add([.. of, row], [.. counts.Select(c => (double)c), -1], 0);
-        }
-
-        var (at, amounts) = (new List<int>(), new List<double>());
-        foreach (var place in offered)
-        {
-            at.Clear();
-            amounts.Clear();
-            foreach (var (item, count) in sectors[place].Content)
-            {
-                if (rowOf[item] >= 0)
-                {
-                    at.Add(rowOf[item]);
-                    amounts.Add(Math.Min(count, left[item]));
-                }
-            }
-
-            at.Add(roomRows[sectors[place].Type][sectors[place].Width]);
-            amounts.Add(-1);
-            master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), 0);
-        }
-
         return master;
     }
 
-    // The way of cutting a tree that is worth most, where it is worth more than the tree.
-    private bool Cut(double[] duals, int type, int angle, int row)
+    private void Offer(CoverSimplex master, int place)
     {
+        if (isOffered[place])
+        {
+            return;
+        }
+
+        isOffered[place] = true;
+        columns.Add(place);
+        at.Clear();
+        amounts.Clear();
+        foreach (var (item, count) in sectors[place].Content)
+        {
+            if (rowOf[item] >= 0)
+            {
+                at.Add(rowOf[item]);
+                amounts.Add(Math.Min(count, left[item]));
+            }
+        }
+
+        at.Add(roomRows[sectors[place].Type][sectors[place].Width]);
+        amounts.Add(-1);
+        master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), 0);
+    }
+
+    // The way of cutting a tree that is worth most, where it is worth more than the tree.
+    private bool Cut(CoverSimplex master, int type, int angle, int row)
+    {
+        var duals = master.Duals;
         var (best, last, of) = (new double[angle + 1], new int[angle + 1], roomRows[type]);
         int[] widths = [.. Enumerable.Range(1, angle).Where(w => of[w] >= 0)];
         for (var a = 1; a <= angle; a++)
@@ -204,12 +208,14 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
             }
         }
 
-        cuts.Add((row, [.. counts.Keys], [.. counts.Values]));
+        columns.Add(NoSector);
+        master.Add([.. counts.Keys, row], [.. counts.Values.Select(c => (double)c), -1], 0);
         return true;
     }
 
-    private bool OfferBetter(double[] duals, int[] among)
+    private bool OfferBetter(CoverSimplex master, int[] among)
     {
+        var duals = master.Duals;
         better.Clear();
         Work += among.Length * WorkOfSector;
         foreach (var place in among)
@@ -235,7 +241,7 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         better.Sort((a, b) => a.Worth != b.Worth ? b.Worth.CompareTo(a.Worth) : a.Sector.CompareTo(b.Sector));
         foreach (var (_, place) in better.Take(MostAtOnce))
         {
-            Offer(place);
+            Offer(master, place);
         }
 
         return better.Count > 0;

@@ -22,9 +22,9 @@ internal sealed class ListSearch(PackProblem problem, ListedSector[] sectors, in
     private const int FewSectors = 40;
 
     // What a step of the search, a look at a sector, and a way take.
-    private const int WorkOfNode = 5000;
-    private const int WorkOfSector = 16;
-    private const int WorkOfWay = 100;
+    private const int WorkOfNode = 50_000;
+    private const int WorkOfSector = 40;
+    private const int WorkOfWay = 300;
 
     private readonly ListMaster master = new(problem, sectors, types);
     private readonly FitMemory memory = new(problem);

@@ -25,8 +25,9 @@ internal sealed class ListStart
     /// <param name="problem">The problem.</param>
     /// <param name="types">The sizes and settings; takes the prices.</param>
     /// <param name="trees">The trees, all empty.</param>
+    /// <param name="steps">How many steps to spend, about.</param>
     /// <param name="stop">Ends it early.</param>
-    public ListStart(PackProblem problem, SectorType[] types, FitTree[] trees, CancellationToken stop)
+    public ListStart(PackProblem problem, SectorType[] types, FitTree[] trees, long steps, CancellationToken stop)
     {
         (this.problem, this.types, this.trees) = (problem, types, trees);
         all = [.. problem.Items.Select(i => i.Quantity)];
@@ -36,13 +37,13 @@ internal sealed class ListStart
         (Values, Spare) = (node.Values, node.IsRefuted() ? -1 : long.MaxValue);
         known.AddRange(pool.Sectors.Select(s => new ListedSector(s.Type, s.Width, s.Content)));
         workOfMasters += pool.Work;
-        for (var round = 0; round < MostRounds && Spare >= 0 && !stop.IsCancellationRequested && Better(); round++)
+        for (var round = 0; round < MostRounds && Spare >= 0 && Work < steps && !stop.IsCancellationRequested && Better(); round++)
         {
         }
 
         if (Spare >= 0)
         {
-            Price(Values);
+            Spare = Price(Values);
         }
     }
 

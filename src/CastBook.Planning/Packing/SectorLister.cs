@@ -6,7 +6,8 @@ namespace CastBook.Planning.Packing;
 /// <remarks>Whatever hangs in a sector hangs in one of these of the same width, with more beside it.</remarks>
 /// <param name="type">The size and setting.</param>
 /// <param name="place">Its place.</param>
-internal sealed class SectorLister(SectorType type, int place)
+/// <param name="work">How many steps to spend.</param>
+internal sealed class SectorLister(SectorType type, int place, long work)
 {
     // What takes time, in steps of the tables: a look, a piece that could be added.
     private const int WorkOfLook = 24;
@@ -23,6 +24,7 @@ internal sealed class SectorLister(SectorType type, int place)
     private int widthPlace;
     private int most;
     private long least;
+    private bool isCutShort;
 
     /// <summary>Steps so far.</summary>
     public long Work { get; private set; }
@@ -30,9 +32,10 @@ internal sealed class SectorLister(SectorType type, int place)
     /// <summary>Lists the sectors of a width.</summary>
     /// <param name="width">The width's place.</param>
     /// <param name="atLeast">What they are worth at least, less their metal.</param>
-    /// <param name="into">Takes them, up to one too many.</param>
+    /// <param name="into">Takes them.</param>
     /// <param name="atMost">How many it may hold.</param>
-    public void List(int width, long atLeast, List<ListedSector> into, int atMost)
+    /// <returns>Whether these are all.</returns>
+    public bool List(int width, long atLeast, List<ListedSector> into, int atMost)
     {
         (widthPlace, least, listed, most) = (width, atLeast, into, atMost);
         (among, table) = (type.Among(width), type.TableOf(width));
@@ -41,6 +44,8 @@ internal sealed class SectorLister(SectorType type, int place)
         {
             Look(among.Length, rod, 0, false);
         }
+
+        return !isCutShort;
     }
 
     // Piece by piece from the top down.
@@ -48,7 +53,8 @@ internal sealed class SectorLister(SectorType type, int place)
     private void Look(int at, int height, long worth, bool isWide)
     {
         Work += WorkOfLook;
-        if (listed.Count > most || worth + table.At(at, height) < least)
+        isCutShort |= listed.Count >= most || Work > work;
+        if (isCutShort || worth + table.At(at, height) < least)
         {
             return;
         }
