@@ -109,7 +109,7 @@ public sealed class MixesSheetTests
         var sheet = Filled.From(Nights.Whole()).AfterTyping(("Shop", "B2", method)).SheetXml("Night plan");
 
         sheet.ShouldContain(begins);
-        new[] { "Perforated flasks: ", "Solid flasks: ", "Spinning: " }.Count(sheet.Contains).ShouldBe(1);
+        new[] { "Perforated flasks: ", "Solid flasks: ", "Spinning: ", "By gravity: " }.Count(sheet.Contains).ShouldBe(1);
     }
 
     // What a plan must warn of once: silica dust, burnout fumes and carbon monoxide, water and melt, zinc, heat and weight, alcohol, resin, acids, plating.
