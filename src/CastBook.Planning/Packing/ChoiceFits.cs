@@ -7,7 +7,7 @@ internal sealed class ChoiceFits
     private const int MostLists = 60;
 
     // In each turn those that are still open are looked at so much longer.
-    private const int Turns = 5;
+    private const int Turns = 4;
     private const int Longer = 8;
 
     private readonly PackProblem problem;
@@ -18,12 +18,13 @@ internal sealed class ChoiceFits
     /// <summary>Prepares.</summary>
     /// <param name="problem">The problem; every piece that fits a size has a sector, and there are no wishes.</param>
     /// <param name="choices">The choices that are not refuted, cheapest first.</param>
+    /// <param name="isHard">Whether short looks did not decide.</param>
     /// <param name="stop">Ends it early.</param>
-    public ChoiceFits(PackProblem problem, IEnumerable<(long Cost, int[] Counts)> choices, CancellationToken stop)
+    public ChoiceFits(PackProblem problem, IEnumerable<(long Cost, int[] Counts)> choices, bool isHard, CancellationToken stop)
     {
         (this.problem, this.stop) = (problem, stop);
         settings = [.. problem.Settings.Where(s => !Array.Exists(problem.Settings, t => t != s && IsNeedless(s, t)))];
-        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, stop))]))];
+        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, isHard, stop))]))];
     }
 
     /// <summary>The trees of the cheapest choice that everything was found to fit into.</summary>

@@ -1,13 +1,14 @@
 namespace CastBook.Planning.Packing;
 
-/// <summary>Flasks of given sizes and settings, and whether all pieces fit into them: asked of one search, then of another too.</summary>
+/// <summary>Flasks of given sizes and settings, and whether all pieces fit into them: where that is hard, asked of two searches in turn.</summary>
 /// <param name="problem">The problem.</param>
 /// <param name="flasks">Size and setting of each flask.</param>
+/// <param name="isHard">Whether short looks did not decide.</param>
 /// <param name="stop">Ends every look early.</param>
-internal sealed class GivenFlasks(PackProblem problem, IReadOnlyList<(int Size, int Setting)> flasks, CancellationToken stop)
+internal sealed class GivenFlasks(PackProblem problem, IReadOnlyList<(int Size, int Setting)> flasks, bool isHard, CancellationToken stop)
 {
-    // A list of sectors is worth making for so long a look.
-    private const long LeastForList = 20_000_000;
+    // Of that the search without a list has had its share.
+    private const int ShareWithout = 4;
 
     private FlaskFit? bySectors;
     private ListFit? byList;
@@ -16,8 +17,8 @@ internal sealed class GivenFlasks(PackProblem problem, IReadOnlyList<(int Size, 
     /// <param name="work">How many steps to spend.</param>
     public FitAnswer Look(long work)
     {
-        var answer = (bySectors ??= new FlaskFit(problem, flasks, stop)).Look(work / 2);
-        if (answer.Fits is not null || work < LeastForList)
+        var answer = (bySectors ??= new FlaskFit(problem, flasks, stop)).Look(isHard ? work / ShareWithout : work);
+        if (answer.Fits is not null || !isHard)
         {
             return answer;
         }

@@ -33,16 +33,26 @@ internal sealed partial class PackSolver
     // The few choices of flasks between bound and plan: everything fits into one or it does not. Says whether all were looked at.
     private bool Decide()
     {
+        var isDone = Decide(work.Choices, isHard: false);
+        return IsOpen && work.HardChoices > 0 ? Decide(work.HardChoices, isHard: true) : isDone;
+    }
+
+    private bool Decide(long steps, bool isHard)
+    {
         if (Choices() is not var (choices, beyond))
         {
             return false;
         }
 
-        var fits = new ChoiceFits(problem, choices.Where(c => !Bound.IsRefuted(c.Counts)), stop);
-        fits.Decide(work.Choices);
+        var fits = new ChoiceFits(problem, choices.Where(c => !Bound.IsRefuted(c.Counts)), isHard, stop);
+        fits.Decide(steps);
         plan = fits.Plan is { } better && better.IsBetterThan(plan) ? better : plan;
         least = Math.Max(least, Math.Min(fits.Least, Math.Min(beyond, plan.Cost)));
-        TryInTurn(fits.Open.Where(c => c.Cost < plan.Cost));
+        if (!isHard)
+        {
+            TryInTurn(fits.Open.Where(c => c.Cost < plan.Cost));
+        }
+
         return fits.IsWhole && beyond >= plan.Cost;
     }
 

@@ -8,6 +8,9 @@ namespace CastBook.Planning.Packing;
 /// <param name="Values">Steps to fill flasks over and over with pieces of other worth.</param>
 internal readonly record struct PackWork(long Search, long Fewest, long Proof, long Choices, long Values)
 {
+    /// <summary>Steps to look again at choices that neither a look nor a proof decided.</summary>
+    public long HardChoices { get; init; }
+
     /// <summary>More pieces than this are many: how few flasks do is what can be proved of them.</summary>
     public const long Many = 160;
 
@@ -25,7 +28,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
 
     // Where every piece may be cast beside every other, few choices of flasks are left, and these are hard.
     private const long MostOfOneSetting = 64;
-    private const long ChoicesForEachFour = 500;
+    private const long ChoicesForEachFour = 600;
     private const long ChoicesOfMany = 100_000_000_000;
 
     private const long SearchOfMany = 1_500_000_000;
@@ -54,9 +57,10 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
         }
 
         var proof = Math.Clamp(pieces * ProofForEach, LeastProof, MostProof);
-        var choices = Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo);
-        var hard = isOfOneSetting && pieces <= MostOfOneSetting ? pieces * pieces * pieces * pieces * ChoicesForEachFour : 0;
-        return new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Max(choices, hard), 0);
+        return new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo), 0)
+        {
+            HardChoices = isOfOneSetting && pieces <= MostOfOneSetting ? pieces * pieces * pieces * pieces * ChoicesForEachFour : 0,
+        };
     }
 
     /// <summary>A look at one of many problems.</summary>
