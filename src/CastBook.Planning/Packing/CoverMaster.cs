@@ -7,19 +7,28 @@ namespace CastBook.Planning.Packing;
 /// </remarks>
 internal sealed class CoverMaster
 {
+    // Of many rows most are even at once, and step after step gains nothing. So each wants a little more than it needs, none the same, and
+    // flasks are free for it. What a row is worth then is right as it is: no tree is worth more than it costs.
+    private const double MoreOfPiece = 1e-4;
+    private const double MoreOfFlask = 1e-3;
+    private const double Golden = 0.6180339887498949;
+
     private readonly int items;
     private readonly int rows;
+    private readonly double[] needs;
     private readonly CoverSimplex simplex;
 
     /// <summary>Starts with nothing hung.</summary>
     /// <param name="needs">How often each piece is wanted.</param>
     /// <param name="free">How often each size may be used.</param>
     /// <param name="most">How many flasks there may be altogether.</param>
-    public CoverMaster(IReadOnlyList<int> needs, IReadOnlyList<int> free, int most)
+    /// <param name="isOfMany">Whether there are so many pieces that rows must not be even.</param>
+    public CoverMaster(IReadOnlyList<int> needs, IReadOnlyList<int> free, int most, bool isOfMany = false)
     {
         items = needs.Count;
         rows = items + free.Count + 1;
-        simplex = new CoverSimplex([.. needs.Select(n => (double)n), .. free.Select(f => -(double)f), -most]);
+        this.needs = [.. needs.Select(n => (double)n), .. free.Select(f => -(double)f), -most];
+        simplex = new CoverSimplex(isOfMany ? [.. this.needs.Select(Uneven)] : this.needs);
     }
 
     /// <summary>What each row is worth: a piece, one more of a size, or one more flask; in the unit of the costs.</summary>
@@ -27,6 +36,9 @@ internal sealed class CoverMaster
 
     /// <summary>Steps so far.</summary>
     public long Work => simplex.Work;
+
+    /// <summary>The trees that a solution is made of, by their places.</summary>
+    public IReadOnlyList<int> Chosen => [.. simplex.Chosen];
 
     /// <summary>Adds a tree.</summary>
     /// <param name="content">What hangs in it.</param>
@@ -46,10 +58,26 @@ internal sealed class CoverMaster
         simplex.Add(at, counts, cost);
     }
 
-    /// <summary>How much of a tree is taken.</summary>
+    /// <summary>How much of a tree is taken, within a thousandth or two where rows are not even.</summary>
     /// <param name="tree">Its place in the order in which trees were added.</param>
     public double AmountOf(int tree) => simplex.AmountOf(tree);
 
     /// <summary>Finds the least cost and what each row is worth then.</summary>
-    public double Solve() => simplex.Solve();
+    public double Solve()
+    {
+        simplex.Solve();
+        var cost = 0.0;
+        for (var i = 0; i < rows; i++)
+        {
+            cost += Duals[i] * needs[i];
+        }
+
+        return cost;
+    }
+
+    private static double Uneven(double need, int row)
+    {
+        var by = 1 + ((row + 1) * Golden % 1);
+        return need > 0 ? need + (MoreOfPiece * by) : need - (MoreOfFlask * by);
+    }
 }
