@@ -1,10 +1,14 @@
 namespace CastBook.Planning.Packing;
 
 /// <summary>Makes a plan of the trees that a master takes parts of: the tree it takes most of is hung whole, then it looks anew at what is left.</summary>
+/// <remarks>Of many pieces, trees that hold what was hung stay without it: so the master begins each time with nearly all it had.</remarks>
 internal sealed class PackDive
 {
     // Looks for better trees before each choice.
     private const int MostRounds = 40;
+
+    // The master of what is left is not at its end.
+    private const double Doubt = 0.1;
 
     // Of many pieces, trees of one kind that are found at once, so that they go together.
     private const int MostTogether = 8;
@@ -16,6 +20,8 @@ internal sealed class PackDive
     private readonly List<PackedFlask> trees;
     private readonly PackPlan plan;
     private readonly long[] values;
+    private double needed;
+    private long workOfMasters;
 
     private PackDive(PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known)
     {
@@ -33,14 +39,24 @@ internal sealed class PackDive
     /// <param name="costs">What one of each size costs.</param>
     /// <param name="known">Trees that can be hung.</param>
     /// <param name="turn">The choice at which the second best is taken; less than 0 for none.</param>
+    /// <param name="most">Gives up where more flasks will be needed, if all cost the same.</param>
     /// <param name="stop">Ends it early.</param>
-    public static PackPlan Plan(
-        PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known, int turn,
-        CancellationToken stop)
+    /// <param name="workOfMasters">Takes the steps that were not those of filling.</param>
+    /// <returns>The plan; nothing where it gave up.</returns>
+    public static PackPlan? Plan(
+        PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known, int turn, int most,
+        CancellationToken stop, out long workOfMasters)
     {
+        workOfMasters = 0;
         var dive = new PackDive(problem, filling, greedy, costs, known);
         while (dive.plan.Lost > 0 && !stop.IsCancellationRequested && dive.Best(dive.plan.Flasks.Count == turn) is { } tree)
         {
+            workOfMasters = dive.workOfMasters;
+            if (dive.needed > most + Doubt)
+            {
+                return null;
+            }
+
             dive.plan.Add(tree);
         }
 
@@ -50,8 +66,8 @@ internal sealed class PackDive
 
     private PackedFlask? Best(bool second)
     {
-        trees.RemoveAll(t => plan.Free[t.Size] <= 0 || Array.Exists(t.Content, c => c.Count > plan.Left[c.Item]));
-        var master = new CoverMaster(plan.Left, plan.Free, plan.Free.Sum());
+        Trim();
+        var master = new CoverMaster(plan.Left, plan.Free, plan.Free.Sum(), plan.Problem.IsOfMany);
         foreach (var tree in trees)
         {
             Offer(master, tree);
@@ -66,10 +82,27 @@ internal sealed class PackDive
             }
         }
 
-        master.Solve();
+        needed = plan.Flasks.Count + master.Solve();
+        workOfMasters += master.Work;
         var best = Most(master, -1);
         best = second && Most(master, best) is >= 0 and var other ? other : best;
         return best < 0 ? null : trees[best];
+    }
+
+    private void Trim()
+    {
+        if (!plan.Problem.IsOfMany)
+        {
+            trees.RemoveAll(t => plan.Free[t.Size] <= 0 || Array.Exists(t.Content, c => c.Count > plan.Left[c.Item]));
+            return;
+        }
+
+        for (var i = 0; i < trees.Count; i++)
+        {
+            trees[i] = trees[i].Of(plan.Problem, plan.Left);
+        }
+
+        trees.RemoveAll(t => plan.Free[t.Size] <= 0 || t.Content.Length == 0);
     }
 
     private int Most(CoverMaster master, int but)

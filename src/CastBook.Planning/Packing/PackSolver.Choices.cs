@@ -65,7 +65,7 @@ internal sealed partial class PackSolver
             return;
         }
 
-        var (refuted, end) = (0, Bound.Work + work.Proof);
+        var (refuted, end) = (0, Bound.Work + Settling);
         while (refuted < choices.Count && Refutes(choices[refuted].Counts, end))
         {
             refuted++;
@@ -77,7 +77,7 @@ internal sealed partial class PackSolver
 
     private void TryInTurn(IEnumerable<(long Cost, int[] Counts)> choices)
     {
-        var until = search.Work + work.Proof;
+        var until = search.Work + Settling;
         foreach (var group in choices.GroupBy(c => c.Counts.Sum()).OrderBy(g => g.Key))
         {
             if (Try([.. group.Reverse()], until))

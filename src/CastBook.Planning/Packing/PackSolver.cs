@@ -104,6 +104,9 @@ internal sealed partial class PackSolver
 
     private bool IsOpen => plan.Lost == 0 && plan.Cost > least;
 
+    // Of many pieces there are so many choices that few of them are settled.
+    private long Settling => problem.IsOfMany ? work.Proof / 4 : work.Proof;
+
     private bool IsSmall => plan.Flasks.Count <= FewFlasks;
 
     // A proof over more kinds of pieces than these would not end.
@@ -134,7 +137,10 @@ internal sealed partial class PackSolver
             var cost = (fewest * shared) + Bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
             least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
             RoundUp();
-            Dive([.. problem.Sizes.Select(s => s.Cost - shared)], work.Proof / 4);
+            if (!problem.IsOfMany)
+            {
+                Dive([.. problem.Sizes.Select(s => s.Cost - shared)], work.Proof / 4);
+            }
         }
     }
 
@@ -165,11 +171,17 @@ internal sealed partial class PackSolver
         }
 
         var end = filling.Work + steps;
-        for (var turn = -1; turn < (IsSmall ? FewDives : MostDives) && plan.Cost > least && filling.Work < end && !stop.IsCancellationRequested; turn++)
+        for (var turn = -1; turn < (IsSmall && !problem.IsOfMany ? FewDives : MostDives) && plan.Cost > least && filling.Work < end && !stop.IsCancellationRequested; turn++)
         {
-            var dived = PackDive.Plan(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0), turn, stop);
-            search.Shrink(dived);
-            plan = dived.IsBetterThan(plan) ? dived : plan;
+            // The first is made whole, as it may be cheaper of as many flasks.
+            var most = turn >= 0 && problem.IsOfMany && Array.TrueForAll(costs, c => c == CostOfAny) ? plan.Flasks.Count - 1 : int.MaxValue;
+            if (PackDive.Plan(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0), turn, most, stop, out var workOfMasters) is { } dived)
+            {
+                search.Shrink(dived);
+                plan = dived.IsBetterThan(plan) ? dived : plan;
+            }
+
+            end -= problem.IsOfMany ? workOfMasters : 0;
         }
     }
 

@@ -24,6 +24,30 @@ internal sealed record PackedFlask(int Size, PackCount[] Content, PackCount[][] 
         PackCount[] content = [.. columns.SelectMany(c => c).GroupBy(c => c.Item).OrderBy(g => g.Key).Select(g => new PackCount(g.Key, g.Sum(c => c.Count)))];
         return new PackedFlask(size, content, columns) { Fill = content.Sum(c => c.Count * problem.Weights[c.Item]) };
     }
+
+    /// <summary>The flask without what is not left; itself where everything is.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="left">How many of each piece there are.</param>
+    public PackedFlask Of(PackProblem problem, int[] left)
+    {
+        if (!Array.Exists(Content, c => c.Count > left[c.Item]))
+        {
+            return this;
+        }
+
+        // A sector of which pieces are taken off is as wide and as high at most.
+        var over = Content.ToDictionary(c => c.Item, c => Math.Max(0, c.Count - left[c.Item]));
+        PackCount[] content = [.. Content.Select(c => c with { Count = c.Count - over[c.Item] }).Where(c => c.Count > 0)];
+        PackCount[][] columns = [.. Columns.Select(c => c.Select(Less).Where(p => p.Count > 0).ToArray()).Where(c => c.Length > 0)];
+        return this with { Content = content, Columns = columns, Fill = content.Sum(c => c.Count * problem.Weights[c.Item]), Outgrown = 0 };
+
+        PackCount Less(PackCount piece)
+        {
+            var off = Math.Min(piece.Count, over[piece.Item]);
+            over[piece.Item] -= off;
+            return piece with { Count = piece.Count - off };
+        }
+    }
 }
 
 /// <summary>So many of a piece.</summary>
