@@ -6,10 +6,9 @@ namespace CastBook.Planning.Packing;
 /// to be worth, flasks must be worth together what all pieces are (<see cref="PackCut"/>); worths that come from the master make that
 /// sharp. The last step is done in whole numbers. Wishes for a flask are not looked at; they only cost.
 /// </remarks>
-internal sealed class PackBound
+internal sealed partial class PackBound
 {
     private const int RoundsOfPrices = 200;
-    private const int RoundsBySpace = 60;
     private const double ShareOfBest = 0.6;
 
     // Of many pieces, trees of one kind that are found at once.
@@ -55,7 +54,7 @@ internal sealed class PackBound
     public IReadOnlyList<PackedFlask> Flasks => flasks;
 
     /// <summary>Steps so far.</summary>
-    public long Work => workOfMasters + master.Work + filling.Work + kinds.Sum(k => k.Limit.Work);
+    public long Work => workOfMasters + master.Work + filling.Work + WorkOfPolishing + kinds.Sum(k => k.Limit.Work);
 
     /// <summary>Tells of a tree that can be hung.</summary>
     /// <param name="flask">The tree.</param>
@@ -63,20 +62,6 @@ internal sealed class PackBound
     {
         flasks.Add(flask);
         trees.Add((flask.Content, flask.Size));
-    }
-
-    /// <summary>Learns what the space that pieces take says; all that can be asked of more kinds than a master ends for.</summary>
-    public void AskBySpace()
-    {
-        unit = costs.Max();
-        AskBy(problem.Spaces);
-        var worths = new long[free.Length];
-        foreach (var (limit, _) in kinds.Where(k => free[k.Limit.Size] > 0))
-        {
-            worths[limit.Size] = Math.Max(worths[limit.Size], limit.Of(asked, 0, RoundsBySpace, 0, out _));
-        }
-
-        Learn(worths);
     }
 
     /// <summary>Whether it is known already that so many flasks of each size cannot take everything.</summary>
@@ -108,7 +93,7 @@ internal sealed class PackBound
                 break;
             }
 
-            if (FillMore() && Work < end)
+            if ((FillMore() || Polish()) && Work < end)
             {
                 continue;
             }
@@ -160,31 +145,12 @@ internal sealed class PackBound
         return least;
     }
 
-    // What pieces are worth by the room they take: a start that is seldom far off.
-    private void AskBy(long[] weights)
-    {
-        Array.Clear(asked);
-        for (var i = 0; i < weights.Length; i++)
-        {
-            asked[i] = (long)(weights[i] * unit / 1e6);
-        }
-    }
-
-    // What the master says swings widely at first; between that and what gave the best bound so far it settles sooner.
-    private void Ask(double share)
-    {
-        for (var i = 0; i < asked.Length; i++)
-        {
-            asked[i] = (long)((share * center[i]) + ((1 - share) * values[i]));
-        }
-    }
-
-    private CoverMaster Master() => new([.. problem.Items.Select(i => i.Quantity)], free, mostFlasks);
+    private CoverMaster Master() => new([.. problem.Items.Select(i => i.Quantity)], free, mostFlasks, problem.IsOfMany);
 
     private void Restart(long[] costOf, int[] counts, int most)
     {
         workOfMasters += master.Work;
-        (costs, free, mostFlasks, unit) = (costOf, counts, most, costOf.Max());
+        (costs, free, mostFlasks, unit, polished) = (costOf, counts, most, costOf.Max(), 0);
         master = Master();
         foreach (var (content, size) in trees)
         {
@@ -214,15 +180,14 @@ internal sealed class PackBound
         }
     }
 
-    private void Value()
-    {
-        for (var i = 0; i < values.Length; i++)
-        {
-            values[i] = Math.Max(0, (long)(master.Duals[i] * unit));
-        }
-    }
-
     private long Dear(long[] prices, int size) => costs[size] + prices[problem.Items.Length + size] + prices[^1];
+
+    private void Add(PackedFlask flask)
+    {
+        flasks.Add(flask);
+        Hangs(flask);
+        Add(flask.Content, flask.Size);
+    }
 
     private void Add(PackCount[] content, int size)
     {
@@ -239,8 +204,7 @@ internal sealed class PackBound
             int[] left = [.. problem.Items.Select(i => i.Quantity)];
             for (var more = problem.IsOfMany ? MostTogether : 1; more > 0 && filling.Fill(limit.Size, setting, -1, left, values) is { } found && IsWorthMore(found.Value, limit.Size); more--)
             {
-                flasks.Add(found.Flask);
-                Add(found.Flask.Content, limit.Size);
+                Add(found.Flask);
                 added = true;
                 foreach (var (item, count) in found.Flask.Content)
                 {
@@ -271,11 +235,14 @@ internal sealed class PackBound
 
             if (IsWorthMore(real, limit.Size))
             {
-                Add(tree, limit.Size);
                 more = true;
                 if (limit.Hung is { } hung)
                 {
-                    flasks.Add(hung);
+                    Add(hung);
+                }
+                else
+                {
+                    Add(tree, limit.Size);
                 }
             }
         }
