@@ -22,5 +22,5 @@ public sealed class PlacesTests
     [InlineData("Pin: long", "it reaches 114.4 mm out from the middle of the trunk, and the largest flask, \"100 × 150\", leaves 42 mm", "stop: length. \"Pin: long\" fits no flask.")]
     [InlineData("Pin", "it reaches 114.4 mm", "stop: length. \"Pin\" fits no flask: it reaches 114.4 mm.")]
     public void Say_LongSentence_EndsAtItsColon(string piece, string why, string said) =>
-        ChecksColumn.Say(Catalogue.PieceFitsNoFlask.At(Subject.Piece(0, PieceField.Length), $"\"{piece}\"", why, ""), PieceField.Length).ShouldBe(said);
+        ChecksColumn.Say(Catalogue.PieceFitsNoFlask.At(Subject.Piece(0, PieceField.Length), $"\"{piece}\"", why, "", ""), PieceField.Length).ShouldBe(said);
 }
