@@ -9,10 +9,12 @@ internal sealed class ChoiceFits
     // In each turn those that are still open are looked at so much longer.
     private const int Turns = 4;
     private const int Longer = 8;
+    private const int LongerIfHard = 4;
 
     private readonly PackProblem problem;
     private readonly int[] settings;
     private readonly List<Choice> choices;
+    private readonly int longer;
     private readonly CancellationToken stop;
 
     /// <summary>Prepares.</summary>
@@ -22,7 +24,7 @@ internal sealed class ChoiceFits
     /// <param name="stop">Ends it early.</param>
     public ChoiceFits(PackProblem problem, IEnumerable<(long Cost, int[] Counts)> choices, bool isHard, CancellationToken stop)
     {
-        (this.problem, this.stop) = (problem, stop);
+        (this.problem, this.stop, longer) = (problem, stop, isHard ? LongerIfHard : Longer);
         settings = [.. problem.Settings.Where(s => !Array.Exists(problem.Settings, t => t != s && IsNeedless(s, t)))];
         this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, isHard, stop))]))];
     }
@@ -49,16 +51,16 @@ internal sealed class ChoiceFits
         var most = work;
         for (var turn = 1; turn < Turns; turn++)
         {
-            most /= Longer;
+            most /= longer;
         }
 
-        for (var turn = 0; turn < Turns && Least < (Plan?.Cost ?? long.MaxValue); turn++, most *= Longer)
+        for (var turn = 0; turn < Turns && Least < (Plan?.Cost ?? long.MaxValue); turn++, most *= longer)
         {
             foreach (var choice in choices.TakeWhile(c => Plan is null || c.Cost < Plan.Cost))
             {
                 for (var i = choice.Lists.Count - 1; i >= 0 && Work < work && !stop.IsCancellationRequested; i--)
                 {
-                    Look(choice, i, most);
+                    Look(choice, i, Math.Min(most, work - Work));
                 }
             }
         }

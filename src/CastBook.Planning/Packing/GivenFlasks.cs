@@ -8,7 +8,10 @@ namespace CastBook.Planning.Packing;
 internal sealed class GivenFlasks(PackProblem problem, IReadOnlyList<(int Size, int Setting)> flasks, bool isHard, CancellationToken stop)
 {
     // Of that the search without a list has had its share.
-    private const int ShareWithout = 4;
+    private const int ShareWithout = 8;
+
+    // Lists are worth making for no shorter looks.
+    private const long LeastForList = 50_000_000;
 
     private FlaskFit? bySectors;
     private ListFit? byList;
@@ -18,7 +21,7 @@ internal sealed class GivenFlasks(PackProblem problem, IReadOnlyList<(int Size, 
     public FitAnswer Look(long work)
     {
         var answer = (bySectors ??= new FlaskFit(problem, flasks, stop)).Look(isHard ? work / ShareWithout : work);
-        if (answer.Fits is not null || !isHard)
+        if (answer.Fits is not null || !isHard || work < LeastForList)
         {
             return answer;
         }

@@ -11,7 +11,11 @@ internal sealed class ListFit
     private const int MostListed = 60_000;
     private const int MostPromising = 8000;
 
+    private const long WorkOfStart = 500_000_000;
     private const long WorkOfListing = 100_000_000;
+
+    // What of the work goes into these where all are listed.
+    private const int ShareOfPromising = 4;
 
     // What a sector may lose at most is lowered so until few enough are left.
     private const int LoweredBy = 5;
@@ -31,6 +35,7 @@ internal sealed class ListFit
     // Less than 0 where everything is refuted.
     private long spare;
     private long work;
+    private int turn;
     private bool isPrepared;
 
     /// <summary>Prepares.</summary>
@@ -55,10 +60,10 @@ internal sealed class ListFit
         var (before, end) = (Work, Work + steps);
         if (!isPrepared)
         {
-            Prepare(steps / 2);
+            Prepare();
         }
 
-        if (promising is not null && Promising(end) is { } plan)
+        if (promising is not null && Promising(whole is null ? end : Work + ((end - Work) / ShareOfPromising)) is { } plan)
         {
             return new FitAnswer(true, plan, Work - before);
         }
@@ -71,11 +76,17 @@ internal sealed class ListFit
     // That the most promising do not suffice proves nothing.
     private PackPlan? Promising(long end)
     {
-        for (var turn = 0; turn < TurnsAside.Length && Work < end; turn++)
+        for (; turn < TurnsAside.Length; turn++)
         {
-            if (promising!.Look(all, trees, TurnsAside[turn], (end - Work) / 2) == true)
+            if (promising!.Look(all, trees, TurnsAside[turn], end - Work) == true)
             {
                 return FitTree.Plan(problem, types, promising.Hung);
+            }
+
+            // A later look begins where this one ended.
+            if (Work >= end)
+            {
+                break;
             }
         }
 
@@ -83,10 +94,10 @@ internal sealed class ListFit
     }
 
     // Metal is left aside.
-    private void Prepare(long steps)
+    private void Prepare()
     {
         isPrepared = true;
-        var start = new ListStart(problem, types, trees, steps, stop);
+        var start = new ListStart(problem, types, trees, WorkOfStart, stop);
         (spare, values) = (start.Spare, [.. start.Values.Select(v => (long)v)]);
         work += start.Work;
         if (spare >= 0)

@@ -28,7 +28,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
 
     // Where every piece may be cast beside every other, few choices of flasks are left, and these are hard.
     private const long MostOfOneSetting = 64;
-    private const long ChoicesForEachFour = 600;
+    private const long ChoicesForEachFour = 430;
     private const long ChoicesOfMany = 100_000_000_000;
 
     private const long SearchOfMany = 1_500_000_000;
