@@ -10,6 +10,10 @@ internal sealed class PackDive
     // The master of what is left is not at its end.
     private const double Doubt = 0.1;
 
+    // The last few flasks are filled all together.
+    private const int FewFlasks = 4;
+    private const long WorkOfFew = 80_000_000;
+
     // Of many pieces, trees of one kind that are found at once, so that they go together.
     private const int MostTogether = 8;
 
@@ -21,9 +25,14 @@ internal sealed class PackDive
     private readonly PackPlan plan;
     private readonly long[] values;
     private double needed;
-    private long workOfMasters;
 
-    private PackDive(PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known)
+    /// <summary>Prepares for one plan.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="filling">Fills trees.</param>
+    /// <param name="greedy">Hangs what is left over.</param>
+    /// <param name="costs">What one of each size costs.</param>
+    /// <param name="known">Trees that can be hung.</param>
+    public PackDive(PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known)
     {
         (this.filling, this.greedy, this.costs) = (filling, greedy, costs);
         unit = costs.Max();
@@ -32,36 +41,64 @@ internal sealed class PackDive
         values = new long[problem.Items.Length];
     }
 
-    /// <summary>Makes a plan.</summary>
-    /// <param name="problem">The problem.</param>
-    /// <param name="filling">Fills trees.</param>
-    /// <param name="greedy">Hangs what is left over.</param>
-    /// <param name="costs">What one of each size costs.</param>
-    /// <param name="known">Trees that can be hung.</param>
-    /// <param name="turn">The choice at which the second best is taken; less than 0 for none.</param>
-    /// <param name="most">Gives up where more flasks will be needed, if all cost the same.</param>
-    /// <param name="stop">Ends it early.</param>
-    /// <param name="workOfMasters">Takes the steps that were not those of filling.</param>
-    /// <returns>The plan; nothing where it gave up.</returns>
-    public static PackPlan? Plan(
-        PackProblem problem, TreeFilling filling, PackGreedy greedy, long[] costs, IEnumerable<PackedFlask> known, int turn, int most,
-        CancellationToken stop, out long workOfMasters)
-    {
-        workOfMasters = 0;
-        var dive = new PackDive(problem, filling, greedy, costs, known);
-        while (dive.plan.Lost > 0 && !stop.IsCancellationRequested && dive.Best(dive.plan.Flasks.Count == turn) is { } tree)
-        {
-            workOfMasters = dive.workOfMasters;
-            if (dive.needed > most + Doubt)
-            {
-                return null;
-            }
+    /// <summary>Steps so far besides those of filling.</summary>
+    public long Work { get; private set; }
 
-            dive.plan.Add(tree);
+    /// <summary>Whether it gave up before its turn, as any of a later turn would.</summary>
+    public bool IsHopeless { get; private set; }
+
+    /// <summary>Makes the plan.</summary>
+    /// <param name="turn">The choice at which the second best is taken; less than 0 for none.</param>
+    /// <param name="asked">Where all flasks cost the same, how many are asked for; 0 where that is not said.</param>
+    /// <param name="stop">Ends it early.</param>
+    /// <returns>The plan; nothing where it gave up as more flasks than asked would be needed, which it does not where no turn is said.</returns>
+    public PackPlan? Plan(int turn, int asked, CancellationToken stop)
+    {
+        if (!Take(turn, asked, stop))
+        {
+            return null;
         }
 
-        greedy.Fill(dive.plan, greedy.Values(1, 0, urgent: false));
-        return dive.plan;
+        greedy.Fill(plan, greedy.Values(1, 0, urgent: false));
+        return plan;
+    }
+
+    private bool Take(int turn, int asked, CancellationToken stop)
+    {
+        while (plan.Lost > 0 && !stop.IsCancellationRequested && Best(plan.Flasks.Count == turn) is { } tree)
+        {
+            var isBeyond = asked > 0 && needed > asked + Doubt;
+            if (isBeyond && turn >= 0)
+            {
+                IsHopeless = plan.Flasks.Count <= turn;
+                return false;
+            }
+
+            if (asked == 0 || isBeyond || !FillTogether(asked - plan.Flasks.Count, stop))
+            {
+                plan.Add(tree);
+            }
+        }
+
+        return true;
+    }
+
+    private bool FillTogether(int flasks, CancellationToken stop)
+    {
+        var problem = plan.Problem;
+        var size = Enumerable.Range(0, plan.Free.Length).MaxBy(s => plan.Free[s] < flasks ? -1 : problem.Sizes[s].Cost);
+        if (flasks is < 2 or > FewFlasks || plan.Free[size] < flasks || !PackSqueeze.Suits(problem))
+        {
+            return false;
+        }
+
+        var rest = new PackProblem(
+            [.. problem.Items.Select((item, i) => item with { Quantity = plan.Left[i] })], [.. problem.Sizes.Select((s, i) => s with { Free = plan.Free[i] })]);
+        var squeeze = new PackSqueeze(rest, new PackGreedy(rest, new TreeFilling(rest)), 1);
+        var filled = squeeze.Into([.. Enumerable.Repeat(size, flasks)], [], WorkOfFew, stop);
+        Work += squeeze.Work;
+        filled?.Flasks.ForEach(f => plan.Add(PackedFlask.Of(problem, f.Size, f.Columns)));
+        return filled is not null;
     }
 
     private PackedFlask? Best(bool second)
@@ -83,7 +120,7 @@ internal sealed class PackDive
         }
 
         needed = plan.Flasks.Count + master.Solve();
-        workOfMasters += master.Work;
+        Work += master.Work;
         var best = Most(master, -1);
         best = second && Most(master, best) is >= 0 and var other ? other : best;
         return best < 0 ? null : trees[best];

@@ -128,7 +128,7 @@ internal sealed partial class PackSolver
         var most = ProveFewest(work.Fewest);
         if (!problem.IsOfMany || plan.Flasks.Count > fewest)
         {
-            Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / 4);
+            Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / (problem.IsOfMany ? 2 : 4));
         }
 
         if (plan.Cost > least)
@@ -170,18 +170,18 @@ internal sealed partial class PackSolver
             return;
         }
 
-        var end = filling.Work + steps;
-        for (var turn = -1; turn < (IsSmall && !problem.IsOfMany ? FewDives : MostDives) && plan.Cost > least && filling.Work < end && !stop.IsCancellationRequested; turn++)
+        // Of many pieces only fewer flasks are dived for.
+        var (end, turns, isHopeless) = (filling.Work + steps, IsSmall && !problem.IsOfMany ? FewDives : MostDives, false);
+        for (var turn = -1; turn < turns && !isHopeless && (problem.IsOfMany ? plan.Flasks.Count > fewest : plan.Cost > least) && filling.Work < end && !stop.IsCancellationRequested; turn++)
         {
-            // The first is made whole, as it may be cheaper of as many flasks.
-            var most = turn >= 0 && problem.IsOfMany && Array.TrueForAll(costs, c => c == CostOfAny) ? plan.Flasks.Count - 1 : int.MaxValue;
-            if (PackDive.Plan(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0), turn, most, stop, out var workOfMasters) is { } dived)
+            var dive = new PackDive(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0));
+            if (dive.Plan(turn, problem.IsOfMany ? plan.Flasks.Count - 1 : 0, stop) is { } dived)
             {
                 search.Shrink(dived);
                 plan = dived.IsBetterThan(plan) ? dived : plan;
             }
 
-            end -= problem.IsOfMany ? workOfMasters : 0;
+            (end, isHopeless) = (end - (problem.IsOfMany ? dive.Work : 0), dive.IsHopeless);
         }
     }
 

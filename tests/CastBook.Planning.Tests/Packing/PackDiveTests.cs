@@ -54,19 +54,33 @@ public sealed class PackDiveTests
         flask.Of(problem, [0, 0, 9]).Content.ShouldBeEmpty();
     }
 
-    // 9,000 g need 90 flasks of 100 g.
+    // 9,000 g need 90 flasks of 100 g; what is dived for first is made whole all the same.
     [Theory]
-    [InlineData(89, true)]
-    [InlineData(90, false)]
-    public void Plan_MoreFlasksThanAskedNeeded_GivesUp(int most, bool givesUp) =>
-        (Dive(Problems.Metal(100, 200, (51, 60), (27, 60), (26, 60), (23, 120)), -1, most) is null).ShouldBe(givesUp);
+    [InlineData(0, 89, true)]
+    [InlineData(0, 90, false)]
+    [InlineData(-1, 89, false)]
+    public void Plan_MoreFlasksThanAskedNeeded_GivesUp(int turn, int asked, bool givesUp) =>
+        (Dive(Problems.Metal(100, 200, (51, 60), (27, 60), (26, 60), (23, 120)), turn, asked) is null).ShouldBe(givesUp);
 
-    private static PackPlan? Dive(PackProblem problem, int turn, int most = int.MaxValue)
+    // 81 pieces of a third of a turn and two thirds of the trunk, and as many of one third: three sectors of both in each of 27 trees.
+    [Fact]
+    public void Plan_AskedForAsManyAsDo_FillsTheLastTogether()
+    {
+        var problem = new PackProblem(
+            [new PackItem(81, 1, [new(48, 40, 0, 0)]), new PackItem(81, 1, [new(48, 20, 0, 0)])], [new PackSize(60, PackProblem.AnyMetal, 1000, 90)]);
+
+        var plan = Dive(problem, -1, 27)!;
+
+        PackCheck.Sound(plan);
+        (plan.Flasks.Count, plan.Lost).ShouldBe((27, 0m));
+    }
+
+    private static PackPlan? Dive(PackProblem problem, int turn, int asked = 0)
     {
         var filling = new TreeFilling(problem);
         var greedy = new PackGreedy(problem, filling);
         var start = PackPlan.Empty(problem);
         greedy.Fill(start, [.. problem.Items.Select(_ => 1L)]);
-        return PackDive.Plan(problem, filling, greedy, [.. problem.Sizes.Select(s => s.Cost)], start.Flasks, turn, most, CancellationToken.None, out _);
+        return new PackDive(problem, filling, greedy, [.. problem.Sizes.Select(s => s.Cost)], start.Flasks).Plan(turn, asked, CancellationToken.None);
     }
 }
