@@ -104,8 +104,10 @@ internal sealed partial class PackSolver
 
     private bool IsOpen => plan.Lost == 0 && plan.Cost > least;
 
-    // Of many pieces there are so many choices that few of them are settled.
-    private long Settling => problem.IsOfMany ? work.Proof / 4 : work.Proof;
+    // Of many pieces, where a flask counts more than any size, fewer flasks are what is dived for; of so many choices few are settled.
+    private bool WantsFewer => problem.IsOfMany && shared > 0;
+
+    private long Settling => WantsFewer ? work.Proof / 4 : work.Proof;
 
     private bool IsSmall => plan.Flasks.Count <= FewFlasks;
 
@@ -128,7 +130,7 @@ internal sealed partial class PackSolver
         var most = ProveFewest(work.Fewest);
         if (!problem.IsOfMany || plan.Flasks.Count > fewest)
         {
-            Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / (problem.IsOfMany ? 2 : 4));
+            Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / (WantsFewer ? 2 : 4));
         }
 
         if (plan.Cost > least)
@@ -137,7 +139,7 @@ internal sealed partial class PackSolver
             var cost = (fewest * shared) + Bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
             least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
             RoundUp();
-            if (!problem.IsOfMany)
+            if (!WantsFewer)
             {
                 Dive([.. problem.Sizes.Select(s => s.Cost - shared)], work.Proof / 4);
             }
@@ -170,18 +172,17 @@ internal sealed partial class PackSolver
             return;
         }
 
-        // Of many pieces only fewer flasks are dived for.
-        var (end, turns, isHopeless) = (filling.Work + steps, IsSmall && !problem.IsOfMany ? FewDives : MostDives, false);
-        for (var turn = -1; turn < turns && !isHopeless && (problem.IsOfMany ? plan.Flasks.Count > fewest : plan.Cost > least) && filling.Work < end && !stop.IsCancellationRequested; turn++)
+        var (end, turns, isHopeless) = (filling.Work + steps, IsSmall && !WantsFewer ? FewDives : MostDives, false);
+        for (var turn = -1; turn < turns && !isHopeless && (WantsFewer ? plan.Flasks.Count > fewest : plan.Cost > least) && filling.Work < end && !stop.IsCancellationRequested; turn++)
         {
             var dive = new PackDive(problem, filling, greedy, costs, Bound.Flasks.Where(f => f.Pin < 0));
-            if (dive.Plan(turn, problem.IsOfMany ? plan.Flasks.Count - 1 : 0, stop) is { } dived)
+            if (dive.Plan(turn, WantsFewer ? plan.Flasks.Count - 1 : 0, stop) is { } dived)
             {
                 search.Shrink(dived);
                 plan = dived.IsBetterThan(plan) ? dived : plan;
             }
 
-            (end, isHopeless) = (end - (problem.IsOfMany ? dive.Work : 0), dive.IsHopeless);
+            (end, isHopeless) = (end - (WantsFewer ? dive.Work : 0), dive.IsHopeless);
         }
     }
 
