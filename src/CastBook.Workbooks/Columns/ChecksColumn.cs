@@ -11,7 +11,7 @@ namespace CastBook.Workbooks.Columns;
 internal sealed class ChecksColumn : ComputedColumn
 {
     // What a page beside the names of the pieces holds.
-    private const int LongestSeen = 100;
+    private const int LongestSeen = 80;
 
     /// <inheritdoc/>
     public override string OwnName => Reading.OwnName.Checks;
