@@ -5,6 +5,7 @@ internal sealed partial class PackSolver
 {
     private const int MostChoices = 300;
     private const int MostFailed = 4;
+    private const int ShareOfMetal = 16;
 
     // Where nothing but metal can be short: into the cheapest choice that everything fits into.
     private void ShareMetal()
@@ -14,7 +15,7 @@ internal sealed partial class PackSolver
             return;
         }
 
-        var (at, left) = (0, work.Fewest / 4);
+        var (at, left) = (0, work.Fewest / ShareOfMetal);
         while (at < choices.Count && left > 0)
         {
             var answer = new MetalFit(problem, choices[at].Counts, stop).Look(left);
