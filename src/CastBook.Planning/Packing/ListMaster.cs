@@ -29,6 +29,7 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
     private const int WorkOfRound = 20_000;
     private const int WorkOfSector = 40;
 
+    private readonly TreeCutting cutting = new();
     private readonly bool[] isOffered = new bool[sectors.Length];
     private readonly int[] rowOf = new int[problem.Items.Length];
     private readonly int[][] roomRows = [.. Enumerable.Range(0, types).Select(_ => new int[PackShape.Turn + 1])];
@@ -59,6 +60,7 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         (int Type, int Angle, int Count)[] kinds = [.. trees.GroupBy(t => (t.Type, t.Angle)).Select(g => (g.Key.Type, g.Key.Angle, g.Count()))];
         Number(among, kinds.Length);
         var master = Master(kinds);
+        OfferKnownCuts(master, kinds);
         OfferFirst(master, among, likely, before);
         for (var round = 0; ; round++)
         {
@@ -68,7 +70,7 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
             var more = OfferBetter(master, among);
             for (var k = 0; k < kinds.Length; k++)
             {
-                more |= Cut(master, kinds[k].Type, kinds[k].Angle, rows - kinds.Length + k);
+                more |= OfferCut(master, kinds[k].Type, kinds[k].Angle, rows - kinds.Length + k);
             }
 
             if (!more || round >= MostRounds)
@@ -175,42 +177,47 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), 0);
     }
 
+    private void OfferKnownCuts(CoverSimplex master, (int Type, int Angle, int Count)[] kinds)
+    {
+        for (var k = 0; k < kinds.Length; k++)
+        {
+            foreach (var widths in cutting.Known(kinds[k].Type, kinds[k].Angle))
+            {
+                AddCut(master, roomRows[kinds[k].Type], widths, rows - kinds.Length + k);
+            }
+        }
+    }
+
     // The way of cutting a tree that is worth most, where it is worth more than the tree.
-    private bool Cut(CoverSimplex master, int type, int angle, int row)
+    private bool OfferCut(CoverSimplex master, int type, int angle, int row)
     {
         var duals = master.Duals;
-        var (best, last, of) = (new double[angle + 1], new int[angle + 1], roomRows[type]);
-        int[] widths = [.. Enumerable.Range(1, angle).Where(w => of[w] >= 0)];
-        for (var a = 1; a <= angle; a++)
+        double[] rooms = [.. roomRows[type].Select(r => r < 0 ? 0 : duals[r])];
+        var found = cutting.Find(type, angle, rooms, duals[row] + (Trifle * 10));
+        Work += cutting.Work;
+        if (found is not null)
         {
-            best[a] = best[a - 1];
-            foreach (var width in widths)
-            {
-                if (width <= a && best[a - width] + duals[of[width]] > best[a] + (Dust * Dust))
-                {
-                    (best[a], last[a]) = (best[a - width] + duals[of[width]], width);
-                }
-            }
+            AddCut(master, roomRows[type], found, row);
         }
 
-        Work += angle * widths.Length;
-        if (best[angle] <= duals[row] + (Trifle * 10))
+        return found is not null;
+    }
+
+    // What it leaves for sectors of a width that no sector has is no matter.
+    private void AddCut(CoverSimplex master, int[] roomRow, int[] widths, int row)
+    {
+        at.Clear();
+        amounts.Clear();
+        foreach (var same in widths.Where(w => roomRow[w] >= 0).GroupBy(w => w))
         {
-            return false;
+            at.Add(roomRow[same.Key]);
+            amounts.Add(same.Count());
         }
 
-        var counts = new SortedDictionary<int, int>();
-        for (var a = angle; a > 0; a -= Math.Max(1, last[a]))
-        {
-            if (last[a] > 0)
-            {
-                counts[of[last[a]]] = counts.GetValueOrDefault(of[last[a]]) + 1;
-            }
-        }
-
+        at.Add(row);
+        amounts.Add(-1);
         columns.Add(NoSector);
-        master.Add([.. counts.Keys, row], [.. counts.Values.Select(c => (double)c), -1], 0);
-        return true;
+        master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), 0);
     }
 
     private bool OfferBetter(CoverSimplex master, int[] among)

@@ -22,7 +22,7 @@ internal sealed class ListSearch(PackProblem problem, ListedSector[] sectors, in
     private const int FewSectors = 40;
 
     // What a step of the search, a look at a sector, and a way take.
-    private const int WorkOfNode = 50_000;
+    private const int WorkOfNode = 20_000;
     private const int WorkOfSector = 40;
     private const int WorkOfWay = 300;
 
