@@ -8,7 +8,7 @@ namespace CastBook.Planning.Packing;
 internal sealed class GivenFlasks(PackProblem problem, IReadOnlyList<(int Size, int Setting)> flasks, bool isHard, CancellationToken stop)
 {
     // Of that the search without a list has had its share.
-    private const int ShareWithout = 8;
+    private const int ShareWithout = 4;
 
     // Lists are worth making for no shorter looks.
     private const long LeastForList = 50_000_000;

@@ -40,7 +40,7 @@ internal sealed partial class PackSolver
         plan = greedy.Best();
         search.Shrink(plan);
         isOfManyKinds = problem.Items.Length > ManyKinds && !IsSmall;
-        work = inBrief || plan.Lost > 0 ? PackWork.Brief(pieces, isOfManyKinds) : PackWork.Full(pieces, isOfManyKinds, problem.IsOfOneSetting);
+        work = inBrief || plan.Lost > 0 ? PackWork.Brief(pieces, isOfManyKinds) : PackWork.Full(pieces, isOfManyKinds);
         (fewest, least) = (PackFloor.Flasks(problem), PackFloor.Of(problem));
 
         // What every flask costs at least says nothing about sizes.

@@ -26,8 +26,9 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     private const long ChoicesForEachTwo = 400_000;
     private const long MostChoices = 1_000_000_000;
 
-    // Where every piece may be cast beside every other, few choices of flasks are left, and these are hard.
-    private const long MostOfOneSetting = 64;
+    // What short looks leave of so few pieces is hard, whether or not all may be cast beside each other.
+    private const long MostOfHard = 64;
+    private const long LeastHardChoices = 3_000_000_000;
     private const long ChoicesForEachFour = 430;
     private const long ChoicesOfMany = 100_000_000_000;
 
@@ -46,8 +47,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     /// <summary>As much as helps while somebody waits.</summary>
     /// <param name="pieces">How many pieces there are.</param>
     /// <param name="isOfManyKinds">Whether they are of more kinds than a master ends for, so that the work goes into the search.</param>
-    /// <param name="isOfOneSetting">Whether every piece may be cast beside every other.</param>
-    public static PackWork Full(long pieces, bool isOfManyKinds, bool isOfOneSetting)
+    public static PackWork Full(long pieces, bool isOfManyKinds)
     {
         if (pieces > Many)
         {
@@ -59,7 +59,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
         var proof = Math.Clamp(pieces * ProofForEach, LeastProof, MostProof);
         return new(Math.Min(MostSearch, LeastSearch + (pieces * SearchForEach)), proof, proof, Math.Min(MostChoices, pieces * pieces * ChoicesForEachTwo), 0)
         {
-            HardChoices = isOfOneSetting && pieces <= MostOfOneSetting ? pieces * pieces * pieces * pieces * ChoicesForEachFour : 0,
+            HardChoices = pieces <= MostOfHard ? Math.Max(LeastHardChoices, pieces * pieces * pieces * pieces * ChoicesForEachFour) : 0,
         };
     }
 
