@@ -6,295 +6,295 @@ public static partial class Catalogue
     private const string RowNotComputed = "This row is left out until it is mended.";
 
     /// <summary>The book has no worksheet that could hold the list.</summary>
-    public static FindingKind ListNoSheet => new(
+    public static FindingKind ListNoSheet { get; } = new(
         "list-no-sheet", Severity.Stop,
         "The workbook has no sheet with a list of pieces.", NothingWritten,
         "Put the list on a sheet of its own, with a row of headings such as Piece, Qty, Pattern weight (g), Alloy.");
 
     /// <summary>No row looks like headings at all.</summary>
-    public static FindingKind ListNotFound => new(
+    public static FindingKind ListNotFound { get; } = new(
         "list-not-found", Severity.Stop,
         "No list of pieces was found on {0}.", NothingWritten,
         "Give the list a row of headings within its first 30 rows: Piece, Qty, Pattern weight (g), Alloy.");
 
     /// <summary>Sheets of the shop and no list: a shop file.</summary>
-    public static FindingKind ListInNoShopFile => new(
+    public static FindingKind ListInNoShopFile { get; } = new(
         "list-in-no-shop-file", Severity.Stop,
         "The workbook has sheets of the shop ({0}) and no list of pieces.", "It is a shop file: other books use it, and there is nothing in it to fill. " + NothingWritten,
         "Fill a book that names it in castbook.json, or add a sheet with the columns Piece, Qty, Pattern weight (g), Alloy.");
 
     /// <summary>No row has headings enough; the nearest is named.</summary>
-    public static FindingKind ListNotFoundNear => new(
+    public static FindingKind ListNotFoundNear { get; } = new(
         "list-headings-unknown", Severity.Stop,
         "No list of pieces was found. The nearest is {0}, which says: {1}.",
         "It takes at least a column for the piece and one for its quantity or weight, such as Piece, Qty, Pattern weight (g), Alloy. " + NothingWritten,
         "Name the columns so, or add your own words for them to castbook.json under \"columns\".");
 
     /// <summary>No sheet that the shop wants filled is there.</summary>
-    public static FindingKind ListSheetMissing => new(
+    public static FindingKind ListSheetMissing { get; } = new(
         "list-sheet-missing", Severity.Stop,
         "The workbook has no sheet called {0} with a list of pieces, which {1} wants filled.", NothingWritten,
         "Write the name of the sheet with the list into {1}, or take that line out.");
 
     /// <summary>One of several sheets that the shop wants filled is not there.</summary>
-    public static FindingKind ListSheetMissingAmongSeveral => new(
+    public static FindingKind ListSheetMissingAmongSeveral { get; } = new(
         "list-sheet-missing-among-several", Severity.Stop,
         "The workbook has no sheet called {0} with a list of pieces, which {1} wants filled.", "The pieces that should stand on it are in no flask of this plan.",
         "Mend the name in {1}, or take it out.");
 
     /// <summary>One of several sheets that the shop wants filled has no list.</summary>
-    public static FindingKind ListNotOnSheet => new(
+    public static FindingKind ListNotOnSheet { get; } = new(
         "list-not-on-sheet", Severity.Stop,
         "No list of pieces was found on {0}, which {1} wants filled.", "Its pieces are in no flask of this plan.",
         "Give the list a row of headings within its first 30 rows: Piece, Qty, Pattern weight (g), Alloy; or take the sheet's name out of {1}.");
 
     /// <summary>Other sheets that hold a list too.</summary>
-    public static FindingKind ListsOnOtherSheets => new(
+    public static FindingKind ListsOnOtherSheets { get; } = new(
         "lists-on-other-sheets", Severity.Check,
         "The list on sheet {0} was read; a list of pieces stands on {1} too.", "What stands there is neither counted nor planned.",
         "To fill several, or another one, type their names, or all, behind Sheets to fill on the Shop sheet; or write \"sheet\": [{2}] into castbook.json.");
 
     /// <summary>Headings without rows.</summary>
-    public static FindingKind ListEmpty => new(
+    public static FindingKind ListEmpty { get; } = new(
         "list-empty", Severity.Stop,
         "The list on sheet {0} has headings in row {1} but no pieces under them.", NothingWritten,
         "Type at least one piece with its quantity and weight below the headings.");
 
     /// <summary>Headings without rows on one of several sheets.</summary>
-    public static FindingKind ListEmptyAmongSeveral => new(
+    public static FindingKind ListEmptyAmongSeveral { get; } = new(
         "list-empty-among-several", Severity.Note,
         "The list on sheet {0} has headings in row {1} but no pieces under them.", "", "");
 
     /// <summary>Two columns claim the same field in different words.</summary>
-    public static FindingKind HeadingAmbiguous => new(
+    public static FindingKind HeadingAmbiguous { get; } = new(
         "heading-ambiguous", Severity.Stop,
         "Column {0} \"{1}\" and column {2} \"{3}\" may both be the {4}.", "Which of the two counts cannot be told, so neither was read.",
         "Rename the one that is not meant, or write \"columns\": {{ \"{5}\": [\"{6}\"] }} into castbook.json, with the heading that is meant.");
 
     /// <summary>Two columns have the same heading.</summary>
-    public static FindingKind HeadingTwice => new(
+    public static FindingKind HeadingTwice { get; } = new(
         "heading-twice", Severity.Stop,
         "Columns {0} and {1} both say \"{2}\".", "Which of the two counts cannot be told, so neither was read.",
         "Rename the one that is not meant.");
 
     /// <summary>A heading that may stand below the group on its left or alone.</summary>
-    public static FindingKind HeadingGroupUnclear => new(
+    public static FindingKind HeadingGroupUnclear { get; } = new(
         "heading-group-unclear", Severity.Stop,
         "Column {0} \"{1}\" may belong to \"{2}\" on its left or stand alone.", "The two mean different things, so it was not read.",
         "Merge the cells of \"{2}\" over the columns that belong to it, or type \"{3}\" if this is one of them.");
 
     /// <summary>A heading's unit that may be one of two.</summary>
-    public static FindingKind UnitAmbiguous => new(
+    public static FindingKind UnitAmbiguous { get; } = new(
         "unit-ambiguous", Severity.Stop,
         "\"{0}\" has the unit gr, which some read as grams and others as grains.", "The two are 15-fold apart, so the column was not read.",
         "Write g for grams or grain for grains.");
 
     /// <summary>The sign gr in a language whose shops do not weigh in grains.</summary>
-    public static FindingKind UnitGrIsGram => new(
+    public static FindingKind UnitGrIsGram { get; } = new(
         "unit-gr-read-as-grams", Severity.Note,
         "\"{0}\" was read in grams.", "", "If gr means grains there, write grain in the heading.");
 
     /// <summary>Plain ounces in a trade that weighs metal in troy ounces.</summary>
-    public static FindingKind UnitPlainOunce => new(
+    public static FindingKind UnitPlainOunce { get; } = new(
         "unit-plain-ounce", Severity.Check,
         "\"{0}\" was read in ordinary ounces of 28.35 g.", "Precious metal is often weighed in troy ounces of 31.10 g.",
         "If troy ounces are meant, write ozt in the heading.");
 
     /// <summary>A heading without unit.</summary>
-    public static FindingKind UnitAssumed => new(
+    public static FindingKind UnitAssumed { get; } = new(
         "unit-assumed", Severity.Note,
         "No unit stands in {0}; read in {1}.", "", "If that is wrong, write the unit in the heading, such as {2}.");
 
     /// <summary>A height read as the length from the gate.</summary>
-    public static FindingKind HeightIsLength => new(
+    public static FindingKind HeightIsLength { get; } = new(
         "height-read-as-length", Severity.Note,
         "\"{0}\" was read as the piece's length from the gate outwards.", "It decides how far a piece reaches towards the flask wall.",
         "If pieces stand otherwise on the tree, add a column Length (mm).");
 
     /// <summary>A weight, mass or volume that is no number.</summary>
-    public static FindingKind WeightNotANumber => new(
+    public static FindingKind WeightNotANumber { get; } = new(
         "weight-not-a-number", Severity.Stop,
         "\"{0}\" is not a number{1}.", RowNotComputed, "Type the {2} as a number, such as 12.4.");
 
     /// <summary>A list without a column for the quantity.</summary>
-    public static FindingKind QuantityColumnMissing => new(
+    public static FindingKind QuantityColumnMissing { get; } = new(
         "quantity-column-missing", Severity.Stop,
         "The list on sheet {0} has no column for the quantity.", "Without it nobody knows how many to cast.",
         "Add a column with the heading Qty in row {1} and type how many of each; or, where every row is one piece, type 1 as \"Quantity where the list gives none\" on the Shop sheet.");
 
     /// <summary>The shop's answer for a list without a column for the quantity.</summary>
-    public static FindingKind QuantityFromShop => new(
+    public static FindingKind QuantityFromShop { get; } = new(
         "quantity-from-shop", Severity.Note,
         "The list on sheet {0} has no column for the quantity; each row counts as {1}, as the shop says.", "", "To type it row by row, add a column with the heading Qty in row {2}.");
 
     /// <summary>A quantity that is no number.</summary>
-    public static FindingKind QuantityNotANumber => new(
+    public static FindingKind QuantityNotANumber { get; } = new(
         "quantity-not-a-number", Severity.Stop,
         "\"{0}\" is not a number{1}.", RowNotComputed, "Type how many to cast as a whole number, such as 6.");
 
     /// <summary>Any other value that is no number.</summary>
-    public static FindingKind ValueNotANumber => new(
+    public static FindingKind ValueNotANumber { get; } = new(
         "value-not-a-number", Severity.Stop,
         "\"{0}\" is not a number{1}.", "The {2} of this row is not known.", "Type it as a number, or leave the cell empty.");
 
     /// <summary>A number that may be one of two.</summary>
-    public static FindingKind NumberUndecided => new(
+    public static FindingKind NumberUndecided { get; } = new(
         "number-undecided", Severity.Stop,
         "\"{0}\" under {1} can be read as two numbers: the sign in it may mark thousands or decimals.", RowNotComputed,
         "Type it anew as a number without a thousands sign. One number of the column that leaves no doubt, such as 2.5 or 2,5, settles the others.");
 
     /// <summary>An estimate, a range, a limit or a tolerance.</summary>
-    public static FindingKind NumberNotExact => new(
+    public static FindingKind NumberNotExact { get; } = new(
         "number-not-exact", Severity.Stop,
         "\"{0}\" is {1}, and what it comes to is not guessed.", RowNotComputed, "Type the {2} as one number, such as {3}.");
 
     /// <summary>A date where a number belongs.</summary>
-    public static FindingKind NumberIsDate => new(
+    public static FindingKind NumberIsDate { get; } = new(
         "number-became-date", Severity.Stop,
         "The {1} shows the date {0}.", "Spreadsheet programs make dates of entries such as 9.10, 1-2 or 7/8. " + RowNotComputed,
         "Set the cell's format to a number, then type the {1} again.");
 
     /// <summary>A unit of something else.</summary>
-    public static FindingKind UnitWrong => new(
+    public static FindingKind UnitWrong { get; } = new(
         "unit-wrong", Severity.Stop,
         "\"{0}\" has a unit that does not measure the {1}.", RowNotComputed, "Type it in {2}.");
 
     /// <summary>A unit in a cell that may be one of two.</summary>
-    public static FindingKind UnitInCellAmbiguous => new(
+    public static FindingKind UnitInCellAmbiguous { get; } = new(
         "unit-in-cell-ambiguous", Severity.Stop,
         "\"{0}\" has the unit gr, which some read as grams and others as grains.", "The two are 15-fold apart, so it was not read.",
         "Write g for grams or grain for grains.");
 
     /// <summary>A cell that shows an error.</summary>
-    public static FindingKind FormulaError => new(
+    public static FindingKind FormulaError { get; } = new(
         "formula-error", Severity.Stop,
         "The {1} shows {0}.", RowNotComputed, "Mend the formula, or type the value.");
 
     /// <summary>A formula whose value was not saved.</summary>
-    public static FindingKind FormulaWithoutValue => new(
+    public static FindingKind FormulaWithoutValue { get; } = new(
         "formula-without-value", Severity.Stop,
         "The {0} is a formula whose result is not saved in the file.", RowNotComputed,
         "Open the book in your spreadsheet program, save it there, and run again; or type the value.");
 
     /// <summary>A value below zero.</summary>
-    public static FindingKind ValueBelowZero => new(
+    public static FindingKind ValueBelowZero { get; } = new(
         "value-below-zero", Severity.Stop,
         "The {1} is {0}, which is less than nothing.", RowNotComputed, "Type the {1} as a number above zero.");
 
     /// <summary>A value of zero where there must be something.</summary>
-    public static FindingKind ValueZero => new(
+    public static FindingKind ValueZero { get; } = new(
         "value-zero", Severity.Stop,
         "The {0} is zero.", RowNotComputed, "Type the {0}, or mark the row in a column Leave out.");
 
     /// <summary>A value beyond anything cast in a shop.</summary>
-    public static FindingKind ValueAbsurd => new(
+    public static FindingKind ValueAbsurd { get; } = new(
         "value-absurd", Severity.Stop,
         "The {1} is {0}; more than {2} is taken for a slip of the pen.", RowNotComputed,
         "Look at the decimal sign and the unit, and type the {1} again.");
 
     /// <summary>A quantity that is no whole number.</summary>
-    public static FindingKind QuantityNotWhole => new(
+    public static FindingKind QuantityNotWhole { get; } = new(
         "quantity-not-whole", Severity.Stop,
         "The quantity is {0}, but pieces are cast whole.", RowNotComputed, "Type a whole number, such as 2 or 3.");
 
     /// <summary>A yes-or-no cell that says neither.</summary>
-    public static FindingKind YesNoUnreadable => new(
+    public static FindingKind YesNoUnreadable { get; } = new(
         "yes-no-unreadable", Severity.Check,
         "\"{0}\" under {1} was not understood and counts as no.", "", "Type yes or no, or leave the cell empty.");
 
     /// <summary>A word of a status that means neither done nor left out.</summary>
-    public static FindingKind StatusStillToCast => new(
+    public static FindingKind StatusStillToCast { get; } = new(
         "status-still-to-cast", Severity.Note,
         "\"{0}\" under {1} was read as still to cast.", "", "Type done there for what is cast already, and cancelled for what is not to be cast.");
 
     /// <summary>A stones cell that says neither yes nor no.</summary>
-    public static FindingKind StonesUnreadable => new(
+    public static FindingKind StonesUnreadable { get; } = new(
         "stones-unreadable", Severity.Stop,
         "\"{0}\" under {1} does not say whether stones are in the pattern.", "A flask with stones in must not be quenched.",
         "Type yes or no.");
 
     /// <summary>A day that cannot be told.</summary>
-    public static FindingKind DueUnreadable => new(
+    public static FindingKind DueUnreadable { get; } = new(
         "due-unreadable", Severity.Check,
         "\"{0}\" was not understood as a day.", "The row is planned as if it had no due date.", "Type it as a date, such as 2026-12-24.");
 
     /// <summary>A day that may be one of two.</summary>
-    public static FindingKind DayUndecided => new(
+    public static FindingKind DayUndecided { get; } = new(
         "day-undecided", Severity.Check,
         "\"{0}\" under {1} can be two days: {2} or {3}.", "Rows with such a day are planned as if they had none.",
         "Type it as {2} or {3}. One day of the list that leaves no doubt, such as 24/12/2026, settles the others.");
 
     /// <summary>Days read in the order their column settles.</summary>
-    public static FindingKind DayOrder => new(
+    public static FindingKind DayOrder { get; } = new(
         "day-order", Severity.Note,
         "Days under {0} were read in the order that others of the book settle, such as {1} as {2}, in {3}.", "",
         "If that is wrong, type them as {2}.");
 
     /// <summary>Several days under a heading that nothing knows, in a list that names no nights.</summary>
-    public static FindingKind DaysNotReadAsNight => new(
+    public static FindingKind DaysNotReadAsNight { get; } = new(
         "days-not-read-as-night", Severity.Check,
         "Column {0} holds days that were not read as casting nights: {1}.", "All these rows were planned as one night.",
         "If they are casting nights, change the heading to Casting night, or write \"columns\": {{ \"night\": [\"{2}\"] }} into castbook.json; if not, name them in the heading, such as Ordered or Received.");
 
     /// <summary>The same, where the column has no heading.</summary>
-    public static FindingKind DaysWithoutHeading => new(
+    public static FindingKind DaysWithoutHeading { get; } = new(
         "days-without-heading", Severity.Check,
         "Column {0} has no heading and holds days, which were not read as casting nights: {1}.", "All these rows were planned as one night.",
         "If they are casting nights, type the heading Casting night; if not, name them there, such as Ordered or Received.");
 
     /// <summary>No heading is known for the names of the pieces.</summary>
-    public static FindingKind NamesNotKnown => new(
+    public static FindingKind NamesNotKnown { get; } = new(
         "names-not-known", Severity.Check,
         "No column is known to name the pieces; {0} \"{1}\" may.", "Without names trees and cards can only say unnamed.",
         "If it names them, change its heading to Piece, or write \"columns\": {{ \"piece\": [\"{2}\"] }} into castbook.json.");
 
     /// <summary>A per-tree cell that cannot be read.</summary>
-    public static FindingKind PerTreeUnreadable => new(
+    public static FindingKind PerTreeUnreadable { get; } = new(
         "per-tree-unreadable", Severity.Stop,
         "\"{0}\" does not say how many fit a tree.", RowNotComputed,
         "Type a whole number, such as 12, or one for each flask size, such as 75 × 100: 12; 90 × 125: 20.");
 
     /// <summary>Sizes in one cell that cannot be read.</summary>
-    public static FindingKind SizesUnreadable => new(
+    public static FindingKind SizesUnreadable { get; } = new(
         "sizes-unreadable", Severity.Stop,
         "\"{0}\" does not say the piece's sizes.", "No tree can be planned with it.",
         "Type length × width × thickness, such as 20 × 10 × 3, the length from the gate outwards.");
 
     /// <summary>Commas read as decimal signs.</summary>
-    public static FindingKind DecimalComma => new(
+    public static FindingKind DecimalComma { get; } = new(
         "decimal-comma", Severity.Note,
         "Commas under {0} were read as decimal signs, such as {1} as {2}, in {3}.", "", "If that is wrong, type the numbers with a point.");
 
     /// <summary>Signs read as thousands marks.</summary>
-    public static FindingKind ThousandsMark => new(
+    public static FindingKind ThousandsMark { get; } = new(
         "thousands-mark", Severity.Note,
         "Signs under {0} were read as thousands marks, such as {1} as {2}, in {3}.", "", "If that is wrong, type the numbers without them.");
 
     /// <summary>Values with another unit than their heading.</summary>
-    public static FindingKind UnitConverted => new(
+    public static FindingKind UnitConverted { get; } = new(
         "unit-converted", Severity.Note,
         "Values under {0} with a unit of their own were read in that unit, such as {1} as {2}, in {3}.", "",
         "If that is wrong, type them without a unit, in that of the heading.");
 
     /// <summary>Plain ounces in a cell, in a trade that weighs metal in troy ounces.</summary>
-    public static FindingKind UnitPlainOunceInCell => new(
+    public static FindingKind UnitPlainOunceInCell { get; } = new(
         "unit-plain-ounce-in-cell", Severity.Check,
         "Values under {0} were read in ordinary ounces of 28.35 g, such as {1} as {2}, in {3}.", "Precious metal is often weighed in troy ounces of 31.10 g.",
         "If troy ounces are meant, write ozt behind the number.");
 
     /// <summary>Liquid measure that is not the same in Britain.</summary>
-    public static FindingKind LiquidIsUs => new(
+    public static FindingKind LiquidIsUs { get; } = new(
         "liquid-measure-is-us", Severity.Note,
         "{0}: {1} was read as {2}, in measures of the United States.", "A British pint is a fifth larger, a British fluid ounce 4 % smaller.",
         "If British ones are meant, write imp before the unit.");
 
     /// <summary>Quantities in pairs.</summary>
-    public static FindingKind PairsCounted => new(
+    public static FindingKind PairsCounted { get; } = new(
         "pairs-counted", Severity.Note,
         "Pairs under {0} were counted as two pieces each, such as {1} as {2}, in {3}.", "", "If that is wrong, type the number of pieces.");
 
     /// <summary>Quantities in dozens.</summary>
-    public static FindingKind DozensCounted => new(
+    public static FindingKind DozensCounted { get; } = new(
         "dozens-counted", Severity.Note,
         "Dozens under {0} were counted as twelve pieces each, such as {1} as {2}, in {3}.", "", "If that is wrong, type the number of pieces.");
 }

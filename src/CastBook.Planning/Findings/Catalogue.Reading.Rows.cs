@@ -4,49 +4,49 @@ namespace CastBook.Planning.Findings;
 public static partial class Catalogue
 {
     /// <summary>Two numbers under a heading of sizes that may be the size of a ring and how many.</summary>
-    public static FindingKind SizesMayBeRings => new(
+    public static FindingKind SizesMayBeRings { get; } = new(
         "sizes-or-ring-sizes", Severity.Stop,
         "\"{0}\" may be the size of a ring, {1}, and how many, {2}; or the sizes of the piece.", "The size of a ring does not say how much room it takes on a tree.",
         "For rings type how many under the quantity and the size alone; for the sizes of the piece type their unit too, such as {3}.");
 
     /// <summary>A list without a column for the alloy.</summary>
-    public static FindingKind AlloyColumnMissing => new(
+    public static FindingKind AlloyColumnMissing { get; } = new(
         "alloy-column-missing", Severity.Stop,
         "The list on sheet {0} has no column for the alloy.", "The metal follows from its density.",
         "Add a column with the heading Alloy in row {1} and type what each is cast in; or, where all are cast in one, type it as \"Alloy where the list gives none\" on the Shop sheet.");
 
     /// <summary>The shop's answer for a list without a column for the alloy.</summary>
-    public static FindingKind AlloyFromShop => new(
+    public static FindingKind AlloyFromShop { get; } = new(
         "alloy-from-shop", Severity.Note,
         "The list on sheet {0} has no column for the alloy; all its pieces are cast in {1}, as the shop says.", "", "To type it row by row, add a column with the heading Alloy in row {2}.");
 
     /// <summary>Hidden rows that were read.</summary>
-    public static FindingKind RowsHidden => new(
+    public static FindingKind RowsHidden { get; } = new(
         "rows-hidden", Severity.Note,
         "Hidden rows were read too: {0}.", "A filter or a hand hides them.", "Use a column Leave out for rows that are not to be cast.");
 
     /// <summary>Rows of sums without a word that says so.</summary>
-    public static FindingKind RowsReadAsSums => new(
+    public static FindingKind RowsReadAsSums { get; } = new(
         "rows-read-as-sums", Severity.Note,
         "Rows without a name were taken for sums of the rows above: {0}.", "", "If one is a piece, type its name.");
 
     /// <summary>Rows that are struck out.</summary>
-    public static FindingKind RowsStruckOut => new(
+    public static FindingKind RowsStruckOut { get; } = new(
         "rows-struck-out", Severity.Note,
         "Rows that are struck out were left out: {0}.", "", "Take the line through the name away from a row that is to be cast.");
 
     /// <summary>Rows with a name and nothing else.</summary>
-    public static FindingKind RowsSections => new(
+    public static FindingKind RowsSections { get; } = new(
         "rows-read-as-sections", Severity.Note,
         "Rows with a name and nothing else were taken for section lines: {0}.", "", "If one is a piece, type its quantity and weight.");
 
     /// <summary>Rows that say something but name no piece.</summary>
-    public static FindingKind RowsWithoutPiece => new(
+    public static FindingKind RowsWithoutPiece { get; } = new(
         "rows-without-piece", Severity.Check,
         "Rows that name no piece were left alone: {0}.", "", "If one is to be cast, type its name, quantity and weight.");
 
     /// <summary>Rows below the end of the list that look like pieces.</summary>
-    public static FindingKind RowsOutsideList => new(
+    public static FindingKind RowsOutsideList { get; } = new(
         "rows-outside-list", Severity.Check,
         "Rows that look like pieces stand outside the list and were left alone: {0}.", "The list ends at its table, or at three empty rows.",
         "Move them into the list if they belong to it.");

@@ -4,13 +4,13 @@ namespace CastBook.Planning.Findings;
 public static partial class Catalogue
 {
     /// <summary>Rows that a new book brought along and that nobody has replaced.</summary>
-    public static FindingKind ExamplesLeft => new(
+    public static FindingKind ExamplesLeft { get; } = new(
         "examples-left", Severity.Check,
         "Lines called \"Example: …\" still stand there: {0}.", "Their numbers are an invented shop's and nobody's data sheet: nothing may be poured by them.",
         "Type your own in their place, or run castbook clear-examples on the book.");
 
     /// <summary>Rows that a new book brought along, beside pieces of the shop's own.</summary>
-    public static FindingKind ExamplesInUse => new(
+    public static FindingKind ExamplesInUse { get; } = new(
         "examples-in-use", Severity.Stop,
         "Pieces of your own are planned while lines called \"Example: …\" still stand there: {0}.",
         "Their temperatures, schedules and powder are an invented shop's and nobody's data sheet: nothing may be poured by them.",
