@@ -62,7 +62,22 @@ public sealed class CrucibleBookTests
     [InlineData("graphite", false)]
     [InlineData("clay-graphite", false)]
     [InlineData("Carbon", false)]
+    [InlineData("Grafit", false)]
+    [InlineData("grafite", false)]
+    [InlineData("crisol de grafito", false)]
+    [InlineData("Tongraphit", false)]
+    [InlineData("plumbago", false)]
+    [InlineData("plombagine", false)]
+    [InlineData("Kohlenstoff", false)]
+    [InlineData("silicon carbide", false)]
+    [InlineData("Siliziumkarbid", false)]
+    [InlineData("SiC", false)]
+    [InlineData("?", false)]
     [InlineData("silica", true)]
+    [InlineData("Keramik", true)]
+    [InlineData("céramique", true)]
+    [InlineData("sílice", true)]
+    [InlineData("classic quartz", true)]
     public void Largest_Platinum_WantsAMakeThatIsNotGraphite(string? madeOf, bool isPlanned)
     {
         Composition.TryParse("Pt 950 Ru 50", out var parts, out _).ShouldBeTrue();
