@@ -60,6 +60,12 @@ public static partial class Catalogue
         "Schedule {0} has no {2} in row {1}.", "A burnout is never guessed, so the schedule is not used.",
         "Type the {2}, or delete the schedule's lines.");
 
+    /// <summary>A schedule for something that no schedule is chosen for.</summary>
+    public static FindingKind ScheduleUseUnreadable { get; } = new(
+        "schedule-use-unreadable", Severity.Stop,
+        "Schedule {0} is for \"{1}\", which is not wax, resin or stones.", "A mould that is burnt out by the schedule of something else is spoilt, so this one is not used.",
+        "Type wax, resin or stones there, or leave the cell empty if the schedule is for wax and resin alike.");
+
     /// <summary>A setting whose name is not known.</summary>
     public static FindingKind SettingUnknown { get; } = new(
         "setting-unknown", Severity.Check,

@@ -9,7 +9,7 @@ public sealed record ShopSchedule
     /// <summary>The schedule's name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>What it is for: <c>wax</c>, <c>resin</c> or <c>stones</c>; missing means any.</summary>
+    /// <summary>What it is for: <c>wax</c>, <c>resin</c> or <c>stones</c>; missing means wax and resin, never stones.</summary>
     public string? For { get; init; }
 
     /// <summary>The largest flask diameter it serves; missing means any.</summary>

@@ -7,7 +7,7 @@ internal static class SchedulesWords
 
     public static string Schedule => "The schedule's name, the same on each of its lines.";
 
-    public static string For => "What it burns out: wax, resin or stones. Empty: anything.";
+    public static string For => "What it burns out: wax, resin or stones. Empty: wax and resin.";
 
     public static string UpToDiameter => "The widest flask it serves. Empty: any.";
 

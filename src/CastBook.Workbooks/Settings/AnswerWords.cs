@@ -19,6 +19,7 @@ internal static class AnswerWords
         wax = waxes, wachs, cire, cera
         resin = resins, harz, kunstharz, résine, resina
         castable resin = castable resin, gießharz
+        stones = stone, stein, steine, steinen, pierre, pierres, piedra, piedras, pietra, pietre, pedra, pedras
         pattern = patterns, modell, modelle, wachsmodell, modèle, modèles, modelo, modelos, modello, modelli
         metal = metall, métal, metallo, cast metal, guss
         finished = fertig, fertiges, fertigguss, fini, finie, acabado, terminado, finito
@@ -27,9 +28,14 @@ internal static class AnswerWords
         without = no, ohne, sans, sin, senza, sem
         gates = gate, sprue, sprues, anguss, angüsse, angüssen, gusskanal, gusskanäle, gusskanälen, attaque, attaques, bebedero, bebederos, colata, canale, canali, canal, canales, canais, gito, gitos
         or = oder, ou
+        ring = rings, bague, bagues, anneau, anneaux, alliance, alliances, anillo, anillos, sortija, sortijas, alianza, alianzas, anello, anelli, fede, fedi, anel, anéis, aliança, alianças
         round = rund, kreisrund, rond, ronde, redondo, redonda, tondo, tonda, rotondo, circular, circulaire, circolare
         square = rectangular, oblong, eckig, viereckig, rechteckig, quadratisch, carré, carrée, rectangulaire, cuadrado, cuadrada, quadrato, quadrata, rettangolare, quadrado, quadrada, retangular
         """);
+
+    /// <summary>Whether the shape of a piece is a ring; of German words their last part may say so, as in <c>Siegelring</c>.</summary>
+    /// <param name="shape">The shape as typed.</param>
+    public static bool IsRing(string shape) => Table.Of(shape).Any(word => word.Contains("RING", StringComparison.Ordinal));
 
     /// <summary>What the words of an answer mean, in the order of the alphabet, so that their own order does not matter.</summary>
     /// <param name="text">The answer as typed.</param>

@@ -10,7 +10,7 @@ namespace CastBook.Workbooks.Settings;
 /// <summary>Reads burnout schedules: the rows of one name, a stage each.</summary>
 internal static class ScheduleRows
 {
-    /// <summary>The schedules of the book, then those that only the shop file has; one with a stage that is not whole is left out, because a burnout is never guessed.</summary>
+    /// <summary>The schedules of the book, then those that only the shop file has; one with a stage that is not whole, or for nobody knows what, is left out, because a burnout is never guessed.</summary>
     /// <param name="book">The book's sheet; missing where it has none.</param>
     /// <param name="cells">Takes down where the book's lines stand.</param>
     /// <param name="file">The shop file; missing where there is none.</param>
@@ -73,10 +73,18 @@ internal static class ScheduleRows
             stages.Add((row.Number(ShopField.Stage) ?? stages.Count, new BurnoutStage(target.Value, rate, hold.Value)));
         }
 
+        var typed = First(rows, r => r.Text(ShopField.For));
+        var use = typed is null ? "" : ShopWords.ScheduleUse(typed);
+        if (use is null)
+        {
+            table.Findings.Add(Catalogue.ScheduleUseUnreadable.At(new Subject(SubjectKind.Schedule, rows[0].Name, ShopField.For), rows[0].Name, typed!));
+            return null;
+        }
+
         return new ShopSchedule
         {
             Name = rows[0].Name,
-            For = First(rows, r => r.Text(ShopField.For)),
+            For = use.Length == 0 ? null : use,
             UpToDiameter = FirstValue(rows, r => r.Length(ShopField.UpToDiameter)),
             UpToHeight = FirstValue(rows, r => r.Length(ShopField.UpToHeight)),
             LoadAt = FirstValue(rows, r => r.Temperature(ShopField.LoadAt)),

@@ -42,6 +42,16 @@ internal static class ShopWords
         _ => null,
     };
 
+    /// <summary>What a burnout schedule is for: <c>wax</c>, <c>resin</c> or <c>stones</c>; empty where it is for wax and resin alike.</summary>
+    public static string? ScheduleUse(string text) => AnswerWords.Meant(text) switch
+    {
+        "WAX" => "wax",
+        "RESIN" or "CASTABLE RESIN" => "resin",
+        "STONES" or "STONES WAX" or "RESIN STONES" or "RESIN STONES WAX" or "OR RESIN STONES WAX" => "stones",
+        "RESIN WAX" or "OR RESIN WAX" => "",
+        _ => null,
+    };
+
     public static InvestmentKind? Binder(string text) => Key(text) switch
     {
         "GYPSUM" or "GYPSUMBONDED" or "PLASTER" => InvestmentKind.Gypsum,

@@ -288,6 +288,38 @@ public sealed class ShopReaderTests
         Said(reading).ShouldHaveSingleItem().Seen.ShouldBe("Schedule Resin has no hold in row 3.");
     }
 
+    [Theory]
+    [InlineData("Wax", "wax")]
+    [InlineData("cire", "wax")]
+    [InlineData("castable resin", "resin")]
+    [InlineData("Harz", "resin")]
+    [InlineData("résine", "resin")]
+    [InlineData("stones in", "stones")]
+    [InlineData("Wachs mit Steinen", "stones")]
+    [InlineData("wax with stones", "stones")]
+    [InlineData("cera con pietre", "stones")]
+    [InlineData("wax or resin", null)]
+    [InlineData(null, null)]
+    public void Read_ScheduleFor_IsUnderstoodInAnyLanguage(string? typed, string? use) =>
+        Read("Schedules", s => s.Row("Schedule", "For", "Target (°C)", "Hold (h)").Row("Long", typed, 732, 2)).Night.Shop.Schedules.ShouldHaveSingleItem().For.ShouldBe(use);
+
+    // Left out silently, it would be replaced by a usual schedule that is shorter.
+    [Theory]
+    [InlineData("plastic")]
+    [InlineData("without stones")]
+    [InlineData("everything")]
+    public void Read_ScheduleForNobodyKnowsWhat_IsNotUsedAndSaysSo(string typed)
+    {
+        var reading = Read("Schedules", s => s.Row("Schedule", "For", "Target (°C)", "Hold (h)").Row("Long", typed, 732, 2));
+
+        reading.Night.Shop.Schedules.ShouldBeEmpty();
+        var said = Said(reading).ShouldHaveSingleItem();
+        $"{said.Seen} {said.Why} {said.Remedy}".ShouldBe(
+            $"Schedule Long is for \"{typed}\", which is not wax, resin or stones. A mould that is burnt out by the schedule of something else is spoilt, so this one is not used. "
+            + "Type wax, resin or stones there, or leave the cell empty if the schedule is for wax and resin alike.");
+        said.Subjects.ShouldBe([new Subject(SubjectKind.Schedule, "Long", ShopField.For)]);
+    }
+
     [Fact]
     public void Read_ShopSheet_GivesEverySetting()
     {

@@ -40,6 +40,19 @@ public sealed class PieceReadingTests
         piece.Unreadable.ShouldBeEmpty();
     }
 
+    // A ring that is not known as one is as deep as its band is thick, and trees are planned too full.
+    [Theory]
+    [InlineData("Shape", "signet ring", true)]
+    [InlineData("Form", "Siegelring", true)]
+    [InlineData("Forme", "bague", true)]
+    [InlineData("Forma", "Anillo", true)]
+    [InlineData("Forma", "anello", true)]
+    [InlineData("Formato", "aliança", true)]
+    [InlineData("Shape", "other", false)]
+    [InlineData("Forme", "pendentif", false)]
+    public void Read_ShapeInAnyLanguage_TellsARing(string heading, string shape, bool isRing) =>
+        One([.. Usual, heading, "Length (mm)", "Width (mm)", "Thickness (mm)"], ["Gull", 1, 2, "Bronze", shape, 22, 5, 2]).Piece.Box!.Value.IsRing.ShouldBe(isRing);
+
     [Fact]
     public void Read_NamesUnderWax_AreTheMaterial()
     {
