@@ -103,14 +103,7 @@ public static partial class BookFile
 
     private static string? Commit(string source, string target, string temporary, UInt128 hash, bool inPlace, TimeProvider clock)
     {
-        using (var now = OpenSource(source))
-        {
-            if (ContentHash.Of(now) != hash)
-            {
-                throw BookNotWrittenException.For(Catalogue.BookChangedMeanwhile, null, Path.GetFileName(source));
-            }
-        }
-
+        RefuseIfChanged(source, hash);
         if (!OperatingSystem.IsWindows())
         {
             // A book keeps its owner; a new one belongs to whoever made it, and may be read by whoever may read what it was made of.
@@ -125,11 +118,22 @@ public static partial class BookFile
         var backup = File.Exists(target) ? Backups.Add(target, clock) : null;
         if (inPlace && backup is not null)
         {
+            // Copying a large book takes a while. What somebody saved meanwhile may be in no backup.
+            RefuseIfChanged(source, hash);
             Backups.Remember(temporary, backup);
         }
 
         BookSwap.Move(temporary, target);
         return inPlace ? backup : null;
+    }
+
+    private static void RefuseIfChanged(string source, UInt128 hash)
+    {
+        using var now = OpenSource(source);
+        if (ContentHash.Of(now) != hash)
+        {
+            throw BookNotWrittenException.For(Catalogue.BookChangedMeanwhile, null, Path.GetFileName(source));
+        }
     }
 
     private sealed record Job(string Path, string? OutPath, bool DryRun, TimeProvider Clock, Action? BeforeCommit);

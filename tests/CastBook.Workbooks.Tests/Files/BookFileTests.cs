@@ -219,6 +219,19 @@ public sealed class BookFileTests : IDisposable
         folder.Names.ShouldBe(["night.xlsx"]);
     }
 
+    [Fact]
+    public void Fill_SavedBySomebodyWhileItsBackupIsMade_IsNotOverwritten()
+    {
+        var book = folder.Book();
+
+        var refusal = Should.Throw<BookNotWrittenException>(() => BookFile.Fill(
+            book, null, dryRun: false, BookSettings.None, new SavingClock(() => File.WriteAllText(book, "saved meanwhile"))));
+
+        refusal.Finding.Id.ShouldBe("book-changed-meanwhile");
+        File.ReadAllText(book).ShouldBe("saved meanwhile");
+        folder.Names.ShouldBe([".castbook", "night.xlsx"]);
+    }
+
     [Theory]
     [InlineData("not a workbook")]
     [InlineData("")]
@@ -266,4 +279,16 @@ public sealed class BookFileTests : IDisposable
         BookFile.Fill(path, outPath, dryRun, BookSettings.None, new BookFolder.Clock());
 
     private static HashSet<string> Temporary() => [.. Directory.GetFiles(Path.GetTempPath(), "tmp*.tmp")];
+
+    // The clock is asked for the name of the backup: the book was looked at once more just before.
+    private sealed class SavingClock(Action save) : TimeProvider
+    {
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow()
+        {
+            save();
+            return new(2026, 12, 1, 19, 54, 0, TimeSpan.Zero);
+        }
+    }
 }
