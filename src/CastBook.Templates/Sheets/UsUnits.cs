@@ -7,10 +7,10 @@ namespace CastBook.Templates.Sheets;
 /// <summary>Sheets as a shop in the United States has them: what it measures in inches, troy weight and °F stands in these, the rest as everywhere.</summary>
 internal static class UsUnits
 {
-    private const double MillimetresPerInch = 25.4;
-    private const double GramsPerPennyweight = 24 * 64.79891e-3;
-    private const double GramsPerTroyOunce = 20 * GramsPerPennyweight;
-    private const double GramsPerPound = 453.59237;
+    private static readonly double MillimetresPerInch = WrittenLength.Inch.One.Millimeters;
+    private static readonly double GramsPerPennyweight = WrittenMass.Pennyweight.One.Grams;
+    private static readonly double GramsPerTroyOunce = WrittenMass.TroyOunce.One.Grams;
+    private static readonly double GramsPerPound = WrittenMass.Pound.One.Grams;
 
     private static readonly UnitChange[] Changes =
     [

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Casting.Units;
 
 namespace CastBook.Workbooks.Reading.Headings;
 
@@ -9,14 +10,15 @@ namespace CastBook.Workbooks.Reading.Headings;
 /// <param name="Offset">Added after the factor; only temperatures have one.</param>
 internal sealed record CellUnit(string Name, Dimension Dimension, double Factor, double Offset = 0)
 {
-    // Exact by definition: NIST Handbook 44, Appendix C (grain, ounces, inch; the gallon of the United States is 231 cubic inches) and
+    // Exact by definition: NIST Handbook 44, Appendix C (ounces and pounds in grains, the inch; the gallon of the United States is 231 cubic inches) and
     // NIST SP 811, Appendix B.8 (the gallon of Britain is 4.546 09 l).
-    private const double GramsPerGrain = 64.79891e-3;
     private const double MillimetresPerInch = 25.4;
     private const double MillilitresPerCubicInch = MillimetresPerInch * MillimetresPerInch * MillimetresPerInch / 1000;
     private const double MillilitresPerUsGallon = 231 * MillilitresPerCubicInch;
     private const double MillilitresPerImperialGallon = 4546.09;
     private const double CelsiusPerFahrenheit = 5.0 / 9.0;
+
+    private static readonly double GramsPerGrain = TroyMass.FromGrains(1).Grams;
 
     /// <summary>Grams.</summary>
     public static CellUnit Gram { get; } = new("g", Dimension.Mass, 1);
@@ -78,7 +80,7 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         Add(new CellUnit("W", Dimension.Power, 0.001), "watt", "watts");
         Add(new CellUnit("per g", Dimension.Price, 1), "/g", "per gram");
         Add(new CellUnit("per kg", Dimension.Price, 0.001), "/kg");
-        Add(new CellUnit("per ozt", Dimension.Price, 1 / (480 * GramsPerGrain)), "/ozt", "per troy ounce", "per troy oz");
+        Add(new CellUnit("per ozt", Dimension.Price, 1 / TroyMass.FromTroyOunces(1).Grams), "/ozt", "per troy ounce", "per troy oz");
         Add(new CellUnit("°", Dimension.Angle, 1), "deg", "degree", "degrees");
         foreach (var (sign, word) in SmallWords.Units())
         {
@@ -95,11 +97,11 @@ internal sealed record CellUnit(string Name, Dimension Dimension, double Factor,
         add(new CellUnit("mg", Dimension.Mass, 0.001), []);
         add(new CellUnit("kg", Dimension.Mass, 1000), []);
         add(new CellUnit("oz", Dimension.Mass, 437.5 * GramsPerGrain), []);
-        add(new CellUnit("ozt", Dimension.Mass, 480 * GramsPerGrain), ["oz t", "troy oz", "oz troy", "troy ounce", "troy ounces", "t oz"]);
-        add(new CellUnit("dwt", Dimension.Mass, 24 * GramsPerGrain), ["pennyweight", "pennyweights", "pwt"]);
+        add(new CellUnit("ozt", Dimension.Mass, TroyMass.FromTroyOunces(1).Grams), ["oz t", "troy oz", "oz troy", "troy ounce", "troy ounces", "t oz"]);
+        add(new CellUnit("dwt", Dimension.Mass, TroyMass.FromPennyweights(1).Grams), ["pennyweight", "pennyweights", "pwt"]);
         add(new CellUnit("grain", Dimension.Mass, GramsPerGrain), ["grains"]);
         add(new CellUnit("gr", Dimension.Mass, double.NaN), ["grs"]);
-        add(new CellUnit("ct", Dimension.Mass, 0.2), ["carat", "carats", "cts"]);
+        add(new CellUnit("ct", Dimension.Mass, TroyMass.FromCarats(1).Grams), ["carat", "carats", "cts"]);
         add(new CellUnit("lb", Dimension.Mass, 7000 * GramsPerGrain), ["lbs", "pound", "pounds"]);
     }
 
