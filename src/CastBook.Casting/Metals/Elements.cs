@@ -42,9 +42,6 @@ public static class Elements
     private static readonly Dictionary<string, Element> BySymbol =
         All.ToDictionary(element => element.Symbol, StringComparer.OrdinalIgnoreCase);
 
-    private static readonly Dictionary<string, Element> ByName =
-        All.ToDictionary(element => element.Name, StringComparer.OrdinalIgnoreCase);
-
     /// <summary>Finds an element by its symbol; capitals and small letters are the same.</summary>
     /// <param name="symbol">A chemical symbol, such as <c>Ag</c>.</param>
     /// <param name="element">The element, or missing when it is not known here.</param>
@@ -54,17 +51,6 @@ public static class Elements
     {
         ArgumentNullException.ThrowIfNull(symbol);
         return BySymbol.TryGetValue(symbol, out element);
-    }
-
-    /// <summary>Finds an element by its plain name, as in a crucible rated for "gold".</summary>
-    /// <param name="name">A name such as <c>gold</c>; capitals and spaces around it do not matter.</param>
-    /// <param name="element">The element, or missing when it is not known here.</param>
-    /// <returns>True when it is known.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="name"/> is missing.</exception>
-    public static bool TryGetNamed(string name, [NotNullWhen(true)] out Element? element)
-    {
-        ArgumentNullException.ThrowIfNull(name);
-        return ByName.TryGetValue(name.Trim(), out element);
     }
 
     private static Element Of(string symbol, string name, double gramsPerCubicCentimeter, double degreesCelsius, ElementHazard hazard = ElementHazard.None) =>

@@ -19,9 +19,6 @@ internal sealed class TimedNight(double setMinutes)
     /// <summary>How many minutes of hands fall outside their hours.</summary>
     public double Outside { get; private set; }
 
-    /// <summary>When the first flask is poured; missing where none is.</summary>
-    public double? FirstPour => steps.Where(s => s.Kind == ClockStepKind.Pour).Select(s => (double?)s.Begins.Minutes).Min();
-
     /// <summary>Adds a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="at">When it begins.</param>

@@ -28,7 +28,6 @@ internal sealed class TreePiece
     /// <summary>How many fit a tree of each usable size, 0 for none; only where sizes are not known.</summary>
     public required int[] PerTree { get; init; }
 
-
     /// <summary>The row's id.</summary>
     public int Id => Metal.Piece.Id;
 
@@ -44,8 +43,4 @@ internal sealed class TreePiece
     /// <summary>Whether it fits a tree of a size, metal apart.</summary>
     /// <param name="size">The size.</param>
     public bool FitsIn(UsableSize size) => Shapes is null ? PerTree[size.Index] > 0 : Shapes[size.Index].Fits;
-
-    /// <summary>Whether it can be cast in a band.</summary>
-    /// <param name="band">The band.</param>
-    public bool Allows(SectionBand band) => Coldest <= band && band <= Hottest;
 }

@@ -13,9 +13,6 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
     private readonly Dictionary<string, (AlloyAnswer Answer, OpenName? Name)> answers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, KnownAlloy> known = new(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The alloys met so far, in order of first appearance.</summary>
-    public IReadOnlyList<KnownAlloy> Met => [.. known.Values.OrderBy(a => a.Order)];
-
     /// <summary>What a name in the list means.</summary>
     /// <param name="written">The name as written.</param>
     /// <param name="pieceId">The row that writes it.</param>

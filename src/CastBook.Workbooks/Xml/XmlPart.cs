@@ -178,11 +178,6 @@ internal sealed class XmlPart
     /// <param name="xml">What to insert.</param>
     public void InsertBefore(XmlElement element, string xml) => InsertAt(element.Start, xml);
 
-    /// <summary>Inserts after an element.</summary>
-    /// <param name="element">The element.</param>
-    /// <param name="xml">What to insert.</param>
-    public void InsertAfter(XmlElement element, string xml) => InsertAt(element.End, xml);
-
     /// <summary>Puts something in an element's place; nothing removes it.</summary>
     /// <param name="element">The element.</param>
     /// <param name="xml">What stands there instead.</param>

@@ -19,7 +19,7 @@ public class CrucibleCapacityTests
     [Fact]
     public void FromRating_ElementGold_HoldsFiftyTwoMilliliters()
     {
-        Elements.TryGetNamed("gold", out var gold).ShouldBeTrue();
+        Elements.TryGet("Au", out var gold).ShouldBeTrue();
 
         CrucibleCapacity.FromRating(Mass.FromKilograms(1), gold!.Density).Milliliters.ShouldBe(52, 0.5);
     }

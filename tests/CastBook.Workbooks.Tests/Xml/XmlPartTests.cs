@@ -65,14 +65,14 @@ public sealed class XmlPartTests
         var part = Part("<a><b/><c/><d/></a>");
         var children = part.Children(part.Root);
 
-        part.InsertAfter(children[2], "<d2/>");
+        part.Append(part.Root, "<d2/>");
         part.Replace(children[1], "");
         part.InsertBefore(children[1], "<c1/>");
         part.InsertBefore(children[1], "<c2/>");
         part.SetAttribute(part.Root, "n", "1");
-        part.InsertAfter(children[0], "<b2/>");
+        part.InsertBefore(children[2], "<c3/>");
 
-        Text(part).ShouldBe("<a n=\"1\"><b/><c1/><c2/><b2/><d/><d2/></a>");
+        Text(part).ShouldBe("<a n=\"1\"><b/><c1/><c2/><c3/><d/><d2/></a>");
     }
 
     [Theory]
