@@ -23,6 +23,7 @@ public sealed class TreeClearanceTests
         var plan = NightPlanner.Plan(Wrenmoor.Night(
             Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Large with { Owned = 4, Cup = null }] }, pieces));
 
+        plan.Flasks.ShouldNotBeEmpty();
         foreach (var flask in plan.Flasks)
         {
             Measure(flask);
