@@ -43,7 +43,7 @@ public static class BookGate
         var extension = Path.GetExtension(fileName);
         if (fileName.Length > 0 && !BookExtensions.Contains(extension, StringComparer.OrdinalIgnoreCase))
         {
-            throw BookRefusedException.For(Catalogue.BookWrongExtension, extension.Length == 0 ? "nothing" : extension);
+            throw BookRefusedException.For(Catalogue.BookWrongExtension, extension.Length == 0 ? RefusalWords.NoEnding : extension);
         }
 
         book.Position = 0;

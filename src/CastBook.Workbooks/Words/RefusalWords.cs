@@ -74,7 +74,10 @@ internal static class RefusalWords
 
     public static string WebPage => "a web page (HTML), whatever its name says";
 
-    // "The file is open in …."
+    // "The file is an .xlsx workbook, but its name ends in …."
+    public static string NoEnding => "nothing";
+
+    // "night.xlsx is open; … has it."
     public static string AnotherProgram => "another program";
 
     // "template.xlsx cannot take the list: …."
