@@ -45,7 +45,7 @@ internal static class AdoptCommand
             return ExitCode.Usage;
         }
 
-        return FillCommand.Guarded(errors, () =>
+        return Guarded.Run(errors, () =>
         {
             var settings = SettingsAround.Of(book, clock);
             var look = BookLook.At(book, settings);

@@ -33,7 +33,7 @@ internal static class ClearExamplesCommand
             return ExitCode.Usage;
         }
 
-        return FillCommand.Guarded(errors, () =>
+        return Guarded.Run(errors, () =>
         {
             var (rows, backup) = BookFile.Clear(book, StarterBooks.ExampleRows, clock);
             output.WriteLine(rows.Cleared.Count == 0 ? NewWords.NothingToClear(Path.GetFileName(book)) : NewWords.Cleared(Path.GetFileName(book), Counts(rows.Cleared)));

@@ -15,6 +15,40 @@ internal static class CommandLine
     /// <returns>The exit code.</returns>
     public static int Run(string[] arguments, TextWriter output, TextWriter errors, TimeProvider clock)
     {
+        var root = Root(arguments, output, errors, clock);
+        if (Meant(arguments, root) is not { } words)
+        {
+            errors.WriteLine(ProgramWords.Complaint(ProgramWords.NoCommand(arguments[0], root.Subcommands.Where(c => !c.Hidden).Select(c => c.Name))));
+            return ExitCode.Usage;
+        }
+
+        var parsed = root.Parse(words);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var mistake in CommandMistakes.Of(parsed, words))
+            {
+                errors.WriteLine(ProgramWords.Complaint(mistake));
+            }
+
+            errors.WriteLine(ProgramWords.Complaint(ProgramWords.SeeHelp(parsed.CommandResult.Command == root ? "fill" : parsed.CommandResult.Command.Name)));
+            return ExitCode.Usage;
+        }
+
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+        }
+#pragma warning disable CA1031 // Do not catch general exception types: the outermost place, and its own code would read as "something says stop".
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            errors.WriteLine(ProgramWords.Complaint(ProgramWords.Bug($"{e}")));
+            return ExitCode.NotWritten;
+        }
+    }
+
+    private static RootCommand Root(string[] arguments, TextWriter output, TextWriter errors, TimeProvider clock)
+    {
         var root = new RootCommand(ProgramWords.Program)
         {
             FillCommand.Make(output, errors, clock),
@@ -42,49 +76,17 @@ internal static class CommandLine
             }
         }
 
-        if (arguments.Length == 0)
-        {
-            arguments = ["--help"];
-        }
-        else if (arguments[0] == "help")
-        {
-            arguments = [.. arguments.Skip(1).Take(1), "--help"];
-        }
-        else if (IsBarePath(arguments[0], root))
-        {
-            if (!Path.HasExtension(arguments[0]) && !Path.Exists(arguments[0]))
-            {
-                errors.WriteLine(ProgramWords.Complaint(ProgramWords.NoCommand(arguments[0], root.Subcommands.Where(c => !c.Hidden).Select(c => c.Name))));
-                return ExitCode.Usage;
-            }
-
-            arguments = ["fill", .. arguments];
-        }
-
-        var parsed = root.Parse(arguments);
-        if (parsed.Errors.Count > 0)
-        {
-            foreach (var mistake in CommandMistakes.Of(parsed, arguments))
-            {
-                errors.WriteLine(ProgramWords.Complaint(mistake));
-            }
-
-            errors.WriteLine(ProgramWords.Complaint(ProgramWords.SeeHelp(parsed.CommandResult.Command == root ? "fill" : parsed.CommandResult.Command.Name)));
-            return ExitCode.Usage;
-        }
-
-        try
-        {
-            return parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
-        }
-#pragma warning disable CA1031 // Do not catch general exception types: the outermost place, and its own code would read as "something says stop".
-        catch (Exception e)
-#pragma warning restore CA1031
-        {
-            errors.WriteLine(ProgramWords.Complaint(ProgramWords.Bug($"{e}")));
-            return ExitCode.NotWritten;
-        }
+        return root;
     }
+
+    /// <summary>The words as a command: nothing asks for help, and a file alone is filled. Null where the first word is neither a command nor a file.</summary>
+    private static string[]? Meant(string[] arguments, RootCommand root) => arguments switch
+    {
+        [] => ["--help"],
+        ["help", .. var about] => [.. about.Take(1), "--help"],
+        [var first, ..] when !IsBarePath(first, root) => arguments,
+        [var first, ..] => Path.HasExtension(first) || Path.Exists(first) ? ["fill", .. arguments] : null,
+    };
 
     /// <summary>A file dropped on the program: the first word is no command, no option and no question of a shell that completes words.</summary>
     private static bool IsBarePath(string word, RootCommand root) =>

@@ -39,7 +39,7 @@ internal static class ExplainCommand
             return ExitCode.Usage;
         }
 
-        return FillCommand.Guarded(errors, () =>
+        return Guarded.Run(errors, () =>
         {
             var settings = SettingsAround.Of(request.Book, clock) with
             {

@@ -5,8 +5,6 @@ using CastBook.Workbooks;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.KilnLogs;
 using CastBook.Workbooks.Reports;
-using CastBook.Workbooks.Settings;
-using CastBook.Workbooks.Verifying;
 
 namespace CastBook.Cli;
 
@@ -54,7 +52,7 @@ internal static class FillCommand
             return ExitCode.Usage;
         }
 
-        return Guarded(errors, () =>
+        return Guarded.Run(errors, () =>
         {
             using var watch = new SearchWatch(Console.IsErrorRedirected ? null : errors, clock);
             watch.Read(request.Book);
@@ -105,7 +103,7 @@ internal static class FillCommand
             return ExitCode.Usage;
         }
 
-        return Guarded(errors, () =>
+        return Guarded.Run(errors, () =>
         {
             var (result, backup) = BookFile.Undo(request.Book, request.To, request.DryRun, clock, SettingsAround.Of(request.Book, clock).Caps);
             foreach (var line in UndoSummary.Lines(Path.GetFileName(request.Book), result))
@@ -116,32 +114,6 @@ internal static class FillCommand
             output.WriteLine(LastLine(request, backup, FillWords.UndoneTo, FillWords.UndoneInPlace));
             return ExitCode.Filled;
         });
-    }
-
-    /// <summary>Runs something that reads a workbook; what is wrong with it is said in one line.</summary>
-    /// <param name="errors">Where it is said.</param>
-    /// <param name="run">What to run.</param>
-    internal static int Guarded(TextWriter errors, Func<int> run)
-    {
-        try
-        {
-            return run();
-        }
-        catch (AskedHourException e)
-        {
-            errors.WriteLine(ProgramWords.Complaint(ClockOption.Mistake(e.Hour, e.IsSkipped)));
-            return ExitCode.Usage;
-        }
-        catch (BookRefusedException e)
-        {
-            errors.WriteLine(ProgramWords.Complaint(e.Message));
-            return ExitCode.NotRead;
-        }
-        catch (Exception e) when (e is BookNotWrittenException or BrokenOutputException)
-        {
-            errors.WriteLine(ProgramWords.Complaint(e.Message));
-            return ExitCode.NotWritten;
-        }
     }
 
     /// <summary>What is wrong with the paths; null where nothing is.</summary>

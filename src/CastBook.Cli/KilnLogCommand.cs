@@ -40,7 +40,7 @@ internal static class KilnLogCommand
             return ExitCode.Usage;
         }
 
-        return FillCommand.Guarded(errors, () =>
+        return Guarded.Run(errors, () =>
         {
             var settings = SettingsAround.Of(request.Book, clock) with { Night = string.IsNullOrWhiteSpace(request.Night) ? null : request.Night };
             var (log, heading, leftOut) = KilnLogReader.Read(request.Log, request.Column, clock.LocalTimeZone);

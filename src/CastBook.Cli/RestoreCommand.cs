@@ -42,17 +42,12 @@ internal static class RestoreCommand
             return ExitCode.Filled;
         }
 
-        try
+        return Guarded.Run(errors, () =>
         {
             var (restored, backup) = BookFile.Restore(book, wanted, clock);
             output.WriteLine(RestoreWords.PutBack(name, restored.Made));
-            output.WriteLine(backup is null ? RestoreWords.NothingStoodThere : RestoreWords.KeptAsFirst(Path.Combine(".castbook", Path.GetFileName(backup))));
+            output.WriteLine(backup is null ? RestoreWords.NothingStoodThere : RestoreWords.KeptAsFirst(Path.Combine(BookFile.BackupFolder, Path.GetFileName(backup))));
             return ExitCode.Filled;
-        }
-        catch (BookNotWrittenException e)
-        {
-            errors.WriteLine(ProgramWords.Complaint(e.Message));
-            return ExitCode.NotWritten;
-        }
+        });
     }
 }

@@ -39,7 +39,7 @@ internal static class ShareCommand
             return ExitCode.Usage;
         }
 
-        return FillCommand.Guarded(errors, () =>
+        return Guarded.Run(errors, () =>
         {
             Tell(book, to, BookFile.Share(book, to, new ShareWishes(keep, StarterTexts.All), SettingsAround.Of(book, clock), clock), output);
             return ExitCode.Filled;

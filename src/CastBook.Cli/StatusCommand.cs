@@ -34,9 +34,8 @@ internal static class StatusCommand
         var entries = Ledger.Of(Path.GetFullPath(folder)).Entries;
         foreach (var (name, entry) in entries)
         {
-            var at = entry.At.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
             var words = entry.Words.StartsWith(Path.GetFileName(name), StringComparison.Ordinal) ? entry.Words : WatchWords.OfBook(name, entry.Words);
-            output.WriteLine($"{WordOf(entry.Outcome),-10} {at}  {words}");
+            output.WriteLine($"{WordOf(entry.Outcome),-10} {Local(entry.At)}  {words}");
         }
 
         if (entries.Count == 0)
@@ -49,16 +48,15 @@ internal static class StatusCommand
 
     private static string Watching(string folder, TimeProvider clock)
     {
-        var file = Path.Combine(folder, ".castbook", "watching.txt");
-        if (File.Exists(file) && File.ReadAllText(file).Split(' ') is [var at, var machine, ..]
-            && DateTimeOffset.TryParse(at, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var when))
+        if (SignOfLife.Of(folder) is not (var at, var machine))
         {
-            var local = when.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-            return clock.GetUtcNow() - when <= Alive ? WatchWords.Watched(machine, local) : WatchWords.NoLongerWatched(machine, local);
+            return WatchWords.NotWatched;
         }
 
-        return WatchWords.NotWatched;
+        return clock.GetUtcNow() - at <= Alive ? WatchWords.Watched(machine, Local(at)) : WatchWords.NoLongerWatched(machine, Local(at));
     }
+
+    private static string Local(DateTimeOffset at) => at.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
     private static string WordOf(Outcome outcome) => outcome switch
     {

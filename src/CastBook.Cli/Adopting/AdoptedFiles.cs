@@ -71,10 +71,7 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
         }
 
         output.WriteLine(was is null ? AdoptWords.SettingsMade(SettingsFile.Name) : AdoptWords.SettingsChanged(SettingsFile.Name, Keep(path)));
-
-        var temporary = path + ".new";
-        File.WriteAllText(temporary, root.ToJsonString(Readable) + Environment.NewLine);
-        File.Move(temporary, path, overwrite: true);
+        TemporaryFile.WriteLines(path, [root.ToJsonString(Readable)]);
     }
 
     private static void Add(JsonObject root, IReadOnlyDictionary<string, NamedHeading> headings)
@@ -104,9 +101,9 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
 
     private string Keep(string path)
     {
-        var kept = Directory.CreateDirectory(Path.Combine(folder, ".castbook")).FullName;
+        var kept = Directory.CreateDirectory(Path.Combine(folder, BookFile.BackupFolder)).FullName;
         var name = string.Create(CultureInfo.InvariantCulture, $"castbook {clock.GetLocalNow():yyyy-MM-dd HHmmss}.json");
         File.Copy(path, Path.Combine(kept, name), overwrite: false);
-        return $".castbook/{name}";
+        return $"{BookFile.BackupFolder}/{name}";
     }
 }

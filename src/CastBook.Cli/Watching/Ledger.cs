@@ -16,7 +16,7 @@ internal sealed class Ledger
     private Ledger(string folder)
     {
         this.folder = folder;
-        file = Path.Combine(folder, ".castbook", FileName);
+        file = Path.Combine(folder, BookFile.BackupFolder, FileName);
     }
 
     /// <summary>The books by their path below the folder.</summary>

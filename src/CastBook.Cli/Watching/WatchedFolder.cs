@@ -91,34 +91,10 @@ internal sealed class WatchedFolder
     }
 
     /// <summary>Leaves word that the folder is being watched, for <c>castbook status</c>.</summary>
-    public void Beat()
-    {
-        try
-        {
-            var file = SignOfLife;
-            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
-            File.WriteAllText(file, string.Create(CultureInfo.InvariantCulture, $"{clock.GetUtcNow():O} {Environment.MachineName} {Environment.ProcessId}"));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // A sign of life that cannot be left says by itself that something is wrong.
-        }
-    }
+    public void Beat() => SignOfLife.Leave(folder, clock);
 
     /// <summary>Takes the word that <see cref="Beat"/> left away again.</summary>
-    public void Rest()
-    {
-        try
-        {
-            File.Delete(SignOfLife);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // It grows old by itself.
-        }
-    }
-
-    private string SignOfLife => Path.Combine(folder, ".castbook", "watching.txt");
+    public void Rest() => SignOfLife.TakeAway(folder);
 
     // False while the book does not lie still yet.
     private bool LookAt(SeenBook book)

@@ -98,7 +98,7 @@ internal static class Backups
         return null;
     }
 
-    private static string FolderOf(string book) => Path.Combine(Path.GetDirectoryName(book)!, ".castbook");
+    private static string FolderOf(string book) => Path.Combine(Path.GetDirectoryName(book)!, BookFile.BackupFolder);
 
     private static string HashOf(string file)
     {

@@ -12,6 +12,9 @@ namespace CastBook.Workbooks.Files;
 /// <summary>Fills a workbook on disk, or takes the filling out again: written beside it, flushed, checked, backed up, then moved into place in one step.</summary>
 public static partial class BookFile
 {
+    /// <summary>The folder beside a book in which its backups lie, and what CastBook keeps for itself.</summary>
+    public const string BackupFolder = ".castbook";
+
     /// <summary>Fills a workbook.</summary>
     /// <param name="path">The workbook.</param>
     /// <param name="outPath">Where the filled one goes; null for in place.</param>
