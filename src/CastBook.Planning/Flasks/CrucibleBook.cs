@@ -1,4 +1,3 @@
-using CastBook.Casting.Names;
 using CastBook.Casting.Trees;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Metals;
@@ -11,10 +10,6 @@ namespace CastBook.Planning.Flasks;
 /// <summary>What the shop's crucibles take.</summary>
 internal sealed class CrucibleBook
 {
-    // Parts of the words for graphite, carbon, coal and plumbago in the languages of a list. Silicon carbide is among them: it is sold
-    // bonded with carbon too (memory), and its name does not tell.
-    private static readonly string[] Graphitic = ["GRAPH", "GRAF", "CARB", "KARB", "KOHLE", "PLUMBAG", "PLOMBAG", "PIOMBAG"];
-
     private readonly List<(Crucible Row, Volume Usable)> rows = [];
     private readonly AlloyBook alloys;
     private readonly Volume? fromSetting;
@@ -72,11 +67,7 @@ internal sealed class CrucibleBook
         alloy.Alloy.Composition is { } parts ? parts.PerMille("Pt") + parts.PerMille("Pd") >= 500 : alloy.Alloy.NeedsHighTemperatureInvestment;
 
     // A make that is not said may be graphite.
-    private static bool IsKnownFreeOfGraphite(Crucible crucible)
-    {
-        var words = TradeWords.Split(crucible.MadeOf ?? "");
-        return words.Length > 0 && !words.Any(word => word == "SIC" || Graphitic.Any(part => word.Contains(part, StringComparison.Ordinal)));
-    }
+    private static bool IsKnownFreeOfGraphite(Crucible crucible) => GraphiteWords.IsKnownFree(crucible.MadeOf ?? "");
 
     private Volume? Brim(Crucible crucible, FindingList findings)
     {

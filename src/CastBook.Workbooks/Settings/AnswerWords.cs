@@ -20,6 +20,13 @@ internal static class AnswerWords
         resin = resins, harz, kunstharz, résine, resina
         castable resin = castable resin, gießharz
         stones = stone, stein, steine, steinen, pierre, pierres, piedra, piedras, pietra, pietre, pedra, pedras
+        gypsum = gypsum bonded, gypsumbonded, plaster, gips, gipsgebunden, plâtre, yeso, gesso
+        phosphate = phosphate bonded, phosphatebonded, phosphat, phosphatgebunden, fosfato
+        high temperature = hightemperature, hochtemperatur, haute température, alta temperatura
+        platinum = platin, platine, platino, platina
+        quartz = quarz, cuarzo, quarzo, quartzo
+        cristobalite = cristobalit, cristobalita
+        both = beide, beides, les deux, ambos, ambas, entrambi, entrambe
         pattern = patterns, modell, modelle, wachsmodell, modèle, modèles, modelo, modelos, modello, modelli
         metal = metall, métal, metallo, cast metal, guss
         finished = fertig, fertiges, fertigguss, fini, finie, acabado, terminado, finito

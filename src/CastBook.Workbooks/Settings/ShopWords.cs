@@ -52,10 +52,10 @@ internal static class ShopWords
         _ => null,
     };
 
-    public static InvestmentKind? Binder(string text) => Key(text) switch
+    public static InvestmentKind? Binder(string text) => AnswerWords.Meant(text) switch
     {
-        "GYPSUM" or "GYPSUMBONDED" or "PLASTER" => InvestmentKind.Gypsum,
-        "HIGHTEMPERATURE" or "PHOSPHATE" or "PHOSPHATEBONDED" or "PLATINUM" => InvestmentKind.HighTemperature,
+        "GYPSUM" => InvestmentKind.Gypsum,
+        "HIGH TEMPERATURE" or "PHOSPHATE" or "HIGH PHOSPHATE TEMPERATURE" or "PLATINUM" => InvestmentKind.HighTemperature,
         _ => null,
     };
 
@@ -188,11 +188,11 @@ internal static class ShopWords
             .Select(load => (IReadOnlyList<string>)[.. load.ToUpperInvariant().Split([' ', ',', '+'], StringSplitOptions.RemoveEmptyEntries)]),
     ];
 
-    public static Silica? Silica(string text) => Key(text) switch
+    public static Silica? Silica(string text) => AnswerWords.Meant(text) switch
     {
         "QUARTZ" => Casting.Investing.Silica.Quartz,
         "CRISTOBALITE" => Casting.Investing.Silica.Cristobalite,
-        "BOTH" or "QUARTZANDCRISTOBALITE" or "CRISTOBALITEANDQUARTZ" => Casting.Investing.Silica.Both,
+        "BOTH" or "CRISTOBALITE QUARTZ" or "BOTH CRISTOBALITE QUARTZ" => Casting.Investing.Silica.Both,
         _ => null,
     };
 

@@ -31,6 +31,7 @@ public sealed class BookWordsTests
         ["QuestionForm.cs"] = "names of columns and choices",
         ["MaterialWords.cs"] = "words by which materials are read",
         ["MetalClay.cs"] = "words by which metal clay is read",
+        ["GraphiteWords.cs"] = "words by which graphite is read",
         ["ExampleName.cs"] = "the sign by which examples are read",
         ["PieceField.cs"] = "keys of cells",
         ["ShopField.cs"] = "keys of cells",
@@ -51,7 +52,7 @@ public sealed class BookWordsTests
         "g", "kg", "ml", "min", "(per g)", "(per ozt)", "part megabytes", "book megabytes", "times packed",
         "Alloys", "Flasks", "Crucibles", "Kilns", "Materials", "Investments", "Schedules", "Kind", "Working time", "Powder density", "Set at least",
         "stones", "resin", "wax", "fine", "ordinary", "heavy", "round", "Ag", "Au", "Ni", "Pd", "Pt",
-        "graph", "carbon", "SCRAP", "RED", "ROSE", "GOLD", "RESIN", "WAX", "CASTABLE", "PRINTED",
+        "SCRAP", "RED", "ROSE", "GOLD", "RESIN", "WAX", "CASTABLE", "PRINTED",
     ];
 
     private static readonly Dictionary<string, Assembly> Assemblies = new(StringComparer.Ordinal)

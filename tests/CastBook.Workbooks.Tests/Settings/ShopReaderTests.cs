@@ -289,6 +289,23 @@ public sealed class ShopReaderTests
     }
 
     [Theory]
+    [InlineData("gypsum-bonded", "quartz and cristobalite", InvestmentKind.Gypsum, Silica.Both)]
+    [InlineData("GIPS", "Quarz", InvestmentKind.Gypsum, Silica.Quartz)]
+    [InlineData("gipsgebunden", "Cristobalit", InvestmentKind.Gypsum, Silica.Cristobalite)]
+    [InlineData("plâtre", "les deux", InvestmentKind.Gypsum, Silica.Both)]
+    [InlineData("Phosphatgebunden", "beide", InvestmentKind.HighTemperature, Silica.Both)]
+    [InlineData("fosfato", "cuarzo", InvestmentKind.HighTemperature, Silica.Quartz)]
+    [InlineData("high-temperature", "cristobalite, quartz", InvestmentKind.HighTemperature, Silica.Both)]
+    [InlineData("alta temperatura", "quarzo", InvestmentKind.HighTemperature, Silica.Quartz)]
+    [InlineData("cement", "sand", null, null)]
+    public void Read_Powder_IsUnderstoodInAnyLanguage(string kind, string silica, InvestmentKind? binder, Silica? grains)
+    {
+        var powder = Read("Investments", s => s.Row("Investment", "Kind", "Silica").Row("White", kind, silica)).Night.Shop.Investments.ShouldHaveSingleItem();
+
+        (powder.Kind, powder.Silica).ShouldBe((binder, grains));
+    }
+
+    [Theory]
     [InlineData("Wax", "wax")]
     [InlineData("cire", "wax")]
     [InlineData("castable resin", "resin")]
