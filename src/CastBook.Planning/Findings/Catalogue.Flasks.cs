@@ -15,6 +15,13 @@ public static partial class Catalogue
         "A step of flask {0} is done on the Clock sheet, so it counts as waxed and nothing in it is moved.",
         "", "Clear the hour to plan it anew; say under State how far it is.");
 
+    /// <summary>A word under State that is none of the states.</summary>
+    public static FindingKind FlaskStateUnreadable { get; } = new(
+        "flask-state-unreadable", Severity.Check,
+        "\"{1}\" beside flask {0} on Trees is not a state.",
+        "It counts as waxed, so that nothing in the flask is moved.",
+        "Type planned, waxed, invested, in kiln or poured.");
+
     /// <summary>Pieces were left in their flasks although a better plan is known.</summary>
     public static FindingKind PiecesKeptInFlasks { get; } = new(
         "pieces-kept-in-flasks", Severity.Note,

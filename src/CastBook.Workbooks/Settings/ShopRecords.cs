@@ -111,7 +111,24 @@ internal static class ShopRecords
         row.Mass(ShopField.Base),
         row.Mass(ShopField.TreeOnBase),
         row.Mass(ShopField.OfItWax),
-        row.Choice(ShopField.State, ShopWords.State, WantedWords.States) ?? FlaskState.Planned);
+        State(row));
+
+    // A word that cannot be read says at least that somebody has begun with the flask: nothing in it is moved.
+    private static FlaskState State(ShopRow row)
+    {
+        if (row.Text(ShopField.State) is not { } text)
+        {
+            return FlaskState.Planned;
+        }
+
+        if (ShopWords.State(text) is { } state)
+        {
+            return state;
+        }
+
+        row.Say(Catalogue.FlaskStateUnreadable, ShopField.State, row.Name, text);
+        return FlaskState.Waxed;
+    }
 
     private static string[] Names(string? text) =>
         text is null ? [] : text.Split([',', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

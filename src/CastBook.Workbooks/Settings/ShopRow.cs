@@ -213,9 +213,14 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
             return;
         }
 
-        table.Findings.Add(Catalogue.ShopValueUnreadable.At(
-            new Subject(table.Sheet.Kind, name, field), typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}"));
+        Say(Catalogue.ShopValueUnreadable, field, typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}");
     }
+
+    /// <summary>Says something of one of its fields.</summary>
+    /// <param name="kind">What is found.</param>
+    /// <param name="field">The field.</param>
+    /// <param name="values">The values for its texts.</param>
+    public void Say(FindingKind kind, string field, params string[] values) => table.Findings.Add(kind.At(new Subject(table.Sheet.Kind, name, field), values));
 
     /// <summary>Notes where every field of the row stands that is not read from the shop file; the first row of a name stands for it.</summary>
     public void Map(CellMap cells)

@@ -28,8 +28,6 @@ internal static class WantedWords
 
     public static string Silicas => "quartz, cristobalite or both";
 
-    public static string States => "planned, waxed, invested, in kiln or poured";
-
     public static string Shapes => "square or round";
 
     public static string Units(IReadOnlyCollection<string> signs) => $"{string.Join(", ", signs.SkipLast(1))} or {signs.Last()}";

@@ -447,6 +447,21 @@ public sealed class ShopReaderTests
     public void Read_ASheetOfTheShopsCalledTrees_IsNotOurs() =>
         Read("Trees", s => s.Row("Flask", "State").Row("A", "poured")).Night.Trees.ShouldBeEmpty();
 
+    // Planned anew, a flask that may be full of metal would lose its pieces to others.
+    [Fact]
+    public void Read_StateNobodyKnows_KeepsTheFlaskAndSaysSo()
+    {
+        using var book = WithPieces(new BookBuilder().Sheet("Trees", s => s.Row("Flask", "State").Row("A", "gegossen").Row("B", null)).Name(OwnName.TreesSheet, "Trees!$A$1"));
+
+        var reading = TestBooks.Read(book);
+
+        reading.Night.Trees.Select(t => (t.Flask, t.State)).ShouldBe([("A", FlaskState.Waxed), ("B", FlaskState.Planned)]);
+        var said = Said(reading).ShouldHaveSingleItem();
+        $"{said.Seen} {said.Why} {said.Remedy}".ShouldBe(
+            "\"gegossen\" beside flask A on Trees is not a state. It counts as waxed, so that nothing in the flask is moved. Type planned, waxed, invested, in kiln or poured.");
+        At(reading, said.Subjects[0]).ShouldBe("Trees!B2");
+    }
+
     [Fact]
     public void Read_SheetWithoutKnownHeadings_IsNotTaken() =>
         Read("Alloys", s => s.Row("hello", "there").Row("a", "b")).ShopSheets.ShouldBeEmpty();
