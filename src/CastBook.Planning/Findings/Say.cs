@@ -7,17 +7,9 @@ namespace CastBook.Planning.Findings;
 /// <summary>Writes values for a reader, with no more digits than a scale or a thermometer shows.</summary>
 internal static class Say
 {
-    /// <summary>A mass in grams: to 0.1 g under 100 g, else to 1 g.</summary>
-    /// <param name="mass">Any mass.</param>
-    public static string Grams(Mass mass) => Number(mass.Grams) + " g";
-
     /// <summary>A volume in millilitres: to 0.1 ml under 100 ml, else to 1 ml.</summary>
     /// <param name="volume">Any volume.</param>
     public static string Millilitres(Volume volume) => Number(volume.Milliliters) + " ml";
-
-    /// <summary>A length in millimetres, to 0.1 mm at most.</summary>
-    /// <param name="length">Any length.</param>
-    public static string Millimetres(Length length) => Plain(Math.Round(length.Millimeters, 1)) + " mm";
 
     /// <summary>A temperature in whole degrees Celsius.</summary>
     /// <param name="temperature">Any temperature.</param>

@@ -67,7 +67,14 @@ internal sealed record RowChoice(IReadOnlyList<PieceStatus> Standing, string? Ni
         foreach (var piece in open.Where(p => !string.Equals(Key(p.Night), night, StringComparison.OrdinalIgnoreCase)))
         {
             standing[piece.Id] = PieceStatus.OtherNight;
-            _ = Key(piece.Night).Length == 0 ? blank++ : others++;
+            if (Key(piece.Night).Length == 0)
+            {
+                blank++;
+            }
+            else
+            {
+                others++;
+            }
         }
 
         if (others > 0)

@@ -6,11 +6,11 @@ namespace CastBook.Planning.Tests.Findings;
 public sealed class SayTests
 {
     [Theory]
-    [InlineData(0.04, "0.0 g")]
-    [InlineData(99.94, "99.9 g")]
-    [InlineData(99.96, "100 g")]
-    [InlineData(1234.5, "1,235 g")]
-    public void Grams_ShowWhatAScaleShows(double grams, string said) => Say.Grams(Mass.FromGrams(grams)).ShouldBe(said);
+    [InlineData(0.04, "0.0 ml")]
+    [InlineData(99.94, "99.9 ml")]
+    [InlineData(99.96, "100 ml")]
+    [InlineData(1234.5, "1,235 ml")]
+    public void Millilitres_ShowWhatAMeasureShows(double millilitres, string said) => Say.Millilitres(Volume.FromMilliliters(millilitres)).ShouldBe(said);
 
     [Fact]
     public void Choice_ReadsAsPeopleSayIt()
