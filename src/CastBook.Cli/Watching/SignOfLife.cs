@@ -38,11 +38,23 @@ internal static class SignOfLife
 
     /// <summary>When a watcher was last there, and on which computer; null where none has left word.</summary>
     /// <param name="folder">The folder.</param>
-    public static (DateTimeOffset At, string Machine)? Of(string folder) =>
-        File.Exists(In(folder)) && File.ReadAllText(In(folder)).Split(' ') is [var at, var machine, ..]
-            && DateTimeOffset.TryParse(at, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var when)
-            ? (when, machine)
-            : null;
+    public static (DateTimeOffset At, string Machine)? Of(string folder)
+    {
+        try
+        {
+            // Shared, as a watcher may be renewing it just now.
+            using var file = new FileStream(In(folder), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            using var reader = new StreamReader(file);
+            return reader.ReadToEnd().Split(' ') is [var at, var machine, ..]
+                && DateTimeOffset.TryParse(at, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var when)
+                ? (when, machine)
+                : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 
     private static string In(string folder) => Path.Combine(folder, BookFile.BackupFolder, "watching.txt");
 }
