@@ -14,7 +14,8 @@ internal sealed partial class PackBound
     // Of many pieces, trees of one kind that are found at once.
     private const int MostTogether = 8;
     private const long LeastWorkOfTree = 1_000_000;
-    private const long MostWorkOfTree = 8_000_000;
+    private const long MostWorkOfTree = 64_000_000;
+    private const long MostWorkOfTreeOfMany = 8_000_000;
 
     private readonly PackProblem problem;
     private readonly TreeFilling filling;
@@ -82,13 +83,13 @@ internal sealed partial class PackBound
         AskBy(problem.Weights);
         workOfTree = LeastWorkOfTree;
         var (least, end) = (Math.Min(Known(), enough + 1), Work + work);
-        least = least > enough || work <= 0 ? least : Math.Max(least, Math.Min(Prove().Bound, enough + 1));
+        least = least > enough || work <= 0 ? least : Math.Max(least, Math.Min(Prove(enough).Bound, enough + 1));
         asked.CopyTo(center, 0);
         while (least <= enough && Work < end && !stop.IsCancellationRequested)
         {
             var reach = master.Solve() * unit;
             Value();
-            if (problem.IsOfMany && IsAllThereIs(least, reach))
+            if (IsAllThereIs(least, reach))
             {
                 break;
             }
@@ -102,7 +103,7 @@ internal sealed partial class PackBound
             for (var share = ShareOfBest; !more && share >= 0 && least <= enough; share -= ShareOfBest)
             {
                 Ask(share);
-                (var bound, more) = Prove();
+                (var bound, more) = Prove(Aim(enough, reach));
                 if (bound > least)
                 {
                     least = Math.Min(bound, enough + 1);
@@ -115,7 +116,7 @@ internal sealed partial class PackBound
                 continue;
             }
 
-            if (!isCutShort || workOfTree >= MostWorkOfTree)
+            if (!isCutShort || workOfTree >= (problem.IsOfMany ? MostWorkOfTreeOfMany : MostWorkOfTree))
             {
                 break;
             }
@@ -127,11 +128,7 @@ internal sealed partial class PackBound
     }
 
     // Where every flask costs the same, whole flasks are what counts: a bound never passes what trees in parts cost.
-    private bool IsAllThereIs(long least, double reach)
-    {
-        var one = costs.Where((_, size) => free[size] > 0).ToArray();
-        return one.Length > 0 && Array.TrueForAll(one, c => c == one[0]) && Math.Ceiling((reach / one[0]) - 1e-6) <= ((least + one[0] - 1) / one[0]);
-    }
+    private bool IsAllThereIs(long least, double reach) => CostOfEach is { } one && Whole(reach, one) <= ((least + one - 1) / one);
 
     // What was learnt before, of other costs and fewer flasks.
     private long Known()
@@ -218,13 +215,13 @@ internal sealed partial class PackBound
 
     private bool IsWorthMore(long worth, int size) => worth > Dear(values, size) * (1 + 1e-6);
 
-    private (long Bound, bool More) Prove()
+    private (long Bound, bool More) Prove(long aim)
     {
         (var more, isCutShort) = (false, false);
-        var worths = new long[free.Length];
+        var (worths, room) = (new long[free.Length], RoomFor(aim));
         foreach (var (limit, _) in kinds.Where(k => free[k.Limit.Size] > 0))
         {
-            var worth = limit.Of(asked, Dear(asked, limit.Size), RoundsOfPrices, workOfTree, out var tree);
+            var worth = limit.Of(asked, (long)(Dear(asked, limit.Size) * room), RoundsOfPrices, workOfTree, out var tree);
             isCutShort |= limit.IsCutShort;
             worths[limit.Size] = Math.Max(worths[limit.Size], worth);
             var real = 0L;

@@ -79,6 +79,7 @@ internal sealed partial class PackSolver
         if (few && IsOpen)
         {
             ProveFewest(work.Fewest / 8);
+            DoWithFewer();
             if (!IsOpen || Decide())
             {
                 return;
@@ -146,6 +147,22 @@ internal sealed partial class PackSolver
         }
     }
 
+    // Of few flasks: a plan of fewer, or that there is none.
+    private void DoWithFewer()
+    {
+        if (problem.IsOfOneSetting || !IsOpen || plan.Flasks.Count <= fewest)
+        {
+            return;
+        }
+
+        Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / 32);
+        if (IsOpen && plan.Flasks.Count > fewest && new SettingBound(Merging.Merged, Bound.Flasks).Refutes(plan.Flasks.Count - 1, work.Fewest / 2, stop))
+        {
+            fewest = plan.Flasks.Count;
+            least = Math.Max(least, PackSizes.Least(problem, fewest));
+        }
+    }
+
     // Says how many flasks a better plan could have at most.
     private int ProveFewest(long steps)
     {
@@ -157,7 +174,7 @@ internal sealed partial class PackSolver
 
         int[] free = [.. problem.Sizes.Select(s => s.Free)];
         var most = PackSizes.Most(problem, plan.Cost - 1);
-        var flasks = Bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * most, steps, stop);
+        var flasks = Bound.Find([.. free.Select(_ => CostOfAny)], free, most, CostOfAny * Math.Min(most, plan.Flasks.Count - 1), steps, stop);
         fewest = Math.Max(fewest, (int)((flasks + CostOfAny - 1) / CostOfAny));
         least = fewest > most ? plan.Cost : Math.Max(least, PackSizes.Least(problem, fewest));
         return most;

@@ -28,6 +28,30 @@ public sealed class PackBoundTests
         }
     }
 
+    // Less is looked for where less is asked, and what is learnt is possible still.
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Find_LessThanAPlanCosts_DoesNotRefuteIt(int seed)
+    {
+        var problem = Problems.Invent(seed + 300, 12, 4);
+        var plan = new PackGreedy(problem, new TreeFilling(problem)).Best();
+        if (plan.Lost > 0)
+        {
+            return;
+        }
+
+        int[] counts = [.. problem.Sizes.Select((_, size) => plan.Flasks.Count(f => f.Size == size))];
+        int[] free = [.. problem.Sizes.Select(s => s.Free)];
+        var bound = new PackBound(problem);
+        foreach (var enough in new[] { plan.Cost / 3, plan.Cost / 2, plan.Cost - 1 })
+        {
+            bound.Find([.. problem.Sizes.Select(s => s.Cost)], free, free.Sum(), enough, 3_000_000, CancellationToken.None).ShouldBeLessThanOrEqualTo(plan.Cost);
+            bound.IsRefuted(counts).ShouldBeFalse();
+            bound.Find([.. free.Select(_ => 1_000L)], free, free.Sum(), enough % 1_000 * 10, 3_000_000, CancellationToken.None).ShouldBeLessThanOrEqualTo(1_000 * plan.Flasks.Count);
+            bound.IsRefuted(counts).ShouldBeFalse();
+        }
+    }
+
     // Of so many pieces trees are found together, and the proof ends where whole flasks are all there is.
     [Theory]
     [InlineData(1)]
