@@ -147,22 +147,6 @@ internal sealed partial class PackSolver
         }
     }
 
-    // Of few flasks: a plan of fewer, or that there is none.
-    private void DoWithFewer()
-    {
-        if (problem.IsOfOneSetting || !IsOpen || plan.Flasks.Count <= fewest)
-        {
-            return;
-        }
-
-        Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / 32);
-        if (IsOpen && plan.Flasks.Count > fewest && new SettingBound(Merging.Merged, Bound.Flasks).Refutes(plan.Flasks.Count - 1, work.Fewest / 2, stop))
-        {
-            fewest = plan.Flasks.Count;
-            least = Math.Max(least, PackSizes.Least(problem, fewest));
-        }
-    }
-
     // Says how many flasks a better plan could have at most.
     private int ProveFewest(long steps)
     {

@@ -13,8 +13,12 @@ internal sealed class SettingBound
     // Ways of giving settings that are looked at, at most.
     private const int MostWays = 60;
 
+    // Where parts of trees leave a way open, every way to hang the pieces is looked at, as far as such a share of the work goes.
+    private const int ShareOfLook = 4;
+
     private readonly PackProblem problem;
     private readonly int[] settings;
+    private readonly PackProblem apart;
     private readonly PackBound bound;
 
     /// <summary>Prepares.</summary>
@@ -28,9 +32,10 @@ internal sealed class SettingBound
         // The sizes of this problem are the settings of that one.
         int[] sizes = [.. Enumerable.Range(0, problem.Sizes.Length).Where(s => problem.Sizes[s].Free > 0)];
         var roomiest = new PackSize(sizes.Max(s => problem.Sizes[s].Rod), sizes.Max(s => problem.Sizes[s].Metal), CostOfAny, int.MaxValue);
-        bound = new PackBound(new PackProblem(
+        apart = new PackProblem(
             [.. problem.Items.Select((item, i) => new PackItem(item.Quantity, item.Metal, [.. settings.Select(s => Suits(item, s) ? Smallest(i, sizes) : PackShape.None)]))],
-            [.. settings.Select(_ => roomiest)]));
+            [.. settings.Select(_ => roomiest)]);
+        bound = new PackBound(apart);
         foreach (var tree in trees)
         {
             for (var at = 0; at < settings.Length; at++)
@@ -50,18 +55,21 @@ internal sealed class SettingBound
     public bool Refutes(int flasks, long work, CancellationToken stop)
     {
         var (ways, end) = (Ways(flasks), bound.Work + work);
-        return ways.Count <= MostWays && ways.TrueForAll(way => Refutes(way, flasks, end, stop));
+        return ways.Count <= MostWays && ways.TrueForAll(way => Refutes(way, flasks, work, end, stop));
     }
 
-    private bool Refutes(int[] way, int flasks, long end, CancellationToken stop)
+    private bool Refutes(int[] way, int flasks, long work, long end, CancellationToken stop)
     {
         if (!bound.IsRefuted(way) && bound.Work < end)
         {
             bound.Find([.. way.Select(_ => CostOfAny)], way, flasks, CostOfAny * flasks, end - bound.Work, stop);
         }
 
-        return bound.IsRefuted(way);
+        return bound.IsRefuted(way) || DoesNotFit(way, work / ShareOfLook, stop);
     }
+
+    private bool DoesNotFit(int[] way, long work, CancellationToken stop) =>
+        new FlaskFit(apart, [.. Enumerable.Range(0, way.Length).SelectMany(at => Enumerable.Repeat((at, 0), way[at]))], stop).Look(work).Fits == false;
 
     // How many flasks are cast at each setting, as far as every piece finds a setting at all.
     private List<int[]> Ways(int flasks)
