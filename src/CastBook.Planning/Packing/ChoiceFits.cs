@@ -12,7 +12,6 @@ internal sealed class ChoiceFits
     private const int LongerIfHard = 4;
 
     private readonly PackProblem problem;
-    private readonly int[] settings;
     private readonly List<Choice> choices;
     private readonly int longer;
     private readonly CancellationToken stop;
@@ -25,7 +24,6 @@ internal sealed class ChoiceFits
     public ChoiceFits(PackProblem problem, IEnumerable<(long Cost, int[] Counts)> choices, bool isHard, CancellationToken stop)
     {
         (this.problem, this.stop, longer) = (problem, stop, isHard ? LongerIfHard : Longer);
-        settings = [.. problem.Settings.Where(s => !Array.Exists(problem.Settings, t => t != s && IsNeedless(s, t)))];
         this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, isHard, stop))]))];
     }
 
@@ -80,24 +78,6 @@ internal sealed class ChoiceFits
         }
     }
 
-    // Whatever hangs at the one may hang at the other.
-    private bool IsNeedless(int setting, int other)
-    {
-        var isSame = true;
-        foreach (var item in problem.Items)
-        {
-            var (here, there) = (item.Lowest <= setting && setting <= item.Highest, item.Lowest <= other && other <= item.Highest);
-            if (here && !there)
-            {
-                return false;
-            }
-
-            isSame &= here == there;
-        }
-
-        return !isSame || setting < other;
-    }
-
     private List<List<(int Size, int Setting)>> Lists(int[] counts)
     {
         int[] sizes = [.. Enumerable.Range(0, counts.Length).SelectMany(s => Enumerable.Repeat(s, counts[s]))];
@@ -119,7 +99,7 @@ internal sealed class ChoiceFits
                 return;
             }
 
-            foreach (var setting in settings.Where(s => from == 0 || sizes[from] != sizes[from - 1] || s >= list[^1].Setting))
+            foreach (var setting in problem.NeededSettings.Where(s => from == 0 || sizes[from] != sizes[from - 1] || s >= list[^1].Setting))
             {
                 list.Add((sizes[from], setting));
                 Give(from + 1);

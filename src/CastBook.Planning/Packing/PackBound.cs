@@ -160,7 +160,7 @@ internal sealed partial class PackBound
         var sets = new List<(int Setting, int[] Members)>();
         foreach (var setting in problem.Settings)
         {
-            int[] members = [.. problem.ByTail[size].Where(i => problem.Items[i].Lowest <= setting && setting <= problem.Items[i].Highest)];
+            int[] members = [.. problem.ByTail[size].Where(i => problem.Items[i].MayBeCastAt(setting))];
             if (members.Length > 0)
             {
                 sets.Add((setting, members));

@@ -26,4 +26,8 @@ internal sealed record PackItem(int Quantity, long Metal, IReadOnlyList<PackShap
 
     /// <summary>The most that <see cref="Urgency"/> can be.</summary>
     public const int MostUrgent = 7;
+
+    /// <summary>Whether it may be cast at a flask setting.</summary>
+    /// <param name="setting">The setting.</param>
+    public bool MayBeCastAt(int setting) => Lowest <= setting && setting <= Highest;
 }

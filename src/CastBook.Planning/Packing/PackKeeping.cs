@@ -144,7 +144,7 @@ internal sealed class PackKeeping
             values[item] *= HungFirst;
         }
 
-        foreach (var setting in problem.Settings.Where(s => flask.Content.All(c => problem.Items[c.Item].Lowest <= s && s <= problem.Items[c.Item].Highest)).Reverse())
+        foreach (var setting in problem.Settings.Where(s => flask.Content.All(c => problem.Items[c.Item].MayBeCastAt(s))).Reverse())
         {
             if (filling.Fill(size, setting, flask.Pin, left, values) is { } filled && filled.Flask.Fill > flask.Fill
                 && flask.Content.All(c => filled.Flask.Content.Any(n => n.Item == c.Item && n.Count >= c.Count))

@@ -55,6 +55,9 @@ internal sealed class PackProblem
     /// <summary>Flask settings worth trying: pieces with a common setting share the highest setting of one of them.</summary>
     public int[] Settings { get; }
 
+    /// <summary>Those of them that are needed: whatever hangs at another may hang at one of these.</summary>
+    public int[] NeededSettings => field ??= [.. Settings.Where(s => !Array.Exists(Settings, t => t != s && IsNeedless(s, t)))];
+
     /// <summary>Whether every piece may be cast beside every other.</summary>
     public bool IsOfOneSetting { get; }
 
@@ -76,6 +79,24 @@ internal sealed class PackProblem
     /// <summary>What one piece takes at least of the metal of any flask, in millionths, rounded down.</summary>
     /// <param name="item">The piece.</param>
     public long MetalShare(int item) => Least(Items[item], MetalOf);
+
+    // Whatever hangs at the one may hang at the other.
+    private bool IsNeedless(int setting, int other)
+    {
+        var isSame = true;
+        foreach (var item in Items)
+        {
+            var (here, there) = (item.MayBeCastAt(setting), item.MayBeCastAt(other));
+            if (here && !there)
+            {
+                return false;
+            }
+
+            isSame &= here == there;
+        }
+
+        return !isSame || setting < other;
+    }
 
     private static long Weigh(PackItem item, PackSize size, PackShape shape) => Math.Max(SpaceOf(item, size, shape), MetalOf(item, size, shape));
 

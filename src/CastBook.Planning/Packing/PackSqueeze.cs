@@ -116,7 +116,7 @@ internal sealed class PackSqueeze(PackProblem problem, PackGreedy greedy, ulong 
         var count = 0;
         foreach (var i in problem.ByTail[size])
         {
-            if (left[i] > 0 && problem.Items[i].Lowest <= setting && setting <= problem.Items[i].Highest)
+            if (left[i] > 0 && problem.Items[i].MayBeCastAt(setting))
             {
                 candidates[count++] = i;
             }

@@ -28,7 +28,7 @@ internal sealed class SectorType
     public SectorType(PackProblem problem, int size, int setting)
     {
         (Size, rod) = (size, problem.Sizes[size].Rod);
-        members = [.. problem.ByTail[size].Where(i => problem.Items[i].Lowest <= setting && setting <= problem.Items[i].Highest)];
+        members = [.. problem.ByTail[size].Where(i => problem.Items[i].MayBeCastAt(setting))];
         shapes = [.. members.Select(i => problem.Shapes[size][i])];
         metals = [.. members.Select(i => problem.Metals[i])];
         (net, copies) = (new int[members.Length], new int[members.Length]);

@@ -27,20 +27,20 @@ internal sealed class SettingBound
     public SettingBound(PackProblem problem, IEnumerable<PackedFlask> trees)
     {
         this.problem = problem;
-        settings = [.. problem.Settings.Where(s => !Array.Exists(problem.Settings, t => t != s && IsNeedless(s, t)))];
+        settings = problem.NeededSettings;
 
         // The sizes of this problem are the settings of that one.
         int[] sizes = [.. Enumerable.Range(0, problem.Sizes.Length).Where(s => problem.Sizes[s].Free > 0)];
         var roomiest = new PackSize(sizes.Max(s => problem.Sizes[s].Rod), sizes.Max(s => problem.Sizes[s].Metal), CostOfAny, int.MaxValue);
         apart = new PackProblem(
-            [.. problem.Items.Select((item, i) => new PackItem(item.Quantity, item.Metal, [.. settings.Select(s => Suits(item, s) ? Smallest(i, sizes) : PackShape.None)]))],
+            [.. problem.Items.Select((item, i) => new PackItem(item.Quantity, item.Metal, [.. settings.Select(s => item.MayBeCastAt(s) ? Smallest(i, sizes) : PackShape.None)]))],
             [.. settings.Select(_ => roomiest)]);
         bound = new PackBound(apart);
         foreach (var tree in trees)
         {
             for (var at = 0; at < settings.Length; at++)
             {
-                if (Array.TrueForAll(tree.Content, c => Suits(problem.Items[c.Item], settings[at])))
+                if (Array.TrueForAll(tree.Content, c => problem.Items[c.Item].MayBeCastAt(settings[at])))
                 {
                     bound.Know(tree with { Size = at });
                 }
@@ -92,30 +92,11 @@ internal sealed class SettingBound
             }
 
             way[at] = left;
-            if (Array.TrueForAll(problem.Items, i => settings.Where((s, k) => way[k] > 0 && Suits(i, s)).Any()))
+            if (Array.TrueForAll(problem.Items, i => settings.Where((s, k) => way[k] > 0 && i.MayBeCastAt(s)).Any()))
             {
                 ways.Add([.. way]);
             }
         }
-    }
-
-    private static bool Suits(PackItem item, int setting) => item.Lowest <= setting && setting <= item.Highest;
-
-    // Whatever hangs at the one may hang at the other.
-    private bool IsNeedless(int setting, int other)
-    {
-        var isSame = true;
-        foreach (var item in problem.Items)
-        {
-            if (Suits(item, setting) && !Suits(item, other))
-            {
-                return false;
-            }
-
-            isSame &= Suits(item, setting) == Suits(item, other);
-        }
-
-        return !isSame || setting < other;
     }
 
     // What one piece takes at least, whatever the size.

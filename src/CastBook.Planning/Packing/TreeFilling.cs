@@ -64,7 +64,7 @@ internal sealed class TreeFilling(PackProblem problem)
         foreach (var i in problem.ByTail[size])
         {
             var item = problem.Items[i];
-            if (left[i] > 0 && item.Lowest <= setting && setting <= item.Highest && (item.Pin < 0 || item.Pin == pin))
+            if (left[i] > 0 && item.MayBeCastAt(setting) && (item.Pin < 0 || item.Pin == pin))
             {
                 candidates[count++] = i;
                 worth[i] = item.Pin < 0 ? values[i] : values[i] * PinnedFirst;

@@ -78,7 +78,7 @@ internal sealed class TreePolishing(PackProblem problem)
         foreach (var i in problem.ByTail[size])
         {
             var item = problem.Items[i];
-            if (tried[i] > 0 && values[i] > 0 && item.Lowest <= setting && setting <= item.Highest)
+            if (tried[i] > 0 && values[i] > 0 && item.MayBeCastAt(setting))
             {
                 worths[i] = values[i] * (100 - Percent + Draw((2 * Percent) + 1)) / 100;
                 candidates[found++] = i;
