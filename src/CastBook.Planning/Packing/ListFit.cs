@@ -125,7 +125,7 @@ internal sealed class ListFit
         var (listed, isWhole) = (new List<ListedSector>(), true);
         for (var t = 0; t < types.Length && isWhole; t++)
         {
-            var (type, lister) = (types[t], new SectorLister(types[t], t, WorkOfListing));
+            var (type, lister) = (types[t], new SectorLister(types[t], t, isAnyWidth: false, WorkOfListing));
             for (var w = 0; w < type.Widths.Count && isWhole; w++)
             {
                 isWhole = lister.List(w, type.Turn(PackShape.Turn) - type.Turn(PackShape.Turn - type.Widths[w]) - loss, listed, most);

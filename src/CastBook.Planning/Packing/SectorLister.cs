@@ -6,12 +6,13 @@ namespace CastBook.Planning.Packing;
 /// <remarks>Whatever hangs in a sector hangs in one of these of the same width, with more beside it.</remarks>
 /// <param name="type">The size and setting.</param>
 /// <param name="place">Its place.</param>
+/// <param name="isAnyWidth">Whether sectors that would do with less than the width are listed too.</param>
 /// <param name="work">How many steps to spend.</param>
-internal sealed class SectorLister(SectorType type, int place, long work)
+internal sealed class SectorLister(SectorType type, int place, bool isAnyWidth, long work)
 {
     // What takes time, in steps of the tables: a look, a piece that could be added.
     private const int WorkOfLook = 24;
-    private const int WorkOfPiece = 12;
+    private const int WorkOfPiece = 2;
 
     private readonly PackShape[] shapes = type.Shapes;
     private readonly int[] copies = type.Copies;
@@ -61,7 +62,7 @@ internal sealed class SectorLister(SectorType type, int place, long work)
 
         if (at == 0)
         {
-            if (isWide && IsFull())
+            if ((isWide || isAnyWidth) && IsFull())
             {
                 Keep();
             }
@@ -98,7 +99,7 @@ internal sealed class SectorLister(SectorType type, int place, long work)
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool FitsToo(int more)
     {
-        Work += WorkOfPiece;
+        Work += WorkOfPiece * among.Length;
         var height = rod;
         for (var i = among.Length - 1; i >= 0 && height >= 0; i--)
         {

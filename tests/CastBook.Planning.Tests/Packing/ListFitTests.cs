@@ -16,7 +16,7 @@ public sealed class ListFitTests
         var random = new Random(seed);
         for (var turn = 0; turn < ProblemsOfASeed; turn++)
         {
-            var (problem, flasks) = Invent(random);
+            var (problem, flasks) = Problems.LargePieces(random);
             var fits = SectorsByHand.Fit(problem, flasks);
 
             var answer = new ListFit(problem, flasks, CancellationToken.None).Look(50_000_000);
@@ -59,29 +59,5 @@ public sealed class ListFitTests
                 plan.Lost.ShouldBe(0m);
             }
         }
-    }
-
-    // Large pieces, so that a few of them fill one to three flasks of two sizes and two settings; in a third of the problems metal is short too.
-    private static (PackProblem Problem, List<(int Size, int Setting)> Flasks) Invent(Random random)
-    {
-        var metal = random.Next(3) == 0 ? random.Next(8, 20) : PackProblem.AnyMetal;
-        PackSize[] sizes = [new(100, metal, 1000, 9), new(70, metal, 700, 9)];
-        var settings = 1 + (random.Next(4) == 0 ? 1 : 0);
-        List<(int Size, int Setting)> flasks = [.. Enumerable.Range(0, random.Next(1, 4)).Select(_ => (random.Next(2), random.Next(settings)))];
-        var (pieces, least) = (random.Next(2, 8), flasks.Count == 1 ? 30 : 48);
-        var items = new List<PackItem>();
-        while (pieces > 0)
-        {
-            var (theta, pitch, tail, band) = (random.Next(least, 100), random.Next(25, 60), random.Next(0, 40), random.Next(3));
-            var count = Math.Min(pieces, random.Next(1, 4));
-            items.Add(new PackItem(count, random.Next(1, 6), [new(theta, pitch, tail, 0), pitch + tail <= 70 ? new(Math.Min(144, theta + random.Next(0, 20)), pitch, tail, 0) : PackShape.None])
-            {
-                Lowest = band == 1 ? 0 : Math.Min(band, settings - 1),
-                Highest = band == 1 ? settings - 1 : Math.Min(band, settings - 1),
-            });
-            pieces -= count;
-        }
-
-        return (new PackProblem(items, sizes), flasks);
     }
 }

@@ -54,6 +54,31 @@ internal static class Problems
             [.. flasks.Select(f => (f.Size, f.Content.Min(c => problem.Items[c.Item].Highest)))]);
     }
 
+    /// <summary>Large pieces, so that a few of them fill one to three flasks of two sizes and two settings; in a third of the problems metal is short too.</summary>
+    /// <param name="random">What chance comes from.</param>
+    public static (PackProblem Problem, List<(int Size, int Setting)> Flasks) LargePieces(Random random)
+    {
+        var metal = random.Next(3) == 0 ? random.Next(8, 20) : PackProblem.AnyMetal;
+        PackSize[] sizes = [new(100, metal, 1000, 9), new(70, metal, 700, 9)];
+        var settings = 1 + (random.Next(4) == 0 ? 1 : 0);
+        List<(int Size, int Setting)> flasks = [.. Enumerable.Range(0, random.Next(1, 4)).Select(_ => (random.Next(2), random.Next(settings)))];
+        var (pieces, least) = (random.Next(2, 8), flasks.Count == 1 ? 30 : 48);
+        var items = new List<PackItem>();
+        while (pieces > 0)
+        {
+            var (theta, pitch, tail, band) = (random.Next(least, 100), random.Next(25, 60), random.Next(0, 40), random.Next(3));
+            var count = Math.Min(pieces, random.Next(1, 4));
+            items.Add(new PackItem(count, random.Next(1, 6), [new(theta, pitch, tail, 0), pitch + tail <= 70 ? new(Math.Min(144, theta + random.Next(0, 20)), pitch, tail, 0) : PackShape.None])
+            {
+                Lowest = band == 1 ? 0 : Math.Min(band, settings - 1),
+                Highest = band == 1 ? settings - 1 : Math.Min(band, settings - 1),
+            });
+            pieces -= count;
+        }
+
+        return (new PackProblem(items, sizes), flasks);
+    }
+
     private static PackItem Invent(Random random, int copies, PackSize[] sizes)
     {
         var (theta, pitch, tail) = (random.Next(8, 73), random.Next(8, 60), random.Next(0, 40));
