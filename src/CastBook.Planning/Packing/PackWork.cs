@@ -29,7 +29,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     // What short looks leave of so few pieces is hard, whether or not all may be cast beside each other.
     private const long MostOfHard = 64;
     private const long LeastHardChoices = 3_000_000_000;
-    private const long ChoicesForEachFour = 430;
+    private const long ChoicesForEachFour = 300;
     private const long ChoicesOfMany = 100_000_000_000;
 
     private const long SearchOfMany = 1_500_000_000;

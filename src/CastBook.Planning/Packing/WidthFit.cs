@@ -11,14 +11,14 @@ internal sealed class WidthFit
 {
     // How many ways of filling sectors are listed, by how often it was looked.
     private const int FewListed = 3000;
-    private const int MoreListed = 4;
-    private const int MostListed = 50_000;
+    private const int MoreListed = 2;
+    private const int MostListed = 12_000;
 
     // Prices that are kept.
     private const int MostCuts = 300;
 
     // What of a look goes into one way of cutting.
-    private const int ShareOfOne = 8;
+    private const int ShareOfOne = 4;
 
     // To ask prices about a sector, or to tell them of one.
     private const int WorkOfCheck = 10;
