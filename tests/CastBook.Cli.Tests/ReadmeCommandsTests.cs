@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using CastBook.Workbooks.Tests;
 
 namespace CastBook.Cli.Tests;
 
@@ -45,14 +46,9 @@ public sealed partial class ReadmeCommandsTests : IDisposable
             .ShouldBeEmpty();
     }
 
-    [Fact]
+    [UnixFact(linuxAlone: true)]
     public void Service_LinesForLinux_WriteAUnitThatStartsTheWatcher()
     {
-        if (!OperatingSystem.IsLinux())
-        {
-            return;
-        }
-
         var lines = Lines().Where(l => l.StartsWith("mkdir ", StringComparison.Ordinal) || l.StartsWith("printf ", StringComparison.Ordinal)).ToList();
         var start = new ProcessStartInfo("bash") { WorkingDirectory = folder };
         start.Environment["HOME"] = folder;

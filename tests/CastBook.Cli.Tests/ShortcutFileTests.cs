@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using CastBook.Cli.Tests.Watching;
+using CastBook.Workbooks.Tests;
 
 namespace CastBook.Cli.Tests;
 
@@ -9,16 +10,11 @@ public sealed class ShortcutFileTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Theory]
+    [UnixTheory]
     [InlineData("night.xlsx")]
     [InlineData("Isolde's night, 100 % $HOME `x` ü.xlsx")]
     public void Write_Script_FillsTheBookAndStaysOpenWhereSomethingSaysStop(string name)
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         var before = File.ReadAllBytes(folder.Book(name));
         var script = ShortcutFile.Write(folder.Of(name), "macos", CastBookRun.Typed).ShouldHaveSingleItem();
 

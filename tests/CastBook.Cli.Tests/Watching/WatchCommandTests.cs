@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using CastBook.Workbooks.Tests;
 
 namespace CastBook.Cli.Tests.Watching;
 
@@ -25,14 +26,9 @@ public sealed class WatchCommandTests : IDisposable
         CastBookRun.In(watched.Path, ["watch", ".", "--once"]).Output.ShouldBe("");
     }
 
-    [Fact]
+    [UnixFact]
     public void Watch_BookPutThereLater_IsFilledAndTheStateIsToldAndAnEndIsClean()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         using var watch = CastBookRun.Start(watched.Path, ["watch", ".", "--every", "1"]);
         watch.StandardOutput.ReadLine()!.ShouldEndWith("  watching this folder, a full look every 1 s");
         watched.Book();

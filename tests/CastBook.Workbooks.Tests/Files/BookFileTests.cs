@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Settings;
 
@@ -140,14 +141,10 @@ public sealed class BookFileTests : IDisposable
         File.Exists(Path.Combine(folder.Path, ".castbook", "night 2026-12-01 195400.xlsx")).ShouldBeTrue();
     }
 
-    [Fact]
+    [UnixFact]
+    [UnsupportedOSPlatform("windows")]
     public void Fill_BookWithAModeOfItsOwn_KeepsIt()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         const UnixFileMode Mode = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead;
         var book = folder.Book();
         File.SetUnixFileMode(book, Mode);
