@@ -1,6 +1,6 @@
 namespace CastBook.Casting.Heat;
 
-/// <summary>How much of a step of temperature is still missing in a long cylinder heated or cooled all round.</summary>
+/// <summary>The roots and weights by which a step of temperature fades in a long cylinder heated or cooled all round.</summary>
 /// <remarks>
 /// <para><b>Formula.</b> θ = Σ C exp(−ζ² Fo) J₀(ζ x), with ζ J₁(ζ) / J₀(ζ) = Bi and C = 2 J₁ / (ζ (J₀² + J₁²)).</para>
 /// <para><b>Symbols.</b> θ: share of the step that is left; Bi = h r / k; Fo = α t / r²; r: the radius; x: place from the axis (0)
@@ -26,8 +26,4 @@ internal static class CylinderCooling
         var j1 = Bessel.J1(root);
         return 2 * j1 / (root * ((j0 * j0) + (j1 * j1)));
     }
-
-    /// <summary>The share of the step that is left.</summary>
-    public static double Left(double biot, double fourier, double place) =>
-        HeatSeries.Sum(fourier, number => Eigenvalue(number, biot), root => Weight(root) * Bessel.J0(root * place));
 }

@@ -1,6 +1,6 @@
 namespace CastBook.Casting.Heat;
 
-/// <summary>How much of a step of temperature is still missing in a wall heated or cooled on both faces.</summary>
+/// <summary>The roots and weights by which a step of temperature fades in a wall heated or cooled on both faces.</summary>
 /// <remarks>
 /// <para><b>Formula.</b> θ = Σ C exp(−ζ² Fo) cos(ζ x), with ζ tan ζ = Bi and C = 4 sin ζ / (2ζ + sin 2ζ).</para>
 /// <para><b>Symbols.</b> θ: share of the step that is left; Bi = h L / k; Fo = α t / L²; L: half the thickness; x: place from
@@ -16,8 +16,4 @@ internal static class WallCooling
 
     /// <summary>The weight of a root.</summary>
     public static double Weight(double root) => 4 * Math.Sin(root) / ((2 * root) + Math.Sin(2 * root));
-
-    /// <summary>The share of the step that is left.</summary>
-    public static double Left(double biot, double fourier, double place) =>
-        HeatSeries.Sum(fourier, number => Eigenvalue(number, biot), root => Weight(root) * Math.Cos(root * place));
 }

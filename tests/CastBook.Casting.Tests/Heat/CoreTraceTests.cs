@@ -79,8 +79,8 @@ public class CoreTraceTests
         trace.Go(Celsius(732), Duration.Zero);
         trace.Hold(Duration.FromHours(1));
 
-        var left = WallCooling.Left(20 * 0.05 / Conductivity, Diffusivity * 3600 / (50 * 50), 0)
-            * CylinderCooling.Left(20 * 0.0375 / Conductivity, Diffusivity * 3600 / (37.5 * 37.5), 0);
+        var left = HeatSeries.Wall(20 * 0.05 / Conductivity, Diffusivity * 3600 / (50 * 50), 0)
+            * HeatSeries.Cylinder(20 * 0.0375 / Conductivity, Diffusivity * 3600 / (37.5 * 37.5), 0);
         trace.Core.DegreesCelsius.ShouldBe(732 - (732 * left), 0.01);
     }
 

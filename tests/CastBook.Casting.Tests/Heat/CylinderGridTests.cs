@@ -1,5 +1,3 @@
-using CastBook.Casting.Heat;
-
 namespace CastBook.Casting.Tests.Heat;
 
 /// <summary>The product of wall and cylinder beside a grid in small steps of time, which knows nothing of roots, everywhere in short cylinders.</summary>
@@ -23,8 +21,8 @@ public sealed class CylinderGridTests
         {
             foreach (var axial in new[] { 0, 9, 17, CylinderGrid.Cells })
             {
-                var left = CylinderCooling.Left(film * radiusMm / 1000 / conductivity, fourier / (radiusMm * radiusMm), CylinderGrid.Place(radial))
-                    * WallCooling.Left(film * halfHeightMm / 1000 / conductivity, fourier / (halfHeightMm * halfHeightMm), CylinderGrid.Place(axial));
+                var left = HeatSeries.Cylinder(film * radiusMm / 1000 / conductivity, fourier / (radiusMm * radiusMm), CylinderGrid.Place(radial))
+                    * HeatSeries.Wall(film * halfHeightMm / 1000 / conductivity, fourier / (halfHeightMm * halfHeightMm), CylinderGrid.Place(axial));
                 grid.At(radial, axial).ShouldBe(1000 * (1 - left), 3, $"cell {radial}, {axial}");
             }
         }

@@ -66,8 +66,8 @@ public sealed class HeatSeriesTests
     [Fact]
     public void Left_OfALongAluminiumBar_GivesThePrintedTemperature()
     {
-        var left = WallCooling.Left(1100 * 0.052 / 198, 8.1e-5 * 100 / (0.052 * 0.052), 0)
-            * WallCooling.Left(1100 * 0.09 / 198, 8.1e-5 * 100 / (0.09 * 0.09), 0);
+        var left = HeatSeries.Wall(1100 * 0.052 / 198, 8.1e-5 * 100 / (0.052 * 0.052), 0)
+            * HeatSeries.Wall(1100 * 0.09 / 198, 8.1e-5 * 100 / (0.09 * 0.09), 0);
 
         (30 + (700 * left)).ShouldBe(260.3, 3);
     }
@@ -75,21 +75,21 @@ public sealed class HeatSeriesTests
     [Fact]
     public void Left_OfAVerySmallBiot_IsTheLumpedSolution()
     {
-        WallCooling.Left(1e-5, 1e5, 1).ShouldBe(Math.Exp(-1), 1e-4);
-        CylinderCooling.Left(1e-5, 0.5e5, 1).ShouldBe(Math.Exp(-1), 1e-4);
+        HeatSeries.Wall(1e-5, 1e5, 1).ShouldBe(Math.Exp(-1), 1e-4);
+        HeatSeries.Cylinder(1e-5, 0.5e5, 1).ShouldBe(Math.Exp(-1), 1e-4);
     }
 
     [Fact]
     public void Left_OfAVeryLargeBiot_HoldsTheSurface()
     {
-        WallCooling.Left(1e7, 0.1, 1).ShouldBe(0, 1e-6);
-        CylinderCooling.Left(1e7, 0.1, 1).ShouldBe(0, 1e-6);
+        HeatSeries.Wall(1e7, 0.1, 1).ShouldBe(0, 1e-6);
+        HeatSeries.Cylinder(1e7, 0.1, 1).ShouldBe(0, 1e-6);
     }
 
     [Fact]
     public void Left_SoonAfterTheStep_IsWholeInTheMiddle()
     {
-        WallCooling.Left(5, 0.002, 0).ShouldBe(1, 1e-6);
-        CylinderCooling.Left(5, 0.002, 0).ShouldBe(1, 1e-6);
+        HeatSeries.Wall(5, 0.002, 0).ShouldBe(1, 1e-6);
+        HeatSeries.Cylinder(5, 0.002, 0).ShouldBe(1, 1e-6);
     }
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using CastBook.Casting.Heat;
 using CastBook.Casting.Tests.Published;
 using MathNet.Numerics.Integration;
 using MathNet.Numerics.RootFinding;
@@ -29,9 +28,9 @@ public sealed class HeatedBodyTests
 
         (around + ((start - around) * left)).ShouldBe(n[10], n[11], body);
 
-        double Side() => CylinderCooling.Left(film * radius / 1000 / conductivity, diffusivity * seconds / (radius * radius), n[8]);
+        double Side() => HeatSeries.Cylinder(film * radius / 1000 / conductivity, diffusivity * seconds / (radius * radius), n[8]);
 
-        double Wall(double thickness, double place) => WallCooling.Left(film * thickness / 1000 / conductivity, diffusivity * seconds / (thickness * thickness), place);
+        double Wall(double thickness, double place) => HeatSeries.Wall(film * thickness / 1000 / conductivity, diffusivity * seconds / (thickness * thickness), place);
     }
 
     public static TheoryData<string> Heats => [.. PublishedTable.Rows("heated-bodies-heat.csv", 14).Select(r => r[0])];
@@ -50,9 +49,9 @@ public sealed class HeatedBodyTests
         var kilojoules = n[8] * n[9] / 1e6 * Math.Abs(start - around) * (1 - left);
         kilojoules.ShouldBe(n[10], n[10] * n[11] / 100);
 
-        double Side() => 2 * GaussLegendreRule.Integrate(x => x * CylinderCooling.Left(film * radius / 1000 / conductivity, diffusivity * seconds / (radius * radius), x), 0, 1, 12);
+        double Side() => 2 * GaussLegendreRule.Integrate(x => x * HeatSeries.Cylinder(film * radius / 1000 / conductivity, diffusivity * seconds / (radius * radius), x), 0, 1, 12);
 
-        double Ends() => GaussLegendreRule.Integrate(x => WallCooling.Left(film * half / 1000 / conductivity, diffusivity * seconds / (half * half), x), 0, 1, 12);
+        double Ends() => GaussLegendreRule.Integrate(x => HeatSeries.Wall(film * half / 1000 / conductivity, diffusivity * seconds / (half * half), x), 0, 1, 12);
     }
 
     // Dwivedi, an insulator of 100 mm, 0.11 W/(m K), 0.028 mm²/s, from 30 into 1000 °C, 100 W/(m² K): its axis has 418 °C after 18,750 s by the
@@ -67,6 +66,6 @@ public sealed class HeatedBodyTests
         seconds.ShouldBe(18_750, 18_750 * 0.2);
         At(seconds, 0.8).ShouldBe(833.5, 10);
 
-        static double At(double seconds, double place) => 1000 - (970 * CylinderCooling.Left(Biot, 0.028 * seconds / (50 * 50), place));
+        static double At(double seconds, double place) => 1000 - (970 * HeatSeries.Cylinder(Biot, 0.028 * seconds / (50 * 50), place));
     }
 }

@@ -21,7 +21,7 @@ public class OpenMouldTests
     public void Lost_BesideTheSeriesOfARoundMould_IsALittleLess(double depth)
     {
         var film = 5 + FilmCoefficient.RadiationTo(540, 20);
-        var round = 520 * (1 - CylinderCooling.Left(film * 0.0375 / 0.3004, 0.1923 * 60 / (37.5 * 37.5), (37.5 - depth) / 37.5));
+        var round = 520 * (1 - HeatSeries.Cylinder(film * 0.0375 / 0.3004, 0.1923 * 60 / (37.5 * 37.5), (37.5 - depth) / 37.5));
 
         var flat = OpenMould.Lost(Celsius(540), Length.FromMillimeters(depth), Duration.FromMinutes(1), MouldCase.Slow).DegreesCelsius;
 

@@ -1,6 +1,6 @@
-using CastBook.Casting.Heat;
 using CastBook.Casting.Metals;
 using CastBook.Casting.Pouring;
+using CastBook.Casting.Tests.Heat;
 using UnitsNet;
 
 namespace CastBook.Casting.Tests.Published;
@@ -126,7 +126,7 @@ public class PublishedTemperatureTests
     // Source: a university's worked example of a cylinder, printed as Y = 0.017 and 988 K: with its own numbers, Bi 0.5, Fo 2.2989
     // and half way out, the series gives 0.1377.
     [Fact]
-    public void Cylinder_WorkedWrongInPrint_IsNotFollowed() => CylinderCooling.Left(0.5, 2.2989, 0.5).ShouldBe(0.1377, 0.0001);
+    public void Cylinder_WorkedWrongInPrint_IsNotFollowed() => HeatSeries.Cylinder(0.5, 2.2989, 0.5).ShouldBe(0.1377, 0.0001);
 
     private static double Number(string printed) => PublishedNumber.Parse(printed).Value;
 }

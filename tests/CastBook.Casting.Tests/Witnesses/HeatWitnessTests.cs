@@ -1,4 +1,5 @@
 using CastBook.Casting.Heat;
+using CastBook.Casting.Tests.Heat;
 using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.OdeSolvers;
@@ -63,7 +64,7 @@ public sealed class HeatWitnessTests
         var slab = Roots(z => (z * Math.Sin(z)) - (wallBiot * Math.Cos(z)), 30).Sum(z =>
             4 * Math.Sin(z) / ((2 * z) + Math.Sin(2 * z)) * Math.Cos(z * axial) * Math.Exp(-z * z * wall));
 
-        (CylinderCooling.Left(sideBiot, side, radial) * WallCooling.Left(wallBiot, wall, axial)).ShouldBe(cylinder * slab, 1e-8);
+        (HeatSeries.Cylinder(sideBiot, side, radial) * HeatSeries.Wall(wallBiot, wall, axial)).ShouldBe(cylinder * slab, 1e-8);
     }
 
     // The same by the library's solver of differential equations: the cylinder cut into rings and discs, each a lump of heat.
@@ -83,8 +84,8 @@ public sealed class HeatWitnessTests
         var (sideFourier, endFourier) = (Diffusivity * Seconds / (radiusMm * radiusMm), Diffusivity * Seconds / (halfHeightMm * halfHeightMm));
         for (var i = 0; i < Cells; i++)
         {
-            CylinderCooling.Left(film * radiusMm / 1000 / Conductivity, sideFourier, (i + 0.5) / Cells).ShouldBe(side[i], 0.004);
-            WallCooling.Left(film * halfHeightMm / 1000 / Conductivity, endFourier, (i + 0.5) / Cells).ShouldBe(ends[i], 0.004);
+            HeatSeries.Cylinder(film * radiusMm / 1000 / Conductivity, sideFourier, (i + 0.5) / Cells).ShouldBe(side[i], 0.004);
+            HeatSeries.Wall(film * halfHeightMm / 1000 / Conductivity, endFourier, (i + 0.5) / Cells).ShouldBe(ends[i], 0.004);
         }
 
         // Rings where the shape is 1, discs where it is 0.
