@@ -226,7 +226,7 @@ internal sealed class ShopTalk(Prompt prompt, BookLook look, bool weightsToldNow
 
         var was = look.File?.Kilns.SingleOrDefault();
         var line = new LineTalk(prompt, "Kilns", "Kiln", was?.Name);
-        if (line.Choice("Shape", QuestionWords.KilnFloor, ["square", "round"], was?.Shape) is not { } shape)
+        if (line.Choice("Shape", QuestionWords.KilnFloor, ["square", "round"], was?.Shape is { } floor ? TypedAnswer.Word(floor) : null) is not { } shape)
         {
             return;
         }

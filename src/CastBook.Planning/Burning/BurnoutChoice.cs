@@ -28,7 +28,7 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
     /// <param name="stonesIn">Whether stones are in it.</param>
     public BurnoutSchedule? For(string letter, UsableSize size, PatternKind kind, bool stonesIn)
     {
-        var use = stonesIn ? "stones" : kind == PatternKind.Resin ? "resin" : "wax";
+        var use = stonesIn ? ScheduleUse.Stones : kind == PatternKind.Resin ? ScheduleUse.Resin : ScheduleUse.Wax;
         if (Own(size, use) is { } own)
         {
             var schedule = new BurnoutSchedule(own.Name, own.LoadAt, own.Stages);
@@ -58,12 +58,12 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
         return shipped;
     }
 
-    private ShopSchedule? Own(UsableSize size, string use) =>
+    private ShopSchedule? Own(UsableSize size, ScheduleUse use) =>
         shop.Schedules
             .Where(s => s.Stages.Count > 0 && Serves(s, use)
                 && (s.UpToDiameter is null || s.UpToDiameter >= size.Size.InsideDiameter)
                 && (s.UpToHeight is null || s.UpToHeight >= size.Size.Height))
-            .OrderBy(s => s.For is null ? 1 : 0)
+            .OrderBy(s => s.For == ScheduleUse.WaxAndResin ? 1 : 0)
             .ThenBy(s => s.UpToDiameter ?? NoLimit)
             .ThenBy(s => s.UpToHeight ?? NoLimit)
             .ThenByDescending(s => new BurnoutSchedule(s.Name, s.LoadAt, s.Stages).Total)
@@ -71,9 +71,8 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
             .FirstOrDefault();
 
     // A schedule for anything is no schedule for stones: they need a low top.
-    private static bool Serves(ShopSchedule schedule, string use) => string.IsNullOrWhiteSpace(schedule.For)
-        ? use != "stones"
-        : string.Equals(schedule.For.Trim(), use, StringComparison.OrdinalIgnoreCase);
+    private static bool Serves(ShopSchedule schedule, ScheduleUse use) =>
+        schedule.For == use || (schedule.For == ScheduleUse.WaxAndResin && use != ScheduleUse.Stones);
 
     private void Limits(BurnoutSchedule schedule, bool stonesIn)
     {

@@ -19,13 +19,11 @@ public sealed record KilnFloor(bool IsRound, Length Width, Length Depth)
     public static KilnFloor Square(Length width, Length depth) => new(false, width, depth);
 
     /// <summary>The floor of a kiln; nothing where the shop has not said how large it is.</summary>
-    /// <param name="kiln">The kiln; a diameter alone, or the shape <c>round</c>, makes it round.</param>
+    /// <param name="kiln">The kiln; a diameter alone, or the shape of a round one, makes it round.</param>
     public static KilnFloor? Of(Kiln kiln)
     {
         ArgumentNullException.ThrowIfNull(kiln);
-        var isRound = kiln.Shape is { } shape
-            ? string.Equals(shape, "round", StringComparison.OrdinalIgnoreCase)
-            : kiln.InsideDiameter is not null;
+        var isRound = kiln.Shape is { } shape ? shape == KilnShape.Round : kiln.InsideDiameter is not null;
         if (isRound)
         {
             return kiln.InsideDiameter is { } diameter ? Round(diameter) : null;

@@ -8,8 +8,8 @@ public sealed record Kiln
     /// <summary>The kiln's name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Floor shape as written: <c>square</c> or <c>round</c>.</summary>
-    public string? Shape { get; init; }
+    /// <summary>The shape of its floor; missing is told by the measures that are given.</summary>
+    public KilnShape? Shape { get; init; }
 
     /// <summary>Inside width of the floor.</summary>
     public Length? InsideWidth { get; init; }

@@ -9,8 +9,8 @@ public sealed record ShopSchedule
     /// <summary>The schedule's name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>What it is for: <c>wax</c>, <c>resin</c> or <c>stones</c>; missing means wax and resin, never stones.</summary>
-    public string? For { get; init; }
+    /// <summary>What it is for; wax and resin alike where nobody says.</summary>
+    public ScheduleUse For { get; init; }
 
     /// <summary>The largest flask diameter it serves; missing means any.</summary>
     public Length? UpToDiameter { get; init; }

@@ -54,7 +54,11 @@ public static class TypedAnswer
             Casting.Patterns.PatternKind.Resin => "resin",
             _ => null,
         },
-        ShopField.Shape => ShopWords.Shape(typed),
+        ShopField.Shape => ShopWords.Shape(typed) is { } shape ? Word(shape) : null,
         _ => null,
     };
+
+    /// <summary>The word of the choices for the shape of a kiln's floor.</summary>
+    /// <param name="shape">The shape.</param>
+    public static string Word(KilnShape shape) => shape == KilnShape.Round ? "round" : "square";
 }

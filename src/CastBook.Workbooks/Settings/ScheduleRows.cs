@@ -74,8 +74,7 @@ internal static class ScheduleRows
         }
 
         var typed = First(rows, r => r.Text(ShopField.For));
-        var use = typed is null ? "" : ShopWords.ScheduleUse(typed);
-        if (use is null)
+        if ((typed is null ? ScheduleUse.WaxAndResin : ShopWords.ScheduleUse(typed)) is not { } use)
         {
             table.Findings.Add(Catalogue.ScheduleUseUnreadable.At(new Subject(SubjectKind.Schedule, rows[0].Name, ShopField.For), rows[0].Name, typed!));
             return null;
@@ -84,7 +83,7 @@ internal static class ScheduleRows
         return new ShopSchedule
         {
             Name = rows[0].Name,
-            For = use.Length == 0 ? null : use,
+            For = use,
             UpToDiameter = FirstValue(rows, r => r.Length(ShopField.UpToDiameter)),
             UpToHeight = FirstValue(rows, r => r.Length(ShopField.UpToHeight)),
             LoadAt = FirstValue(rows, r => r.Temperature(ShopField.LoadAt)),

@@ -43,7 +43,7 @@ internal static class ShopRecords
     public static Kiln Kiln(ShopRow row) => new()
     {
         Name = row.Name,
-        Shape = Shape(row),
+        Shape = row.Choice(ShopField.Shape, ShopWords.Shape, WantedWords.Shapes),
         InsideWidth = row.Length(ShopField.InsideWidth),
         InsideDepth = row.Length(ShopField.InsideDepth),
         InsideDiameter = row.Length(ShopField.InsideDiameter),
@@ -132,18 +132,6 @@ internal static class ShopRecords
 
     private static string[] Names(string? text) =>
         text is null ? [] : text.Split([',', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-
-    private static string? Shape(ShopRow row)
-    {
-        var text = row.Text(ShopField.Shape);
-        var shape = text is null ? null : ShopWords.Shape(text);
-        if (text is not null && shape is null)
-        {
-            row.Fail(ShopField.Shape, text, WantedWords.Shapes);
-        }
-
-        return shape;
-    }
 
     private static Composition? Composition(ShopRow row)
     {

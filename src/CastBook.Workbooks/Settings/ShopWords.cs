@@ -27,11 +27,11 @@ internal static class ShopWords
         _ => null,
     };
 
-    /// <summary>The shape of a kiln's floor: <c>round</c> or <c>square</c>.</summary>
-    public static string? Shape(string text) => AnswerWords.Meant(text) switch
+    /// <summary>The shape of a kiln's floor.</summary>
+    public static KilnShape? Shape(string text) => AnswerWords.Meant(text) switch
     {
-        "ROUND" => "round",
-        "SQUARE" => "square",
+        "ROUND" => KilnShape.Round,
+        "SQUARE" => KilnShape.Square,
         _ => null,
     };
 
@@ -42,13 +42,13 @@ internal static class ShopWords
         _ => null,
     };
 
-    /// <summary>What a burnout schedule is for: <c>wax</c>, <c>resin</c> or <c>stones</c>; empty where it is for wax and resin alike.</summary>
-    public static string? ScheduleUse(string text) => AnswerWords.Meant(text) switch
+    /// <summary>What a burnout schedule is for.</summary>
+    public static ScheduleUse? ScheduleUse(string text) => AnswerWords.Meant(text) switch
     {
-        "WAX" => "wax",
-        "RESIN" or "CASTABLE RESIN" => "resin",
-        "STONES" or "STONES WAX" or "RESIN STONES" or "RESIN STONES WAX" or "OR RESIN STONES WAX" => "stones",
-        "RESIN WAX" or "OR RESIN WAX" => "",
+        "WAX" => Planning.Shops.ScheduleUse.Wax,
+        "RESIN" or "CASTABLE RESIN" => Planning.Shops.ScheduleUse.Resin,
+        "STONES" or "STONES WAX" or "RESIN STONES" or "RESIN STONES WAX" or "OR RESIN STONES WAX" => Planning.Shops.ScheduleUse.Stones,
+        "RESIN WAX" or "OR RESIN WAX" => Planning.Shops.ScheduleUse.WaxAndResin,
         _ => null,
     };
 

@@ -45,7 +45,7 @@ public sealed class BurnoutChoiceTests
             FlaskSizes = [Wrenmoor.Small],
             Schedules =
             [
-                Schedule("any", null, null, 5), Schedule("wide", "wax", 120, 9), Schedule("close", "Wax", 80, 7), Schedule("narrow", "wax", 70, 4), Schedule("resin", "resin", 80, 11),
+                Schedule("any", ScheduleUse.WaxAndResin, null, 5), Schedule("wide", ScheduleUse.Wax, 120, 9), Schedule("close", ScheduleUse.Wax, 80, 7), Schedule("narrow", ScheduleUse.Wax, 70, 4), Schedule("resin", ScheduleUse.Resin, 80, 11),
             ],
         };
 
@@ -57,7 +57,7 @@ public sealed class BurnoutChoiceTests
     [Fact]
     public void For_TwoEquallyClose_TakesTheLonger()
     {
-        var shop = Wrenmoor.Shop with { Schedules = [Schedule("short", "wax", 120, 6), Schedule("long", "wax", 120, 9)] };
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("short", ScheduleUse.Wax, 120, 6), Schedule("long", ScheduleUse.Wax, 120, 9)] };
 
         Plan(shop, Wrenmoor.Ring()).Flasks[0].Program!.Total.Hours.ShouldBe(9, 1e-9);
     }
@@ -77,7 +77,7 @@ public sealed class BurnoutChoiceTests
     [Fact]
     public void For_StonesWithoutTheirSchedule_StopsEvenBesideOneForAnything()
     {
-        var shop = Wrenmoor.Shop with { Schedules = [Schedule("any", null, null, 8)] };
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("any", ScheduleUse.WaxAndResin, null, 8)] };
 
         Plan(shop, Wrenmoor.Ring() with { StonesIn = true }).The("schedule-missing").Seen
             .ShouldBe("No burnout is known for flask A: stones are in it and the Schedules sheet has nothing for stones.");
@@ -90,7 +90,7 @@ public sealed class BurnoutChoiceTests
     [InlineData(762, "schedule-too-hot")]
     public void For_TopOverTheLimits_ChecksOrStops(double top, string? id)
     {
-        var shop = Wrenmoor.Shop with { Schedules = [Schedule("own", "wax", null, 8, top)] };
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("own", ScheduleUse.Wax, null, 8, top)] };
 
         Plan(shop, Wrenmoor.Ring()).StopsAndChecks().ShouldBe(id is null ? [] : [id]);
     }
@@ -101,7 +101,7 @@ public sealed class BurnoutChoiceTests
         var shop = Wrenmoor.Shop with
         {
             Investments = [Wrenmoor.Shop.Investments[0] with { NeverAbove = Wrenmoor.Celsius(700) }],
-            Schedules = [Schedule("own", "wax", null, 8, 720)],
+            Schedules = [Schedule("own", ScheduleUse.Wax, null, 8, 720)],
         };
 
         Plan(shop, Wrenmoor.Ring()).The("schedule-above-limit").Seen
@@ -118,7 +118,7 @@ public sealed class BurnoutChoiceTests
         var shop = Wrenmoor.Shop with
         {
             Investments = [Wrenmoor.Shop.Investments[0] with { NeverAbove = Wrenmoor.Celsius(770) }],
-            Schedules = [Schedule("own", "wax", null, 8, top)],
+            Schedules = [Schedule("own", ScheduleUse.Wax, null, 8, top)],
         };
 
         var plan = Plan(shop, Wrenmoor.Ring());
@@ -140,13 +140,13 @@ public sealed class BurnoutChoiceTests
 
         Plan(shop, Wrenmoor.Ring()).The("schedule-missing").Seen
             .ShouldBe("No burnout is known for flask A: \"White powder\" is not gypsum-bonded, and the usual schedules are for powders that are.");
-        Plan(shop with { Schedules = [Schedule("hot", "wax", null, 8, 870)] }, Wrenmoor.Ring()).Ids().ShouldNotContain("schedule-missing");
+        Plan(shop with { Schedules = [Schedule("hot", ScheduleUse.Wax, null, 8, 870)] }, Wrenmoor.Ring()).Ids().ShouldNotContain("schedule-missing");
     }
 
     [Fact]
     public void For_StonesAboveTheirLimit_Stops()
     {
-        var shop = Wrenmoor.Shop with { Schedules = [Schedule("low", "stones", null, 15, 480)] };
+        var shop = Wrenmoor.Shop with { Schedules = [Schedule("low", ScheduleUse.Stones, null, 15, 480)] };
 
         Plan(shop, Wrenmoor.Ring() with { StonesIn = true }).The("stones-schedule-too-hot").Seen
             .ShouldBe("The schedule \"low\" goes to 480 °C with stones in the mould.");
@@ -158,7 +158,7 @@ public sealed class BurnoutChoiceTests
     [InlineData(600)]
     public void For_ShopScheduleThatEndsElsewhere_EndsAtTheFlaskTemperatureInItsLoad(double end)
     {
-        var plan = Plan(Wrenmoor.Shop with { Schedules = [Schedule("own", "wax", null, 8, 730, end)] }, Wrenmoor.Ring());
+        var plan = Plan(Wrenmoor.Shop with { Schedules = [Schedule("own", ScheduleUse.Wax, null, 8, 730, end)] }, Wrenmoor.Ring());
 
         plan.Clock!.Loads[0].Schedule.Stages[^1].Target.DegreesCelsius.ShouldBe(540);
     }
@@ -167,7 +167,7 @@ public sealed class BurnoutChoiceTests
 
     private static NightPlan Plan(Shop shop, params Piece[] pieces) => NightPlanner.Plan(Wrenmoor.Night(shop, pieces));
 
-    private static ShopSchedule Schedule(string name, string? use, double? upTo, double hours, double top = 730, double end = 540) => new()
+    private static ShopSchedule Schedule(string name, ScheduleUse use, double? upTo, double hours, double top = 730, double end = 540) => new()
     {
         Name = name,
         For = use,

@@ -8,7 +8,7 @@ public sealed class ClockPlanningTests
 {
     internal static Shop Kilned(double side = 300, Settings? settings = null) => Wrenmoor.Shop with
     {
-        Kilns = [new Kiln { Name = "Front kiln", Shape = "square", InsideWidth = Wrenmoor.Mm(side), CoolsDegreesPerHour = 100 }],
+        Kilns = [new Kiln { Name = "Front kiln", Shape = KilnShape.Square, InsideWidth = Wrenmoor.Mm(side), CoolsDegreesPerHour = 100 }],
         Settings = settings ?? Wrenmoor.Answered,
     };
 

@@ -10,7 +10,7 @@ public sealed class HeldUpTests
     private static NightClock Plan(double side, int flasks) => NightPlanner.Plan(Wrenmoor.Night(
         Wrenmoor.Shop with
         {
-            Kilns = [new Kiln { Name = "Front kiln", Shape = "square", InsideWidth = Wrenmoor.Mm(side), CoolsDegreesPerHour = 100 }],
+            Kilns = [new Kiln { Name = "Front kiln", Shape = KilnShape.Square, InsideWidth = Wrenmoor.Mm(side), CoolsDegreesPerHour = 100 }],
             Settings = Wrenmoor.Answered,
         },
         Wrenmoor.Ring(flasks) with { Box = null, PerTree = new Dictionary<string, int> { [""] = 1 } }) with

@@ -13,7 +13,7 @@ public sealed class KilnLogCheckTests
     private static readonly KilnLoad Load = NightPlanner.Plan(Wrenmoor.Night(
         Wrenmoor.Shop with
         {
-            Kilns = [new Kiln { Name = "Front kiln", Shape = "square", InsideWidth = Wrenmoor.Mm(300), CoolsDegreesPerHour = 100 }],
+            Kilns = [new Kiln { Name = "Front kiln", Shape = KilnShape.Square, InsideWidth = Wrenmoor.Mm(300), CoolsDegreesPerHour = 100 }],
             Settings = Wrenmoor.Answered,
         },
         Wrenmoor.Ring())).Clock!.Loads[0];

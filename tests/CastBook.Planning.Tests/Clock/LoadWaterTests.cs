@@ -10,7 +10,7 @@ public sealed class LoadWaterTests
     private static NightPlan Plan(double? kilowatts, int flasks) => NightPlanner.Plan(Wrenmoor.Night(
         Wrenmoor.Shop with
         {
-            Kilns = [new Kiln { Name = "Front kiln", Shape = "square", InsideWidth = Wrenmoor.Mm(500), CoolsDegreesPerHour = 100, Power = kilowatts is { } kw ? Power.FromKilowatts(kw) : null }],
+            Kilns = [new Kiln { Name = "Front kiln", Shape = KilnShape.Square, InsideWidth = Wrenmoor.Mm(500), CoolsDegreesPerHour = 100, Power = kilowatts is { } kw ? Power.FromKilowatts(kw) : null }],
             FlaskSizes = [Wrenmoor.Small with { Owned = 12 }],
             Settings = Wrenmoor.Answered,
         },

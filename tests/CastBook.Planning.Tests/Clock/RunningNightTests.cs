@@ -12,7 +12,7 @@ public sealed class RunningNightTests
 
     private static Shop Kilned => Wrenmoor.Shop with
     {
-        Kilns = [new Kiln { Name = "Front kiln", Shape = "square", InsideWidth = Wrenmoor.Mm(300), CoolsDegreesPerHour = 100 }],
+        Kilns = [new Kiln { Name = "Front kiln", Shape = KilnShape.Square, InsideWidth = Wrenmoor.Mm(300), CoolsDegreesPerHour = 100 }],
         Settings = Wrenmoor.Answered,
     };
 

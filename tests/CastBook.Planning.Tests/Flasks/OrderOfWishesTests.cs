@@ -238,7 +238,7 @@ public sealed class OrderOfWishesTests
 
     private static Shop Shop(double side, Wish[]? order) => Wrenmoor.Shop with
     {
-        Kilns = [new Kiln { Name = "Front kiln", Shape = "square", InsideWidth = Wrenmoor.Mm(side), InsideDepth = Wrenmoor.Mm(side) }],
+        Kilns = [new Kiln { Name = "Front kiln", Shape = KilnShape.Square, InsideWidth = Wrenmoor.Mm(side), InsideDepth = Wrenmoor.Mm(side) }],
         FlaskSizes = [Wrenmoor.Size("large", 100, 150, 4) with { Cup = null }, Wrenmoor.Size("small", 75, 100, 4) with { Cup = null }],
         Settings = Wrenmoor.Answered with { OrderOfWishes = order },
     };

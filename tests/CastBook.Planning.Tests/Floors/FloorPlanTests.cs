@@ -114,11 +114,11 @@ public sealed class FloorPlanTests
 
     [Fact]
     public void Of_KilnWithOneSide_IsSquare() =>
-        KilnFloor.Of(new Kiln { Name = "K", Shape = "square", InsideWidth = Mm(300) }).ShouldBe(KilnFloor.Square(Mm(300), Mm(300)));
+        KilnFloor.Of(new Kiln { Name = "K", Shape = KilnShape.Square, InsideWidth = Mm(300) }).ShouldBe(KilnFloor.Square(Mm(300), Mm(300)));
 
     [Fact]
     public void Of_RoundKilnWithoutDiameter_IsUnknown() =>
-        KilnFloor.Of(new Kiln { Name = "K", Shape = "round", InsideWidth = Mm(300) }).ShouldBeNull();
+        KilnFloor.Of(new Kiln { Name = "K", Shape = KilnShape.Round, InsideWidth = Mm(300) }).ShouldBeNull();
 
     private static void Check(KilnFloor floor, IEnumerable<double> diametersMm, Length flaskGap, Length wallGap)
     {

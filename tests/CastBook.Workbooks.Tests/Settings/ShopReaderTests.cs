@@ -173,7 +173,7 @@ public sealed class ShopReaderTests
         (crucible.Holds!.Value.Milliliters, crucible.Rated!.Value.Grams, crucible.RatedFor, crucible.Owned).ShouldBe((60, 500, "gold", 2));
         crucible.Alloys.ShouldBe(["14k yellow", "18k white"]);
         var kiln = shop.Kilns.ShouldHaveSingleItem();
-        (kiln.Shape, kiln.InsideWidth!.Value.Millimeters, kiln.Power!.Value.Watts, kiln.CoolsDegreesPerHour).ShouldBe(("square", 300, 3500m, 180));
+        (kiln.Shape, kiln.InsideWidth!.Value.Millimeters, kiln.Power!.Value.Watts, kiln.CoolsDegreesPerHour).ShouldBe((KilnShape.Square, 300, 3500m, 180));
         kiln.ReadsHighBy!.Value.DegreesCelsius.ShouldBe(10, 1e-9);
         var material = shop.Materials.ShouldHaveSingleItem();
         (material.Kind, material.PrintAtLeast!.Value.DegreesCelsius, material.WashAtMost!.Value.Minutes, material.CureEachSide!.Value.Minutes).ShouldBe((PatternKind.Resin, 28, 5, 20));
@@ -274,7 +274,7 @@ public sealed class ShopReaderTests
             .Row(null, null, null, null, null, 3, 480, 200, 1)
             .Row("Wax small", null, null, null, null, 2, 370, 120, 2)).Night.Shop.Schedules.ShouldHaveSingleItem();
 
-        (schedule.Name, schedule.For, schedule.UpToDiameter!.Value.Millimeters, schedule.LoadAt!.Value.DegreesCelsius).ShouldBe(("Wax small", "wax", 65, 150));
+        (schedule.Name, schedule.For, schedule.UpToDiameter!.Value.Millimeters, schedule.LoadAt!.Value.DegreesCelsius).ShouldBe(("Wax small", ScheduleUse.Wax, 65, 150));
         schedule.Stages.Select(s => (s.Target.DegreesCelsius, s.RateDegreesPerHour, s.Hold.Hours)).ShouldBe([(150, null, 2), (370, 120, 2), (480, 200, 1)]);
     }
 
@@ -306,18 +306,18 @@ public sealed class ShopReaderTests
     }
 
     [Theory]
-    [InlineData("Wax", "wax")]
-    [InlineData("cire", "wax")]
-    [InlineData("castable resin", "resin")]
-    [InlineData("Harz", "resin")]
-    [InlineData("résine", "resin")]
-    [InlineData("stones in", "stones")]
-    [InlineData("Wachs mit Steinen", "stones")]
-    [InlineData("wax with stones", "stones")]
-    [InlineData("cera con pietre", "stones")]
-    [InlineData("wax or resin", null)]
-    [InlineData(null, null)]
-    public void Read_ScheduleFor_IsUnderstoodInAnyLanguage(string? typed, string? use) =>
+    [InlineData("Wax", ScheduleUse.Wax)]
+    [InlineData("cire", ScheduleUse.Wax)]
+    [InlineData("castable resin", ScheduleUse.Resin)]
+    [InlineData("Harz", ScheduleUse.Resin)]
+    [InlineData("résine", ScheduleUse.Resin)]
+    [InlineData("stones in", ScheduleUse.Stones)]
+    [InlineData("Wachs mit Steinen", ScheduleUse.Stones)]
+    [InlineData("wax with stones", ScheduleUse.Stones)]
+    [InlineData("cera con pietre", ScheduleUse.Stones)]
+    [InlineData("wax or resin", ScheduleUse.WaxAndResin)]
+    [InlineData(null, ScheduleUse.WaxAndResin)]
+    public void Read_ScheduleFor_IsUnderstoodInAnyLanguage(string? typed, ScheduleUse use) =>
         Read("Schedules", s => s.Row("Schedule", "For", "Target (°C)", "Hold (h)").Row("Long", typed, 732, 2)).Night.Shop.Schedules.ShouldHaveSingleItem().For.ShouldBe(use);
 
     // Left out silently, it would be replaced by a usual schedule that is shorter.

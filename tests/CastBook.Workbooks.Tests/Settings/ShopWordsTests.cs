@@ -53,11 +53,11 @@ public sealed class ShopWordsTests
     public void Kind_WordsOfTheTrade_AreKnown(string typed, PatternKind? expected) => ShopWords.Kind(typed).ShouldBe(expected);
 
     [Theory]
-    [InlineData("eckig", "square")]
-    [InlineData("rund", "round")]
-    [InlineData("Rectangular", "square")]
+    [InlineData("eckig", KilnShape.Square)]
+    [InlineData("rund", KilnShape.Round)]
+    [InlineData("Rectangular", KilnShape.Square)]
     [InlineData("oval", null)]
-    public void Shape_WordsOfTheTrade_AreKnown(string typed, string? expected) => ShopWords.Shape(typed).ShouldBe(expected);
+    public void Shape_WordsOfTheTrade_AreKnown(string typed, KilnShape? expected) => ShopWords.Shape(typed).ShouldBe(expected);
 
     [Theory]
     [InlineData("pattern", "pattern")]
