@@ -43,6 +43,7 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
                 [Subject.Flask(letter), new(SubjectKind.Schedule, "")],
                 letter,
                 stonesIn ? BurnoutFindingWords.NothingForStones
+                : powder.IsUnreadable ? BurnoutFindingWords.KindUnreadable(powder.Said)
                 : !powder.IsGypsum ? BurnoutFindingWords.NotGypsum(powder.Said)
                 : BurnoutFindingWords.LargerThanServed(size.Size.Name)));
             return null;
@@ -82,17 +83,17 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
         {
             assumed.Once("stones-in " + schedule.Name, () => Catalogue.StonesScheduleTooHot.At(subject, schedule.Name, assumed.Units.Temperature.Say(top)));
         }
-        else if (powder.IsGypsum && Over(top, KilnLimits.GypsumStopAboveWithPattern))
+        else if (powder.MayBeGypsum && Over(top, KilnLimits.GypsumStopAboveWithPattern))
         {
             assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleTooHot.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
         }
-        else if ((powder.Row?.NeverAbove ?? (powder.IsGypsum ? KilnLimits.GypsumUsualTop : null)) is { } limit && Over(top, limit))
+        else if ((powder.Row?.NeverAbove ?? (powder.MayBeGypsum ? KilnLimits.GypsumUsualTop : null)) is { } limit && Over(top, limit))
         {
             assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleAboveLimit.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(limit)));
         }
-        else if (powder.IsGypsum && Over(top, KilnLimits.GypsumCheckAbove))
+        else if (powder.MayBeGypsum && Over(top, KilnLimits.GypsumCheckAbove))
         {
             assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleNearBreakdown.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));

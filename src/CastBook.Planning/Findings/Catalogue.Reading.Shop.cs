@@ -8,6 +8,13 @@ public static partial class Catalogue
         "shop-value-unreadable", Severity.Stop,
         "\"{0}\" under {1} is not {2}.", "For {3} it counts as not given.", "Type {2}, or leave the cell empty.");
 
+    /// <summary>A kind of investment powder that is none.</summary>
+    public static FindingKind PowderKindUnreadable { get; } = new(
+        "powder-kind-unreadable", Severity.Stop,
+        "Investment {0} has the Kind \"{1}\", which is neither gypsum nor high temperature.",
+        "Water, working time and burnout of one kind ruin a mould of the other, so powder and water are not worked out, no usual schedule is used, and what gypsum does not bear is refused.",
+        "Type gypsum or high temperature there.");
+
     /// <summary>Plain ounces of metal on a shop sheet.</summary>
     public static FindingKind ShopPlainOunce { get; } = new(
         "shop-plain-ounce", Severity.Check,

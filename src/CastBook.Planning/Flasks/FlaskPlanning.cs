@@ -77,7 +77,7 @@ internal sealed class FlaskPlanning
             Work = work,
             Change = assignment.Change,
             Mixes = mixes,
-            SetAtLeast = flasks.Exists(f => f.State < FlaskState.InKiln) && powder.Question is null ? SetTime.Of(powder, assumed, findings) : null,
+            SetAtLeast = flasks.Exists(f => f.State < FlaskState.InKiln) && !powder.IsOpen ? SetTime.Of(powder, assumed, findings) : null,
         };
     }
 
@@ -136,7 +136,7 @@ internal sealed class FlaskPlanning
             return false;
         }
 
-        if (alloy is null || !alloy.Alloy.NeedsHighTemperatureInvestment || !powder.IsGypsum)
+        if (alloy is null || !alloy.Alloy.NeedsHighTemperatureInvestment || !powder.MayBeGypsum)
         {
             return true;
         }
@@ -179,7 +179,7 @@ internal sealed class FlaskPlanning
             findings.Add(Catalogue.KilnNotKnown.At(new Subject(SubjectKind.Kiln, "")));
         }
 
-        var pours = new PourAnswers(assumed, powder.IsGypsum);
+        var pours = new PourAnswers(assumed, powder.MayBeGypsum);
         if (work.Count == 0)
         {
             foreach (var (alloy, coldest, hottest) in toPour.Where(p => p.Alloy is not null))

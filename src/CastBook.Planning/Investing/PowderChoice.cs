@@ -33,8 +33,11 @@ internal sealed class PowderChoice
             : wanted.Length > 0
                 ? Catalogue.InvestmentUnknown.At(Subject.Setting(SettingName.Investment), wanted, names)
                 : Catalogue.InvestmentNotChosen.At(Subject.Setting(SettingName.Investment), names);
-        LookAtRanges();
-        Question ??= OwnNumbers(shop);
+        if (!IsUnreadable)
+        {
+            LookAtRanges();
+            Question ??= OwnNumbers(shop);
+        }
     }
 
     /// <summary>The shop's row, if one is in use.</summary>
@@ -43,8 +46,17 @@ internal sealed class PowderChoice
     /// <summary>The question that must be answered first, if any.</summary>
     public Finding? Question { get; private set; }
 
-    /// <summary>Whether the mould is gypsum-bonded; so counted where nobody says otherwise.</summary>
-    public bool IsGypsum => Row?.Kind is null or InvestmentKind.Gypsum;
+    /// <summary>Whether the mould is gypsum-bonded; so counted where nobody says otherwise, and not where nobody can read what is said.</summary>
+    public bool IsGypsum => MayBeGypsum && !IsUnreadable;
+
+    /// <summary>Whether the mould may be gypsum-bonded, so that what gypsum does not bear is refused.</summary>
+    public bool MayBeGypsum => Row?.Kind is null or InvestmentKind.Gypsum;
+
+    /// <summary>Whether its kind is a word that nobody can read: nothing is taken from another kind then. Who read the word has said so.</summary>
+    public bool IsUnreadable => Row is { KindUnreadable: true };
+
+    /// <summary>Whether powder and water wait for an answer.</summary>
+    public bool IsOpen => Question is not null || IsUnreadable;
 
     /// <summary>The powder's name as a text says it.</summary>
     public string Said => Row is null ? PowderFindingWords.Unnamed : $"\"{Row.Name}\"";
@@ -60,14 +72,14 @@ internal sealed class PowderChoice
         ? shop.Investments.FirstOrDefault(i => string.Equals(i.Name.Trim(), wanted, StringComparison.OrdinalIgnoreCase))
         : shop.Investments.Count == 1 ? shop.Investments[0] : null;
 
-    /// <summary>Powder and water of one flask; nothing while the powder is not chosen.</summary>
+    /// <summary>Powder and water of one flask; nothing while the powder is not chosen, or nobody can read its kind.</summary>
     /// <param name="size">The flask size.</param>
     /// <param name="kind">What is in the mould; resin where there is any.</param>
     /// <param name="tree">Volume of pieces, gates and trunk.</param>
     /// <returns>For the flask mixed by itself, and what it adds to a mix of several.</returns>
     public (Mass Powder, Volume Water, FlaskFill Fill)? For(UsableSize size, PatternKind kind, Volume tree)
     {
-        if (Question is not null)
+        if (IsOpen)
         {
             return null;
         }

@@ -11,7 +11,7 @@ using UnitsNet;
 namespace CastBook.Planning.Pouring;
 
 /// <summary>Metal and flask temperature and the wait before the quench: the alloy's own numbers, or a question.</summary>
-internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
+internal sealed class PourAnswers(Assumptions assumed, bool mayBeGypsum)
 {
     // Below this nickel is an impurity and not what makes the gold white, in parts per thousand.
     private const double LeastNickel = 20;
@@ -52,7 +52,7 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
         }
 
         Superheat.Compare(alloy, metal, method, assumed);
-        if (isGypsum && metal > KilnLimits.GypsumMetalCheckAbove)
+        if (mayBeGypsum && metal > KilnLimits.GypsumMetalCheckAbove)
         {
             Once("metal-hot", alloy, ShopField.MetalTemperature, s => Catalogue.MetalHotForGypsum.At(s, alloy.Name, assumed.Units.Temperature.Say(metal)));
         }
@@ -78,7 +78,7 @@ internal sealed class PourAnswers(Assumptions assumed, bool isGypsum)
             return null;
         }
 
-        var limit = PourRange.HottestMould(alloy.Alloy.Solidus, isGypsum);
+        var limit = PourRange.HottestMould(alloy.Alloy.Solidus, mayBeGypsum);
         if (mould < limit)
         {
             return mould;

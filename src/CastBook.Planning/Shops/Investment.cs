@@ -9,8 +9,11 @@ public sealed record Investment
     /// <summary>The powder's name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Its binder; missing counts as gypsum, with an assumption.</summary>
+    /// <summary>Its binder; missing counts as gypsum, with an assumption, unless <see cref="KindUnreadable"/>.</summary>
     public InvestmentKind? Kind { get; init; }
+
+    /// <summary>Whether the shop has typed a kind that nobody can read, and was told so: it counts as none.</summary>
+    public bool KindUnreadable { get; init; }
 
     /// <summary>Parts of water to 100 parts of powder, by mass.</summary>
     public double? WaterPer100 { get; init; }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CastBook.Casting.Investing;
 using CastBook.Casting.Metals;
 using CastBook.Planning;
 using CastBook.Planning.Findings;
@@ -90,10 +91,21 @@ internal static class ShopRecords
         Roughen = row.Choice(ShopField.Roughen, ShopWords.YesOrNo, WantedWords.YesNo),
     };
 
-    public static Investment Investment(ShopRow row) => new()
+    public static Investment Investment(ShopRow row) => Powder(row, Binder(row));
+
+    public static TreeInHand Tree(ShopRow row) => new(
+        row.Name,
+        row.Text(ShopField.Size),
+        row.Mass(ShopField.Base),
+        row.Mass(ShopField.TreeOnBase),
+        row.Mass(ShopField.OfItWax),
+        State(row));
+
+    private static Investment Powder(ShopRow row, InvestmentKind? kind) => new()
     {
         Name = row.Name,
-        Kind = row.Choice(ShopField.Kind, ShopWords.Binder, WantedWords.Binders),
+        Kind = kind,
+        KindUnreadable = kind is null && row.Typed(ShopField.Kind) is not null,
         WaterPer100 = row.Number(ShopField.WaterPer100),
         PowderDensity = row.Density(ShopField.PowderDensity),
         WorkingTime = row.Minutes(ShopField.WorkingTime),
@@ -105,13 +117,16 @@ internal static class ShopRecords
         InStock = row.Mass(ShopField.InStock),
     };
 
-    public static TreeInHand Tree(ShopRow row) => new(
-        row.Name,
-        row.Text(ShopField.Size),
-        row.Mass(ShopField.Base),
-        row.Mass(ShopField.TreeOnBase),
-        row.Mass(ShopField.OfItWax),
-        State(row));
+    private static InvestmentKind? Binder(ShopRow row)
+    {
+        var kind = row.Text(ShopField.Kind) is { } text ? ShopWords.Binder(text) : null;
+        if (kind is null && row.Typed(ShopField.Kind) is { } typed)
+        {
+            row.Say(Catalogue.PowderKindUnreadable, ShopField.Kind, row.Name, typed);
+        }
+
+        return kind;
+    }
 
     // A word that cannot be read says at least that somebody has begun with the flask: nothing in it is moved.
     private static FlaskState State(ShopRow row)

@@ -60,6 +60,10 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
     /// <param name="field">The field.</param>
     public string Shown(string field) => table.Values.Shown(Cell(field)!.Value);
 
+    /// <summary>A field as a sentence quotes it, from the shop file where the book is blank; missing where neither says anything.</summary>
+    /// <param name="field">The field.</param>
+    public string? Typed(string field) => Lower(field) is { } lower ? lower.Typed(field) : Says(field) ? Shown(field) : null;
+
     /// <summary>Its own number of a field in base units, whether it may be or not; null where it is none.</summary>
     /// <param name="field">The field, of which it says something.</param>
     public double? Measured(string field)
@@ -220,7 +224,16 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
     /// <param name="kind">What is found.</param>
     /// <param name="field">The field.</param>
     /// <param name="values">The values for its texts.</param>
-    public void Say(FindingKind kind, string field, params string[] values) => table.Findings.Add(kind.At(new Subject(table.Sheet.Kind, name, field), values));
+    public void Say(FindingKind kind, string field, params string[] values)
+    {
+        if (Lower(field) is { } lower)
+        {
+            lower.Say(kind, field, values);
+            return;
+        }
+
+        table.Findings.Add(kind.At(new Subject(table.Sheet.Kind, name, field), values));
+    }
 
     /// <summary>Notes where every field of the row stands that is not read from the shop file; the first row of a name stands for it.</summary>
     public void Map(CellMap cells)

@@ -10,8 +10,6 @@ internal static class WantedWords
 
     public static string Kinds => "wax or resin";
 
-    public static string Binders => "gypsum or high temperature";
-
     public static string Meanings => "pattern or finished metal";
 
     public static string Inclusions => "piece alone or gates too";

@@ -143,6 +143,17 @@ public sealed class BurnoutChoiceTests
         Plan(shop with { Schedules = [Schedule("hot", ScheduleUse.Wax, null, 8, 870)] }, Wrenmoor.Ring()).Ids().ShouldNotContain("schedule-missing");
     }
 
+    // Its own schedule is used all the same, and may not be hotter than gypsum bears.
+    [Fact]
+    public void For_PowderOfAKindThatNobodyCanRead_TakesNoUsualSchedule()
+    {
+        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { Kind = null, KindUnreadable = true }] };
+
+        Plan(shop, Wrenmoor.Ring()).The("schedule-missing").Seen
+            .ShouldBe("No burnout is known for flask A: nobody can read what kind of powder \"White powder\" is, and the usual schedules are for one kind.");
+        Plan(shop with { Schedules = [Schedule("hot", ScheduleUse.Wax, null, 8, 870)] }, Wrenmoor.Ring()).Stops().ShouldBe(["schedule-too-hot"]);
+    }
+
     [Fact]
     public void For_StonesAboveTheirLimit_Stops()
     {

@@ -126,6 +126,20 @@ public sealed class PowderChoiceTests
         plan.Ids().ShouldNotContain("assumed-powder");
     }
 
+    // Nothing usual for another kind is used, and no number of its own with what belongs to gypsum.
+    [Fact]
+    public void For_KindThatNobodyCanRead_SaysNoPowder()
+    {
+        var plan = With(Wrenmoor.Shop.Investments[0] with { Kind = null, KindUnreadable = true, WaterPer100 = null, WorkingTime = null, SetAtLeast = null });
+
+        plan.Flasks[0].Powder.ShouldBeNull();
+        plan.Flasks[0].Water.ShouldBeNull();
+        plan.Flasks[0].Charge.Grams.ShouldBeGreaterThan(0);
+        plan.Mixes.ShouldBeEmpty();
+        plan.SetAtLeast.ShouldBeNull();
+        plan.Ids().ShouldNotContain("assumed-powder");
+    }
+
     // A chart needs no ratio, and nobody who mixes flask by flask is asked for a working time.
     [Fact]
     public void For_PowderThatIsNotGypsumBondedWithAChart_IsTakenFromIt()

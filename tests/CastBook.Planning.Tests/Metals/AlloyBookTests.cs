@@ -437,6 +437,15 @@ public sealed class AlloyBookTests
         plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.NotPlanned, PieceStatus.Planned]);
     }
 
+    [Fact]
+    public void Resolve_PlatinumInAPowderOfAKindThatNobodyCanRead_IsNotPlanned()
+    {
+        var platinum = BuiltInAlloys.All.First(a => a.NeedsHighTemperatureInvestment).Name;
+        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { Kind = null, KindUnreadable = true }] };
+
+        NightPlanner.Plan(Wrenmoor.Night(shop, Ring(platinum))).Stops().ShouldContain("needs-high-temperature-investment");
+    }
+
     private static Shop Own(string name, string composition)
     {
         Composition.TryParse(composition, out var parts, out var why).ShouldBeTrue(why);

@@ -35,7 +35,7 @@ internal static class Nights
     /// <summary>Both lists of <see cref="TwoListsBuilder"/>, wanted by name.</summary>
     public static BookSettings BothLists { get; } = new() { Sheets = ["Harbour list", "Quarry list"] };
 
-    public static BookBuilder WholeBuilder(Action<SheetBuilder>? pieces = null) => new BookBuilder()
+    public static BookBuilder WholeBuilder(Action<SheetBuilder>? pieces = null, string binder = "gypsum") => new BookBuilder()
         .Sheet("Harbour list", s =>
         {
             s.Row("Wrenmoor Foundry").Row("all of it for Friday").Row()
@@ -55,7 +55,7 @@ internal static class Nights
             .Row("house sterling", 10.36, 970, 600, 538, 480, "8/15/20", 800, 400))
         .Sheet("Materials", s => s.Row("Material", "Kind", "Density (g/cm³)").Row("harbour resin", "resin", 1.15).Row("sprue wax", "wax", 0.95))
         .Sheet("Kilns", s => s.Row("Kiln", "Shape", "Inside width (mm)", "Inside depth (mm)").Row("the kiln", "square", 300, 300))
-        .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)").Row("white powder", "gypsum", 38, 2.6, 9.5, 2))
+        .Sheet("Investments", s => s.Row("Investment", "Kind", "Water per 100", "Powder density (g/cm³)", "Working time (min)", "Set at least (h)").Row("white powder", binder, 38, 2.6, 9.5, 2))
         .Sheet("Schedules", s => s
             .Row("Schedule", "For", "Up to diameter (mm)", "Up to height (mm)", "Stage", "Target (°C)", "Hold (h)")
             .Row("resin by the maker", "resin", 105, 205, 1, 150, 2).Row("resin by the maker", "resin", 105, 205, 2, 370, 2)

@@ -302,7 +302,15 @@ public sealed class ShopReaderTests
     {
         var powder = Read("Investments", s => s.Row("Investment", "Kind", "Silica").Row("White", kind, silica)).Night.Shop.Investments.ShouldHaveSingleItem();
 
-        (powder.Kind, powder.Silica).ShouldBe((binder, grains));
+        (powder.Kind, powder.KindUnreadable, powder.Silica).ShouldBe((binder, binder is null, grains));
+    }
+
+    [Fact]
+    public void Read_PowderWithoutAKind_IsNoneThatCannotBeRead()
+    {
+        var powder = Read("Investments", s => s.Row("Investment", "Kind", "Silica").Row("White", null, "quartz")).Night.Shop.Investments.ShouldHaveSingleItem();
+
+        (powder.Kind, powder.KindUnreadable).ShouldBe((null, false));
     }
 
     [Theory]
