@@ -213,6 +213,12 @@ public static partial class Catalogue
         "\"{0}\" under {1} does not say whether stones are in the pattern.", "A flask with stones in must not be quenched.",
         "Type yes or no.");
 
+    /// <summary>A word for the shape of a piece that nobody can read.</summary>
+    public static FindingKind ShapeNotKnown { get; } = new(
+        "shape-not-known", Severity.Note,
+        "\"{0}\" under {1} was read as a box, in {2}.", "A ring takes more room on a tree.",
+        "Type ring there for a finger ring, and other for anything else.");
+
     /// <summary>A day that cannot be told.</summary>
     public static FindingKind DueUnreadable { get; } = new(
         "due-unreadable", Severity.Check,

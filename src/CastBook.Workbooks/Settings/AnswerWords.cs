@@ -35,14 +35,24 @@ internal static class AnswerWords
         without = no, ohne, sans, sin, senza, sem
         gates = gate, sprue, sprues, anguss, angüsse, angüssen, gusskanal, gusskanäle, gusskanälen, attaque, attaques, bebedero, bebederos, colata, canale, canali, canal, canales, canais, gito, gitos
         or = oder, ou
-        ring = rings, bague, bagues, anneau, anneaux, alliance, alliances, anillo, anillos, sortija, sortijas, alianza, alianzas, anello, anelli, fede, fedi, anel, anéis, aliança, alianças
+        ring = rings, band, bands, signet, signets, solitaire, solitaires, shank, shanks, hoop, hoops, reif, reife, reifen, siegel, solitär, bague, bagues, anneau, anneaux, alliance, alliances, chevalière, chevalières, jonc, joncs, anillo, anillos, sortija, sortijas, alianza, alianzas, sello, sellos, solitario, solitarios, cintillo, cintillos, aro, aros, anello, anelli, fede, fedi, fedina, fedine, vera, veretta, verette, chevalier, fascetta, fascette, solitari, anel, anéis, aliança, alianças, sinete, sinetes, solitário, solitários, argola, argolas
+        other = others, box, flat, plate, disc, disk, bar, pendant, pendants, charm, charms, brooch, brooches, pin, pins, stud, studs, cufflink, cufflinks, cross, figure, andere, anderes, sonstige, sonstiges, flach, platte, scheibe, anhänger, brosche, stecker, kreuz, figur, autre, autres, plat, plaque, disque, pendentif, pendentifs, breloque, breloques, broche, broches, croix, figurine, otro, otra, otros, otras, plano, plana, placa, disco, colgante, colgantes, dije, dijes, cruz, figura, altro, altra, altri, altre, piatto, piatta, piastra, ciondolo, ciondoli, pendente, pendenti, spilla, spille, croce, outro, outra, outros, outras, pingente, pingentes, berloque, berloques
         round = rund, kreisrund, rond, ronde, redondo, redonda, tondo, tonda, rotondo, circular, circulaire, circolare
         square = rectangular, oblong, eckig, viereckig, rechteckig, quadratisch, carré, carrée, rectangulaire, cuadrado, cuadrada, quadrato, quadrata, rettangolare, quadrado, quadrada, retangular
         """);
 
-    /// <summary>Whether the shape of a piece is a ring; of German words their last part may say so, as in <c>Siegelring</c>.</summary>
+    /// <summary>
+    /// Whether the shape of a piece is a ring; missing where nobody can tell. Of German words their last part may say so, as in
+    /// <c>Siegelring</c>; a word that may also mean something else, such as <c>band</c> or <c>aro</c>, means a ring, which takes more room.
+    /// </summary>
     /// <param name="shape">The shape as typed.</param>
-    public static bool IsRing(string shape) => Table.Of(shape).Any(word => word.Contains("RING", StringComparison.Ordinal));
+    public static bool? IsRing(string shape)
+    {
+        var words = Table.Of(shape);
+        return words.Any(word => word.Contains("RING", StringComparison.Ordinal)) ? true
+            : words.Count == 0 || words.Any(word => word is "OTHER" or "SQUARE") ? false
+            : null;
+    }
 
     /// <summary>What the words of an answer mean, in the order of the alphabet, so that their own order does not matter.</summary>
     /// <param name="text">The answer as typed.</param>

@@ -57,6 +57,8 @@ internal static class CellNameWords
     // Rows.
     public static string RowOfSheet(int row, string sheet) => string.Create(CultureInfo.InvariantCulture, $"row {row} of sheet {sheet}");
 
+    public static string Rows(int count) => string.Create(CultureInfo.InvariantCulture, $"{count:#,0} {(count == 1 ? "row" : "rows")}");
+
     public static string DayInRows(string day, int count, string rows) => $"{day} in {(count == 1 ? "row" : "rows")} {rows}";
 
     public static string AndMoreDays(int days) => string.Create(CultureInfo.InvariantCulture, $"; and {days} more days");

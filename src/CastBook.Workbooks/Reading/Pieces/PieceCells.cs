@@ -210,6 +210,16 @@ internal sealed partial class PieceCells
         unreadable.Add(field);
     }
 
+    /// <summary>Notes that the row's shape is a word that nobody can read, and counts as a box.</summary>
+    /// <param name="shape">The shape as typed.</param>
+    public void TakeAsBox(string shape)
+    {
+        if (!IsLeftAlone)
+        {
+            notes.TakeShape(shape, fields[PieceField.Shape].Column.Heading.Text, Subject.Piece(id, PieceField.Shape));
+        }
+    }
+
     private GridCell Cell(FieldColumn column) =>
         merged.RowOf(row.Number, column.Column) is var standing && standing == row.Number ? row.Cell(column.Column) : grid.Cell(standing, column.Column);
 

@@ -24,7 +24,7 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
 
     // Our own Flask column; 0 where the book has none.
     private readonly int flaskColumn = sheet.OwnColumns.GetValueOrDefault(OwnName.Flask);
-    private readonly Dictionary<string, bool> rings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, bool?> rings = new(StringComparer.Ordinal);
 
     /// <summary>The columns that are no field.</summary>
     public UnreadColumns Others { get; } = others;
@@ -77,21 +77,25 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
         length ??= At(0);
         width ??= At(1);
         thickness ??= At(2);
-        var isRing = shape is not null && IsRing(shape);
-        return length is { } l && width is { } w ? new PieceBox(isRing, l, w, thickness) : null;
+        return length is { } l && width is { } w ? new PieceBox(shape is not null && CountsAsRing(shape), l, w, thickness) : null;
 
         Length? At(int place) => place < inOne.Count ? UnitsNet.Length.FromMillimeters(inOne[place]) : null;
     }
 
     // A long list has few shapes, each in very many rows.
-    private bool IsRing(string shape)
+    private bool CountsAsRing(string shape)
     {
         if (!rings.TryGetValue(shape, out var isRing))
         {
             rings[shape] = isRing = AnswerWords.IsRing(shape);
         }
 
-        return isRing;
+        if (isRing is null)
+        {
+            cells.TakeAsBox(shape);
+        }
+
+        return isRing ?? false;
     }
 
     private PieceGate? Gate()

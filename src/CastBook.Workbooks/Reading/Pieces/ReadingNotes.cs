@@ -1,14 +1,16 @@
 using System.Numerics;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
-/// <summary>What was taken for granted and what could not be settled, column by column: one finding for each, with the rows it is about.</summary>
+/// <summary>What was taken for granted and what could not be settled, column by column or word by word: one finding for each, with the rows it is about.</summary>
 internal sealed class ReadingNotes
 {
     private readonly Dictionary<(string Field, NumberAssumptions Assumed), Example> assumptions = [];
     private readonly Dictionary<string, Example> days = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string Heading, Subject First, int Rows)> shapes = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<(string Field, string Kind), (FindingKind Kind, string[] Words, List<Subject> Subjects)> open = [];
 
     /// <summary>Notes what was taken for granted with a number.</summary>
@@ -45,6 +47,10 @@ internal sealed class ReadingNotes
         example.Rows.Add(row);
     }
 
+    /// <summary>Notes a shape that nobody can read; it is told at the first row that has it.</summary>
+    public void TakeShape(string typed, string heading, Subject subject) =>
+        shapes[typed] = shapes.TryGetValue(typed, out var seen) ? seen with { Rows = seen.Rows + 1 } : (heading, subject, 1);
+
     /// <summary>Notes a cell that nothing in its column settles; all of them are asked about at once, in the words of the first.</summary>
     public void Ask(string field, FindingKind kind, Subject subject, params string[] words)
     {
@@ -62,6 +68,7 @@ internal sealed class ReadingNotes
         .. open.Values.Select(o => o.Kind.At(o.Subjects, o.Words)),
         .. assumptions.Select(a => a.Value.At(KindOf(a.Key.Assumed), a.Key.Field)),
         .. days.Select(d => d.Value.At(Catalogue.DayOrder, d.Key)),
+        .. shapes.Select(s => Catalogue.ShapeNotKnown.At(s.Value.First, s.Key, s.Value.Heading, CellNameWords.Rows(s.Value.Rows))),
     ];
 
     private static FindingKind KindOf(NumberAssumptions assumed) => assumed switch

@@ -48,10 +48,46 @@ public sealed class PieceReadingTests
     [InlineData("Forma", "Anillo", true)]
     [InlineData("Forma", "anello", true)]
     [InlineData("Formato", "aliança", true)]
+    [InlineData("Shape", "band", true)]
+    [InlineData("Shape", "Signet, oval", true)]
+    [InlineData("Form", "Bandring", true)]
+    [InlineData("Form", "Reif", true)]
+    [InlineData("Forme", "chevalière", true)]
+    [InlineData("Forme", "demi-alliance", true)]
+    [InlineData("Forma", "sortija", true)]
+    [InlineData("Forma", "sello de caballero", true)]
+    [InlineData("Forma", "fedina", true)]
+    [InlineData("Formato", "sinete", true)]
     [InlineData("Shape", "other", false)]
     [InlineData("Forme", "pendentif", false)]
     public void Read_ShapeInAnyLanguage_TellsARing(string heading, string shape, bool isRing) =>
         One([.. Usual, heading, "Length (mm)", "Width (mm)", "Thickness (mm)"], ["Gull", 1, 2, "Bronze", shape, 22, 5, 2]).Piece.Box!.Value.IsRing.ShouldBe(isRing);
+
+    // A word that nobody can read may be a ring: it counts as none, and says so once, at its first cell.
+    [Fact]
+    public void Read_ShapesThatNobodyCanRead_CountAsBoxesAndSaySoOnceForEachWord()
+    {
+        var reading = Read(
+            [.. Usual, "Form", "Length (mm)", "Width (mm)", "Leave out"],
+            ["Gull", 1, 2, "Bronze", "Welle", 22, 5, null],
+            ["Tern", 1, 2, "Bronze", "Reif", 22, 5, null],
+            ["Skua", 1, 2, "Bronze", "welle", 22, 5, null],
+            ["Knot", 1, 2, "Bronze", "Anhänger", 22, 5, null],
+            ["Rail", 1, 2, "Bronze", "Tropfen", 22, 5, null],
+            ["Coot", 1, 2, "Bronze", "Blatt", 22, 5, "x"],
+            ["Smew", 1, 2, "Bronze", "Knospe", null, null, null],
+            ["Ruff", 1, 2, "Bronze", "-", 22, 5, null]);
+
+        reading.Night.Pieces.Select(p => p.Box?.IsRing).ShouldBe([false, true, false, false, false, false, null, false]);
+        var said = reading.Findings.Where(f => f.Id == "shape-not-known").ToList();
+        said.Select(Said).ShouldBe(
+        [
+            "shape-not-known: \"Welle\" under Form was read as a box, in 2 rows. A ring takes more room on a tree. Type ring there for a finger ring, and other for anything else.",
+            "shape-not-known: \"Tropfen\" under Form was read as a box, in 1 row. A ring takes more room on a tree. Type ring there for a finger ring, and other for anything else.",
+        ]);
+        said.Select(f => reading.Cells.Find(f.Subjects.ShouldHaveSingleItem())?.ToString()).ShouldBe(["Pieces!E2", "Pieces!E6"]);
+        said.ShouldAllBe(f => f.Severity == Severity.Note);
+    }
 
     [Fact]
     public void Read_NamesUnderWax_AreTheMaterial()
