@@ -24,7 +24,7 @@ internal sealed class ChoiceFits
     public ChoiceFits(PackProblem problem, IEnumerable<(long Cost, int[] Counts)> choices, bool isHard, CancellationToken stop)
     {
         (this.problem, this.stop, longer) = (problem, stop, isHard ? LongerIfHard : Longer);
-        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, isHard, stop))]))];
+        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, stop))]))];
     }
 
     /// <summary>The trees of the cheapest choice that everything was found to fit into.</summary>

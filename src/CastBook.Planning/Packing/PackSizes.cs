@@ -53,22 +53,6 @@ internal static class PackSizes
         return cost;
     }
 
-    /// <summary>So many flasks that cost most, and with that are the largest as a rule.</summary>
-    /// <param name="problem">The problem.</param>
-    /// <param name="flasks">How many; no more than there are.</param>
-    public static (long Cost, int[] Counts) Dearest(PackProblem problem, int flasks)
-    {
-        var (cost, counts) = (0L, new int[problem.Sizes.Length]);
-        foreach (var size in Enumerable.Range(0, counts.Length).OrderByDescending(s => problem.Sizes[s].Cost))
-        {
-            counts[size] = Math.Min(flasks, problem.Sizes[size].Free);
-            cost += counts[size] * problem.Sizes[size].Cost;
-            flasks -= counts[size];
-        }
-
-        return (cost, counts);
-    }
-
     /// <summary>The choices that cost at least so much and less than another amount, cheapest first; nothing where they are too many to look at.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="least">The least cost.</param>

@@ -31,32 +31,6 @@ internal sealed partial class PackSolver
         least = Math.Max(least, at < choices.Count ? choices[at].Cost : Math.Min(beyond, plan.Cost));
     }
 
-    // Whether one flask fewer does: dived for, refuted, or tried with the largest.
-    private void DoWithFewer()
-    {
-        if (problem.IsOfOneSetting || !IsOpen || plan.Flasks.Count <= fewest)
-        {
-            return;
-        }
-
-        Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / 32);
-        if (!IsOpen || plan.Flasks.Count <= fewest)
-        {
-            return;
-        }
-
-        var (fewer, largest) = (plan.Flasks.Count - 1, PackSizes.Dearest(problem, plan.Flasks.Count - 1));
-        if (new SettingBound(Merging.Merged, Bound.Flasks).Refutes(fewer, work.Fewest / 4, stop))
-        {
-            fewest = plan.Flasks.Count;
-            least = Math.Max(least, PackSizes.Least(problem, fewest));
-        }
-        else if (largest.Cost < plan.Cost && Try([largest], search.Work + (work.Search / 16)))
-        {
-            search.Shrink(plan);
-        }
-    }
-
     // The few choices of flasks between bound and plan: everything fits into one or it does not. Says whether all were looked at.
     private bool Decide()
     {

@@ -79,7 +79,6 @@ internal sealed partial class PackSolver
         if (few && IsOpen)
         {
             ProveFewest(work.Fewest / 8);
-            DoWithFewer();
             if (!IsOpen || Decide())
             {
                 return;

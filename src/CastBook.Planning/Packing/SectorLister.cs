@@ -6,9 +6,8 @@ namespace CastBook.Planning.Packing;
 /// <remarks>Whatever hangs in a sector hangs in one of these of the same width, with more beside it.</remarks>
 /// <param name="type">The size and setting.</param>
 /// <param name="place">Its place.</param>
-/// <param name="isAnyWidth">Whether sectors that would do with less than the width are listed too.</param>
 /// <param name="work">How many steps to spend.</param>
-internal sealed class SectorLister(SectorType type, int place, bool isAnyWidth, long work)
+internal sealed class SectorLister(SectorType type, int place, long work)
 {
     // What takes time, in steps of the tables: a look, a piece that could be added.
     private const int WorkOfLook = 24;
@@ -43,7 +42,7 @@ internal sealed class SectorLister(SectorType type, int place, bool isAnyWidth, 
         taken = new int[among.Length];
         if (table.Best >= least)
         {
-            Look(among.Length, rod, 0, false);
+            Look(among.Length, rod, 0);
         }
 
         return !isCutShort;
@@ -51,7 +50,7 @@ internal sealed class SectorLister(SectorType type, int place, bool isAnyWidth, 
 
     // Piece by piece from the top down.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Look(int at, int height, long worth, bool isWide)
+    private void Look(int at, int height, long worth)
     {
         Work += WorkOfLook;
         isCutShort |= listed.Count >= most || Work > work;
@@ -62,7 +61,7 @@ internal sealed class SectorLister(SectorType type, int place, bool isAnyWidth, 
 
         if (at == 0)
         {
-            if ((isWide || isAnyWidth) && IsFull())
+            if (IsFull())
             {
                 Keep();
             }
@@ -76,7 +75,7 @@ internal sealed class SectorLister(SectorType type, int place, bool isAnyWidth, 
         for (var c = Math.Min(copies[among[at]], height / shape.Pitch); c >= 0; c--)
         {
             taken[at] = c;
-            Look(at, height - (c * shape.Pitch), worth + ((long)c * net[among[at]]), isWide || (c > 0 && shape.Theta == type.Widths[widthPlace]));
+            Look(at, height - (c * shape.Pitch), worth + ((long)c * net[among[at]]));
         }
 
         taken[at] = 0;

@@ -63,7 +63,7 @@ internal sealed class WidthHanging(PackProblem problem, SectorType[] types, FitT
             for (var k = 0; k < kinds.Length && isWhole; k++)
             {
                 var (type, width) = (types[kinds[k].Type], kinds[k].Width);
-                var lister = new SectorLister(type, k, isAnyWidth: true, WorkOfListing);
+                var lister = new SectorLister(type, k, WorkOfListing);
                 isWhole = lister.List(width, type.Best(width) - spare, listed, most);
                 Work += lister.Work;
             }

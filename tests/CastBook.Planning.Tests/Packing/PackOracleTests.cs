@@ -25,18 +25,6 @@ public sealed class PackOracleTests
         answer.Plan.Cost.ShouldBe(best);
     }
 
-    // A flask counts more than any size, so that the cheapest flasks are the fewest.
-    [Theory]
-    [MemberData(nameof(Seeds))]
-    public void Refutes_FewestFlasksOfTheOracle_Never(int seed)
-    {
-        var problem = Invent(new Random(seed + 40));
-        var fewest = PackSizes.Fewest(problem, Oracle(problem, 8));
-
-        new SettingBound(problem, []).Refutes(fewest, 100_000_000, CancellationToken.None).ShouldBeFalse();
-        new SettingBound(problem, PackSolver.Solve(problem, 1, inBrief: true, CancellationToken.None).Plan.Flasks).Refutes(fewest, 100_000_000, CancellationToken.None).ShouldBeFalse();
-    }
-
     private static PackProblem Invent(Random random)
     {
         PackSize[] sizes = [new(90, 4000, 10_442, 4), new(140, 7000, 10_785, 4), new(190, 12000, 11_178, 4)];
