@@ -1,6 +1,8 @@
 using CastBook.Casting.Patterns;
 using CastBook.Casting.Pouring;
 using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Searching;
+using CastBook.Planning.Packing.Staying;
 
 namespace CastBook.Planning.Flasks;
 

@@ -1,3 +1,6 @@
+using CastBook.Planning.Packing.Fitting;
+using CastBook.Planning.Packing.Searching;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Hangs trees by their content alone: the same pieces hang the same way whatever else there is.</summary>

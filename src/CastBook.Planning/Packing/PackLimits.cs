@@ -1,3 +1,5 @@
+using CastBook.Planning.Packing.Searching;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Says of each flask of a plan what limits it.</summary>

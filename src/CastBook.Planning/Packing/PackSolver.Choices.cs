@@ -1,3 +1,6 @@
+using CastBook.Planning.Packing.Fitting;
+using CastBook.Planning.Packing.Searching;
+
 namespace CastBook.Planning.Packing;
 
 /// <content>The choices of flasks between what is proved and what was found, one by one.</content>

@@ -1,3 +1,7 @@
+using CastBook.Planning.Packing.Bounds;
+using CastBook.Planning.Packing.Fitting;
+using CastBook.Planning.Packing.Searching;
+
 namespace CastBook.Planning.Packing;
 
 /// <summary>Finds a plan for one problem and says what it is worth.</summary>

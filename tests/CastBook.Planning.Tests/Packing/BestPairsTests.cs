@@ -1,4 +1,4 @@
-using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Staying;
 
 namespace CastBook.Planning.Tests.Packing;
 

@@ -1,4 +1,5 @@
 using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Bounds;
 using Google.OrTools.LinearSolver;
 
 namespace CastBook.Planning.Tests.Packing;

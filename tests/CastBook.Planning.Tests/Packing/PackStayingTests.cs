@@ -1,4 +1,6 @@
 using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Searching;
+using CastBook.Planning.Packing.Staying;
 
 namespace CastBook.Planning.Tests.Packing;
 

@@ -1,4 +1,5 @@
 using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Searching;
 
 namespace CastBook.Planning.Tests.Packing;
 

@@ -1,4 +1,6 @@
 using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Bounds;
+using CastBook.Planning.Packing.Searching;
 
 namespace CastBook.Planning.Tests.Packing;
 

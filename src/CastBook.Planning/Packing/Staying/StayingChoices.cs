@@ -1,0 +1,100 @@
+namespace CastBook.Planning.Packing.Staying;
+
+/// <summary>Choices of sizes for flasks that stood, by how many pieces must leave them.</summary>
+/// <param name="problem">The problem.</param>
+/// <param name="homes">The flasks that stood.</param>
+internal sealed class StayingChoices(PackProblem problem, PackHomes homes)
+{
+    // Flasks of another size than before, at most, and how many choices are looked at.
+    private const int MostChanged = 4;
+    private const int MostLooks = 20_000;
+
+    private readonly int[][] least = [.. Enumerable.Range(0, homes.Count).Select(h => Enumerable.Range(0, problem.Sizes.Length).Select(s => Leaving(problem, homes, h, s)).ToArray())];
+
+    /// <summary>The choices that could take everything, those first in which most can stay, then the cheapest.</summary>
+    /// <param name="flasks">How many flasks there may be.</param>
+    /// <param name="cost">What they may cost.</param>
+    /// <param name="most">How many choices to give.</param>
+    public IReadOnlyList<StayingChoice> Between(int flasks, long cost, int most)
+    {
+        var (found, looks) = (new List<StayingChoice>(), 0);
+        int[] sizes = [.. Enumerable.Range(0, homes.Count).Select(homes.SizeOf), -1];
+        for (var changes = 0; changes <= MostChanged; changes++)
+        {
+            Change(0, changes);
+        }
+
+        return [.. found.OrderBy(c => c.Least).ThenBy(c => c.Cost).Take(most)];
+
+        void Change(int from, int changes)
+        {
+            if (changes == 0 || ++looks > MostLooks)
+            {
+                if (Choice([.. sizes], flasks, cost) is { } choice)
+                {
+                    found.Add(choice);
+                }
+
+                return;
+            }
+
+            for (var i = from; i < sizes.Length; i++)
+            {
+                var before = sizes[i];
+                for (var size = -1; size < problem.Sizes.Length; size++)
+                {
+                    if (size != before)
+                    {
+                        sizes[i] = size;
+                        Change(i + 1, changes - 1);
+                    }
+                }
+
+                sizes[i] = before;
+            }
+        }
+    }
+
+    private StayingChoice? Choice(int[] sizes, int flasks, long most)
+    {
+        int[] there = [.. sizes.Where(s => s >= 0)];
+        var cost = there.Sum(s => problem.Sizes[s].Cost);
+        return there.Length == 0 || there.Length > flasks || cost > most || there.GroupBy(s => s).Any(g => g.Count() > problem.Sizes[g.Key].Free)
+            || there.Sum(s => problem.Sizes[s].Metal) < problem.Items.Sum(i => i.Quantity * i.Metal)
+            ? null
+            : new StayingChoice(sizes, cost, Enumerable.Range(0, homes.Count).Sum(h => sizes[h] < 0 ? homes.PiecesOf(h) : least[h][sizes[h]]), problem, homes);
+    }
+
+    // The largest leave first, by metal or by room.
+    private static int Leaving(PackProblem problem, PackHomes homes, int home, int size)
+    {
+        var there = Enumerable.Range(0, problem.Items.Length).Where(i => homes.In(home, i) > 0).ToList();
+        var fit = there.Where(i => problem.Fits(i, size)).SelectMany(i => Enumerable.Repeat(i, homes.In(home, i))).ToList();
+        var (metals, areas) = (fit.Select(i => problem.Metals[i]), fit.Select(i => (long)problem.Shapes[size][i].Theta * problem.Shapes[size][i].Pitch));
+        return homes.PiecesOf(home) - fit.Count + Math.Max(TooMany(metals, problem.Sizes[size].Metal), TooMany(areas, (long)PackShape.Turn * problem.Sizes[size].Rod));
+    }
+
+    private static int TooMany(IEnumerable<long> amounts, long room)
+    {
+        var over = amounts.Sum() - room;
+        return amounts.OrderDescending().TakeWhile(amount => over > 0 && (over -= amount) > long.MinValue).Count();
+    }
+}
+
+/// <summary>A choice of sizes for flasks that stood.</summary>
+/// <param name="Sizes">Their sizes, less than 0 for one that is gone; then the size of a new one.</param>
+/// <param name="Cost">What they cost.</param>
+/// <param name="Least">How many pieces must move at least.</param>
+/// <param name="Problem">The problem.</param>
+/// <param name="Homes">The flasks that stood.</param>
+internal sealed record StayingChoice(int[] Sizes, long Cost, int Least, PackProblem Problem, PackHomes Homes)
+{
+    /// <summary>How many pieces cannot stay, whatever moves besides.</summary>
+    public int Gone { get; } = Enumerable.Range(0, Homes.Count).Sum(
+        h => Enumerable.Range(0, Problem.Items.Length).Sum(i => Sizes[h] < 0 || !Problem.Fits(i, Sizes[h]) ? Homes.In(h, i) : 0));
+
+    /// <summary>Whether pieces of a flask cannot stay.</summary>
+    /// <param name="home">The flask.</param>
+    /// <param name="item">The piece.</param>
+    public bool IsGone(int home, int item) => Sizes[home] < 0 || !Problem.Fits(item, Sizes[home]);
+}
