@@ -181,7 +181,8 @@ public sealed class ReplanningTests
         }
 
         keepMoved.ShouldBe(0);
-        bestMoved.ShouldBeLessThanOrEqualTo(2 * Nights, $"{keep} {best} {afresh}");
+        // Most nights move none; where the best plan there is saves a size and is full, many move.
+        bestMoved.ShouldBeLessThanOrEqualTo(5 * Nights, $"{keep} {best} {afresh}");
         best.ShouldBeLessThanOrEqualTo(afresh * 1.005);
     }
 
