@@ -1,4 +1,5 @@
 using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Fitting;
 
 namespace CastBook.Planning.Tests.Packing;
 
@@ -29,6 +30,31 @@ internal static class PackCheck
 
         plan.Cost.ShouldBe(plan.Flasks.Sum(f => problem.Sizes[f.Size].Cost));
         plan.Flasks.Where(f => f.Pin >= 0).Select(f => f.Pin).ShouldBeUnique();
+    }
+
+    /// <summary>Fails where what is known to fit is said not to, or a plan of it is not sound.</summary>
+    /// <param name="look">Looks whether everything fits, with so many steps.</param>
+    /// <param name="works">How many steps to spend, look by look.</param>
+    public static void NeverRefuted(Func<long, FitAnswer> look, params long[] works)
+    {
+        foreach (var work in works)
+        {
+            var answer = look(work);
+
+            answer.Fits.ShouldNotBe(false);
+            Whole(answer);
+        }
+    }
+
+    /// <summary>Fails where the plan of an answer is not sound or leaves anything out.</summary>
+    /// <param name="answer">The answer; one without a plan says nothing.</param>
+    public static void Whole(FitAnswer answer)
+    {
+        if (answer.Plan is { } plan)
+        {
+            Sound(plan);
+            plan.Lost.ShouldBe(0m);
+        }
     }
 
     private static void Fits(PackProblem problem, PackedFlask flask)
