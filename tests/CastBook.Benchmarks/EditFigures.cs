@@ -24,7 +24,8 @@ internal static class EditFigures
     private static void Print(int pieces, int nights, Stability choice)
     {
         var (moved, cost, afresh, same) = (new List<int>(), 0.0, 0.0, 0);
-        var (again, fresh) = (new SearchTime(), new SearchTime());
+        using var again = new SearchTime();
+        using var fresh = new SearchTime();
         for (var seed = 1; seed <= nights; seed++)
         {
             var night = InventedNight.Mixed(pieces, seed);

@@ -14,8 +14,8 @@ internal static class PackingFigures
         var nights = what.Length > 0 ? int.Parse(what[0], CultureInfo.InvariantCulture) : 20;
         Warm();
         Named("60 mixed", () => Print("60 mixed", nights, seed => InventedNight.Mixed(60, seed)));
-        Named("60 dense", () => Print("60 dense", nights, seed => InventedNight.Dense(60, seed)));
-        Named("200", () => Print("200", nights / 2, seed => InventedNight.Mixed(200, seed)));
+        Named("60 dense", () => Print("60 dense", nights, seed => InventedNight.Dense(60, seed), 2, 10));
+        Named("200", () => Print("200", nights / 2, seed => InventedNight.Mixed(200, seed), 2, 5));
         Named("1,000", () => Print("1,000", Math.Min(5, nights / 4), seed => InventedNight.Mixed(1000, seed)));
         Named("5,000", () => Print("5,000", Math.Min(2, nights / 10), seed => InventedNight.Mixed(5000, seed)));
         Named("edits 60", () => EditFigures.Print(60, nights));
@@ -43,14 +43,24 @@ internal static class PackingFigures
         }
     }
 
-    private static void Print(string name, int nights, Func<int, Night> make)
+    // As long as the search takes; then ended after some seconds.
+    private static void Print(string name, int nights, Func<int, Night> make, params int[] seconds)
+    {
+        Print(name, nights, make, () => new SearchTime());
+        foreach (var most in seconds)
+        {
+            Print($"{name}, ended after {most} s", nights, make, () => new SearchTime(TimeSpan.FromSeconds(most)));
+        }
+    }
+
+    private static void Print(string name, int nights, Func<int, Night> make, Func<SearchTime> started)
     {
         var times = new List<double>();
         var (count, investment, more, cost) = (0, 0, 0.0, 0.0);
         for (var seed = 1; seed <= nights; seed++)
         {
-            var watch = new SearchTime();
-            var plan = NightPlanner.Plan(make(seed), new PlanSearch(CancellationToken.None, watch));
+            using var watch = started();
+            var plan = NightPlanner.Plan(make(seed), new PlanSearch(watch.Stop, watch));
             times.Add(watch.Milliseconds);
             count += plan.Bound.ProvedFewest ? 1 : 0;
             investment += plan.Bound.ProvedLeastInvestment ? 1 : 0;
@@ -72,7 +82,7 @@ internal static class PackingFigures
         var (times, proved) = (new List<double>(), 0);
         for (var seed = 1; seed <= sets; seed++)
         {
-            var watch = new SearchTime();
+            using var watch = new SearchTime();
             watch.Report(true);
             var answer = PackSolver.Solve(make(seed), 1, inBrief: false, CancellationToken.None);
             watch.Report(false);
@@ -95,7 +105,7 @@ internal static class PackingFigures
         var (times, proved, asFew, fewer) = (new List<double>(), 0, 0, 0);
         for (var i = 0; i < 2 * RectangleSet.Count; i++)
         {
-            var watch = new SearchTime();
+            using var watch = new SearchTime();
             watch.Report(true);
             var answer = PackSolver.Solve(RectangleSet.Of(i / 2, lying: i % 2 == 1), 1, inBrief: false, CancellationToken.None);
             watch.Report(false);
