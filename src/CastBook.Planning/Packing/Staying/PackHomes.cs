@@ -61,4 +61,8 @@ internal sealed class PackHomes
     /// <param name="plan">The plan.</param>
     /// <param name="named">What each flask was.</param>
     public int Stayed(PackPlan plan, IReadOnlyList<int> named) => plan.Flasks.Select((f, i) => Stayed(f, named[i])).Sum();
+
+    /// <summary>How many pieces of a plan are in another flask than they stood in before, its flasks being named so that these are fewest.</summary>
+    /// <param name="plan">The plan.</param>
+    public int Moved(PackPlan plan) => Pieces - Stayed(plan, Of(plan));
 }

@@ -3,51 +3,34 @@ using CastBook.Planning.Packing.Searching;
 
 namespace CastBook.Planning.Packing.Staying;
 
-/// <summary>Looks for the plan that moves fewest pieces: frees some, and asks whether everything fits where all others stay.</summary>
+/// <summary>Looks for the plan that moves fewest pieces: first whether all can stay, then pieces change places two sectors at a time.</summary>
 internal sealed class PackStaying
 {
-    // More flasks than these are too many to ask of each way whether everything fits.
+    // More flasks than these are too many to ask of each choice whether everything fits.
     private const int MostFlasks = 8;
 
-    // Choices of flasks to look at, those first in which most can stay.
+    // Choices of flasks in which all could stay.
     private const int MostChoices = 20;
+    private const long WorkOfLook = 80_000_000;
 
-    // How many pieces are freed beside those that cannot stay. Of many that are free most stay all the same.
-    private static readonly int[] Freed = [2, 4, 8, 12, 16, 24];
-
-    // Each round looks at every choice twice with as many freed, and longer than the round before.
-    private const int Draws = 2;
-    private const long LeastWorkOfLook = 10_000_000;
-    private const long MostWorkOfLook = 80_000_000;
-
-    // Rounds without anything gained.
-    private const int Patience = 5;
+    // Each run of changing places starts from the best so far, hot, and grows colder.
+    private const int Runs = 2;
+    private static readonly int[] Heats = [120, 100, 84, 70, 59, 49, 41, 34, 28, 24, 20];
 
     private readonly PackProblem problem;
     private readonly PackHomes homes;
     private readonly StayingFit fit;
     private readonly ContentHanging hanging;
     private readonly CancellationToken stop;
-    private readonly Chance chance;
-    private readonly long end;
-    private readonly List<(int Home, int Item)> pieces = [];
+    private readonly long work;
     private PackPlan best;
     private int moved;
-    private int fewest;
 
-    private PackStaying(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, long work, ulong seed, CancellationToken stop)
+    private PackStaying(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, int moved, long work, CancellationToken stop)
     {
-        (this.problem, this.homes, this.hanging, this.stop) = (problem, homes, hanging, stop);
+        (this.problem, this.homes, this.hanging, this.work, this.stop) = (problem, homes, hanging, work, stop);
         fit = new StayingFit(problem, stop);
-        chance = new Chance(seed);
-        (best, moved, end) = (start, Moved(start), work);
-        for (var home = 0; home < homes.Count; home++)
-        {
-            for (var item = 0; item < problem.Items.Length; item++)
-            {
-                pieces.AddRange(Enumerable.Repeat((home, item), homes.In(home, item)));
-            }
-        }
+        (best, this.moved) = (start, moved);
     }
 
     /// <summary>Whether it can be asked at all: of few flasks, where every piece that fits a size has a sector and there are no wishes.</summary>
@@ -64,15 +47,8 @@ internal sealed class PackStaying
     /// <param name="stop">Ends the search early.</param>
     public static PackPlan Cheapest(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, long work, CancellationToken stop)
     {
-        var staying = new PackStaying(problem, homes, hanging, start, work, 0, stop) { moved = 1, fewest = 0 };
-        foreach (var choice in new StayingChoices(problem, homes).Between(homes.Count + 1, start.Cost - 1, MostChoices).TakeWhile(c => c.Least == 0))
-        {
-            if (!staying.IsOver && staying.Ask(choice, 0, MostWorkOfLook))
-            {
-                break;
-            }
-        }
-
+        var staying = new PackStaying(problem, homes, hanging, start, 1, work, stop);
+        staying.StayAll(homes.Count + 1, start.Cost - 1);
         return staying.best;
     }
 
@@ -87,128 +63,51 @@ internal sealed class PackStaying
     /// <param name="stop">Ends the search early.</param>
     public static PackPlan Plan(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, long most, long work, ulong seed, CancellationToken stop)
     {
-        var staying = new PackStaying(problem, homes, hanging, start, work, seed, stop);
-        staying.GiveBack();
-        staying.Free(new StayingChoices(problem, homes).Between(start.Flasks.Count, most, MostChoices));
+        var staying = new PackStaying(problem, homes, hanging, start, homes.Moved(start), work, stop);
+        staying.StayAll(start.Flasks.Count, most);
+        staying.Exchange(new Chance(seed));
         return staying.best;
     }
 
-    private bool IsOver => moved <= fewest || fit.Work >= end || stop.IsCancellationRequested;
-
-    // Half of what moved stays after all, then a quarter and so on.
-    private void GiveBack()
+    private void StayAll(int flasks, long cost)
     {
-        for (var part = Math.Max(1, moved / 2); part >= 1 && !IsOver; part /= 2)
+        foreach (var choice in new StayingChoices(problem, homes).Between(flasks, cost, MostChoices).TakeWhile(c => c.Least == 0))
         {
-            var (sizes, away) = Now();
-            for (var from = 0; from < away.Count && !IsOver;)
+            if (moved > 0 && fit.Work < work && !stop.IsCancellationRequested)
             {
-                var fewer = away.ToList();
-                fewer.RemoveRange(from, Math.Min(part, away.Count - from));
-                if (Ask(sizes, fewer, LeastWorkOfLook))
-                {
-                    (sizes, away) = Now();
-                }
-                else
-                {
-                    from += part;
-                }
+                Take(fit.Look(choice.Staying, Math.Min(WorkOfLook, work - fit.Work)));
             }
         }
     }
 
-    // Whether nothing must move is asked first.
-    private void Free(IReadOnlyList<StayingChoice> choices)
+    private void Exchange(Chance chance)
     {
-        foreach (var choice in choices.TakeWhile(c => c.Least == 0))
+        for (var run = 0; run < Runs && moved > 1; run++)
         {
-            Ask(choice, 0, MostWorkOfLook);
-        }
-
-        fewest = 1;
-
-        var workOfLook = LeastWorkOfLook;
-        for (var patience = Patience; patience > 0 && !IsOver; patience--)
-        {
-            var before = moved;
-            foreach (var freed in Freed)
+            var trees = new StandingTrees(problem, homes, best, chance);
+            var (calmest, most) = ((PackPlan?)null, homes.Pieces - moved);
+            for (var i = 0; i < Heats.Length; i++)
             {
-                for (var draw = 0; draw < Draws; draw++)
+                while (trees.Work < (i + 1) * work / (Runs * Heats.Length) && !stop.IsCancellationRequested)
                 {
-                    foreach (var choice in choices)
+                    trees.Exchange(Heats[i]);
+                    if (trees.Stayed > most)
                     {
-                        if (!IsOver && choice.Least < moved && Ask(choice, freed, workOfLook))
-                        {
-                            GiveBack();
-                        }
+                        (calmest, most) = (trees.ToPlan(), trees.Stayed);
                     }
                 }
             }
 
-            patience = moved < before ? Patience : patience;
-            workOfLook = Math.Min(MostWorkOfLook, 2 * workOfLook);
+            Take(calmest);
         }
-    }
-
-    private bool Ask(StayingChoice choice, int freed, long work)
-    {
-        var free = pieces.FindAll(p => choice.IsGone(p.Home, p.Item));
-        var others = pieces.FindAll(p => !choice.IsGone(p.Home, p.Item));
-        for (var i = 0; i < freed && others.Count > 0; i++)
-        {
-            var at = (int)(chance.Next() * others.Count);
-            free.Add(others[at]);
-            others.RemoveAt(at);
-        }
-
-        return Ask(choice.Sizes, free, work);
     }
 
     // Takes what moves fewer.
-    private bool Ask(int[] sizes, List<(int Home, int Item)> free, long work)
+    private void Take(PackPlan? found)
     {
-        var flasks = sizes.Select((size, i) => (Size: size, Staying: Staying(i, free))).Where(f => f.Size >= 0).ToList();
-        if (fit.Look(flasks, Math.Min(work, end - fit.Work)) is not { } found || Moved(found) >= moved || hanging.HangAll(found) is not { } hung)
+        if (found is not null && homes.Moved(found) < moved && hanging.HangAll(found) is { } hung && homes.Moved(hung) < moved)
         {
-            return false;
+            (best, moved) = (hung, homes.Moved(hung));
         }
-
-        (best, moved) = (hung, Moved(hung));
-        return true;
     }
-
-    private int[] Staying(int flask, List<(int Home, int Item)> free)
-    {
-        var staying = new int[problem.Items.Length];
-        for (var item = 0; item < staying.Length && flask < homes.Count; item++)
-        {
-            staying[item] = homes.In(flask, item);
-        }
-
-        free.FindAll(p => p.Home == flask).ForEach(p => staying[p.Item]--);
-        return staying;
-    }
-
-    // The sizes of the flasks that stood, less than 0 for one that is gone, then those of new ones; and the pieces that moved.
-    private (int[] Sizes, List<(int Home, int Item)> Away) Now()
-    {
-        var named = homes.Of(best);
-        int[] sizes = [.. Enumerable.Repeat(-1, homes.Count), .. best.Flasks.Where((_, i) => named[i] < 0).Select(f => f.Size)];
-        var away = pieces.ToList();
-        foreach (var (flask, home) in best.Flasks.Zip(named).Where(f => f.Second >= 0))
-        {
-            sizes[home] = flask.Size;
-            foreach (var (item, count) in flask.Content)
-            {
-                for (var stays = Math.Min(count, homes.In(home, item)); stays > 0; stays--)
-                {
-                    away.Remove((home, item));
-                }
-            }
-        }
-
-        return (sizes, away);
-    }
-
-    private int Moved(PackPlan plan) => homes.Pieces - homes.Stayed(plan, homes.Of(plan));
 }

@@ -89,12 +89,8 @@ internal sealed class StayingChoices(PackProblem problem, PackHomes homes)
 /// <param name="Homes">The flasks that stood.</param>
 internal sealed record StayingChoice(int[] Sizes, long Cost, int Least, PackProblem Problem, PackHomes Homes)
 {
-    /// <summary>How many pieces cannot stay, whatever moves besides.</summary>
-    public int Gone { get; } = Enumerable.Range(0, Homes.Count).Sum(
-        h => Enumerable.Range(0, Problem.Items.Length).Sum(i => Sizes[h] < 0 || !Problem.Fits(i, Sizes[h]) ? Homes.In(h, i) : 0));
+    /// <summary>The size of each flask, and how many of each piece stood in it.</summary>
+    public IReadOnlyList<(int Size, int[] Staying)> Staying => [.. Sizes.Select((size, i) => (size, StoodIn(i))).Where(f => f.size >= 0)];
 
-    /// <summary>Whether pieces of a flask cannot stay.</summary>
-    /// <param name="home">The flask.</param>
-    /// <param name="item">The piece.</param>
-    public bool IsGone(int home, int item) => Sizes[home] < 0 || !Problem.Fits(item, Sizes[home]);
+    private int[] StoodIn(int flask) => [.. Problem.Items.Select((_, item) => flask < Homes.Count ? Homes.In(flask, item) : 0)];
 }
