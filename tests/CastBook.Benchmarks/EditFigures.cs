@@ -7,12 +7,13 @@ namespace CastBook.Benchmarks;
 /// <summary>Prints what becomes of a plan when little changes: how many pieces move, what that costs, and whether filling again changes nothing.</summary>
 internal static class EditFigures
 {
-    /// <summary>Prints both answers, that which moves nothing and that which is as cheap as planning afresh.</summary>
+    /// <summary>Prints the answers: that which moves nothing, that which moves what is worthwhile, and that which is as cheap as planning afresh.</summary>
     /// <param name="pieces">How many pieces a night has.</param>
     /// <param name="nights">How many nights.</param>
     public static void Print(int pieces, int nights)
     {
         Print(pieces, nights, Stability.Keep);
+        Print(pieces, nights, Stability.Worthwhile);
         Print(pieces, nights, Stability.Best);
     }
 

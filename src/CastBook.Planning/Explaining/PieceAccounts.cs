@@ -154,9 +154,10 @@ internal sealed class PieceAccounts(Night night, NightPlan plan, FlaskAccounts f
     // What stood in the book, and what planning afresh makes of it.
     private IEnumerable<AccountInput> BothAnswers(PlanChange change)
     {
-        yield return AccountInput.By(SettingName.WhenLittleChanged, PieceAccountWords.Choice(change.IsKept), Subject.Setting(SettingName.WhenLittleChanged));
-        yield return AccountInput.Reckoned(PieceAccountWords.WithKeep, PieceAccountWords.NothingMoves, PieceAccountWords.EveryPieceStays);
-        yield return AccountInput.Reckoned(PieceAccountWords.WithBest, change.Words(night.Shop.Settings.Units.Water), PieceAccountWords.PlannedAfresh);
+        var choice = night.Shop.Settings.WhenLittleChanged;
+        yield return AccountInput.By(SettingName.WhenLittleChanged, PieceAccountWords.Choice(choice), Subject.Setting(SettingName.WhenLittleChanged));
+        yield return AccountInput.Reckoned(PieceAccountWords.With(Stability.Keep), PieceAccountWords.NothingMoves, PieceAccountWords.EveryPieceStays);
+        yield return AccountInput.Reckoned(PieceAccountWords.With(change.IsKept || choice == Stability.Keep ? Stability.Best : choice), change.Words(night.Shop.Settings.Units.Water), PieceAccountWords.PlannedAfresh);
     }
 
     private WeightMeaning MeaningOf(Piece piece) => piece.WeightIsOf != WeightMeaning.Unknown ? piece.WeightIsOf

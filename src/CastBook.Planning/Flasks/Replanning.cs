@@ -1,4 +1,5 @@
 using CastBook.Planning.Packing;
+using CastBook.Planning.Packing.Staying;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -12,6 +13,10 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
 {
     // What saves less than this part of all investment moves nothing.
     private const double LeastPart = 0.005;
+
+    // What a piece that moves must save to be worthwhile; a flask counts as much as a litre. It is our judgement: about a size for ten pieces.
+    private const double MlForMove = 40;
+    private const double MlOfFlask = 1000;
 
     /// <summary>Chooses.</summary>
     /// <param name="groups">The groups.</param>
@@ -45,17 +50,20 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         }
 
         // From the plan that is kept, not from the one that stood before: filling again says the same.
-        var isKept = !isForced && choice == Stability.Keep;
-        StandingFlask[] stays = isKept ? [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))] : all;
-        var homes = kept.Select((k, i) => isKept ? k.Packed.Plan.Flasks : groups[i].Homes(afresh[i], standing[i])).ToList();
-        var better = Calm(groups, homes, afresh, kept, free, isKept, isExact: false, stop);
+        var mayStay = !isForced && choice != Stability.Best;
+        var homes = kept.Select((k, i) => mayStay ? k.Packed.Plan.Flasks : groups[i].Homes(afresh[i], standing[i])).ToList();
+        var better = Calm(groups, homes, afresh, kept, free, mayStay && choice == Stability.Keep, isExact: false, stop);
 
         // Other flasks at the same cost may ask more of the kiln.
         if (!isForced && worth.KilnSaved(better, afresh).CompareTo(default) > 0 && worth.Compare(better, afresh) > 0)
         {
-            better = Calm(groups, homes, afresh, kept, free, isKept, isExact: true, stop);
+            better = Calm(groups, homes, afresh, kept, free, mayStay && choice == Stability.Keep, isExact: true, stop);
         }
 
+        var weighed = mayStay && choice == Stability.Worthwhile ? Worthwhile(homes, kept, better, free, worth) : better;
+        var isKept = mayStay && (choice == Stability.Keep || weighed.SequenceEqual(kept));
+        better = isKept ? better : weighed;
+        StandingFlask[] stays = isKept ? [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))] : all;
         var lettered = FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters);
         var moved = FlaskLettering.Moved(lettered, stays);
         return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
@@ -100,6 +108,27 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         }
 
         return better;
+    }
+
+    // The groups that save enough for each piece that moves; all of them where that saves the kiln a load.
+    private static GroupAnswer[] Worthwhile(
+        List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] kept, GroupAnswer[] better, int[] free, NightWorth worth)
+    {
+        if (worth.KilnSaved(kept, better).Loads > 0)
+        {
+            return better;
+        }
+
+        GroupAnswer[] weighed = [.. better];
+        for (var i = 0; i < weighed.Length; i++)
+        {
+            var moved = new PackHomes(kept[i].Packed.Plan.Problem, homes[i]).Moved(better[i].Packed.Plan);
+            var saved = (MlOfFlask * (kept[i].Flasks.Count - better[i].Flasks.Count)) + (Inside([kept[i]]) - Inside([better[i]])).Milliliters;
+            var isFree = Enumerable.Range(0, free.Length).All(size => weighed.Sum(a => a.Used(size)) - weighed[i].Used(size) + kept[i].Used(size) <= free[size]);
+            weighed[i] = saved < moved * MlForMove && isFree ? kept[i] : better[i];
+        }
+
+        return weighed;
     }
 
     // What stands of the groups to come is not taken from them.

@@ -34,7 +34,7 @@ public sealed record SettingGuide(string Name, string Unit, string WhatFor, para
         new(SettingName.Night, "", SettingWords.Night),
         new(SettingName.SheetsToFill, "", SettingWords.SheetsToFill),
         new(SettingName.OrderOfWishes, "", SettingWords.OrderOfWishes),
-        new(SettingName.WhenLittleChanged, "", SettingWords.WhenLittleChanged, "keep", "best"),
+        new(SettingName.WhenLittleChanged, "", SettingWords.WhenLittleChanged, "keep", "worthwhile", "best"),
         new(SettingName.ButtonShare, "%", SettingWords.ButtonShare),
         new(SettingName.ButtonAtLeast, "ml", SettingWords.ButtonAtLeast),
         new(SettingName.MeltLoss, "%", SettingWords.MeltLoss),

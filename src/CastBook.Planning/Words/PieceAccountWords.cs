@@ -1,4 +1,5 @@
 using CastBook.Planning.Findings;
+using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Words;
 
@@ -78,15 +79,18 @@ internal static class PieceAccountWords
     };
 
     // Both answers, where leaving every piece and planning afresh differ.
-    public static string Choice(bool isKept) => isKept ? "keep" : "best";
-
-    public static string WithKeep => "with \"keep\"";
+    public static string Choice(Stability choice) => choice switch
+    {
+        Stability.Keep => "keep",
+        Stability.Worthwhile => "worthwhile",
+        _ => "best",
+    };
 
     public static string NothingMoves => "nothing moves";
 
     public static string EveryPieceStays => "every piece stays in the flask it was planned for";
 
-    public static string WithBest => "with \"best\"";
+    public static string With(Stability choice) => $"with \"{Choice(choice)}\"";
 
     public static string PlannedAfresh => "planned afresh, with as few moves as the search found";
 

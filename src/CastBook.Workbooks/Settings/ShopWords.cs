@@ -76,6 +76,7 @@ internal static class ShopWords
     public static Stability? Stability(string text) => Key(text) switch
     {
         "KEEP" or "STAY" or "NOTHINGMOVES" => Planning.Shops.Stability.Keep,
+        "WORTHWHILE" or "WHEREWORTHIT" or "FEWMOVES" => Planning.Shops.Stability.Worthwhile,
         "BEST" or "AFRESH" or "SEARCHAFRESH" => Planning.Shops.Stability.Best,
         _ => null,
     };

@@ -14,7 +14,7 @@ internal static class WantedWords
 
     public static string Inclusions => "piece alone or gates too";
 
-    public static string Stabilities => "keep or best";
+    public static string Stabilities => "keep, worthwhile or best";
 
     public static string YesNo => "yes or no";
 

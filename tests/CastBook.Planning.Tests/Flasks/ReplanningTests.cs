@@ -24,8 +24,10 @@ public sealed class ReplanningTests
     // Filled again, and again, after two were cancelled and three came: nothing moves, whichever answer the shop chose.
     [Theory]
     [InlineData(60, Stability.Keep, 3)]
+    [InlineData(60, Stability.Worthwhile, 3)]
     [InlineData(60, Stability.Best, 3)]
     [InlineData(200, Stability.Keep, 2)]
+    [InlineData(200, Stability.Worthwhile, 2)]
     [InlineData(200, Stability.Best, 2)]
     public void Plan_FilledAgain_IsTheSameToTheLastPlace(int pieces, Stability choice, int times)
     {
@@ -65,6 +67,46 @@ public sealed class ReplanningTests
         plan.Change!.Words(WrittenVolume.Millilitre).ShouldBe("6 pieces move and a flask is saved");
         plan.Findings.ShouldNotContain(f => f.Id == "pieces-kept-in-flasks");
         plan.Bound.ProvedFewest.ShouldBeTrue();
+    }
+
+    // A flask saved counts as a litre and its own volume less: six moves for it are worthwhile.
+    [Fact]
+    public void Plan_WorthwhileFlaskSaved_MovesAsBestDoes()
+    {
+        var plan = NightPlanner.Plan(TwoFlasks(Stability.Worthwhile));
+
+        plan.Flasks.Select(f => (f.Letter, f.Size.Name, f.Pieces.Sum(p => p.Quantity))).ShouldBe([("A", "large", 36)]);
+        plan.Change!.Words(WrittenVolume.Millilitre).ShouldBe("6 pieces move and a flask is saved");
+    }
+
+    // By hand: 24 stand in two flasks of 100 mm by 160 mm that take 14 each; one by 150 mm takes 10, and is 78.5 ml smaller. To use it, two
+    // must move from twelve and twelve, which is 39 ml for each, and one from eleven and thirteen.
+    [Theory]
+    [InlineData(Stability.Keep, 11, 13, false)]
+    [InlineData(Stability.Worthwhile, 11, 13, true)]
+    [InlineData(Stability.Worthwhile, 12, 12, false)]
+    [InlineData(Stability.Best, 12, 12, true)]
+    public void Plan_LittleSavedForEachMove_MovesOnlyWhereItIsWorthwhile(Stability choice, int first, int second, bool isMoved)
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            FlaskSizes = [Wrenmoor.Size("large", 100, 150, 1) with { Cup = null }, Wrenmoor.Size("larger", 100, 160, 2) with { Cup = null }],
+            Settings = Wrenmoor.Answered with { WhenLittleChanged = choice },
+        };
+        var night = Wrenmoor.Night(shop, Stood("A", first), Stood("B", second));
+
+        var plan = NightPlanner.Plan(night with { Trees = [Line("A", "larger"), Line("B", "larger")] });
+
+        plan.Flasks.Count(f => f.Size.Name == "large").ShouldBe(isMoved ? 1 : 0);
+        plan.Change!.IsKept.ShouldBe(!isMoved);
+        plan.Change.Moved.ShouldBe(first - 10);
+
+        Piece Stood(string letter, int quantity) => Wrenmoor.Ring(quantity) with
+        {
+            Box = null,
+            PerTree = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase) { ["large"] = 10, ["larger"] = 14 },
+            LastFlasks = [new FlaskShare(letter, quantity)],
+        };
     }
 
     [Fact]
