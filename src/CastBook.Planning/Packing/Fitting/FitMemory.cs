@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace CastBook.Planning.Packing.Fitting;
 
 /// <summary>What the search for a fit knows of where it was: what was refuted, and points that are gone on from.</summary>
@@ -66,16 +64,3 @@ internal sealed class FitMemory(PackProblem problem)
 /// <param name="Sorted">With the trees by their room.</param>
 /// <param name="InOrder">With the trees as they stand.</param>
 internal readonly record struct FitState(long[] Sorted, long[] InOrder);
-
-/// <summary>Compares lists of numbers by the numbers.</summary>
-file sealed class SameNumbers : IEqualityComparer<long[]>
-{
-    public bool Equals(long[]? x, long[]? y) => x.AsSpan().SequenceEqual(y);
-
-    public int GetHashCode(long[] obj)
-    {
-        var hash = new HashCode();
-        hash.AddBytes(MemoryMarshal.AsBytes(obj.AsSpan()));
-        return hash.ToHashCode();
-    }
-}

@@ -3,24 +3,22 @@ using CastBook.Planning.Packing.Bounds;
 
 namespace CastBook.Planning.Packing.Fitting;
 
-/// <summary>Chooses listed sectors in parts, and ways of cutting trees into sectors in parts, so that every piece that is left is hung: says what makes pieces worth most.</summary>
+/// <summary>Chooses listed sectors in parts so that every piece that is left is hung: says what makes pieces worth most.</summary>
 /// <remarks>
-/// How all trees are filled to the same share, the least there is, by the simplex method (<see cref="CoverSimplex"/>). Columns are sectors,
-/// which take room for a sector of their width, and cuts of a tree, which give it; of both only those are offered that are worth it.
+/// How all rooms are filled to the same share, the least there is, by the simplex method (<see cref="CoverSimplex"/>). Of the sectors only
+/// those are offered that are worth it.
 /// </remarks>
 /// <param name="problem">The problem.</param>
 /// <param name="sectors">The sectors.</param>
-/// <param name="types">How many sizes and settings.</param>
-internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, int types)
+internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors)
 {
-    // What is worth one share of all trees, in the whole numbers of prices.
+    // What is worth one share of all rooms, in the whole numbers of prices.
     private const double Unit = 1L << 40;
 
     // Sectors that are offered first, and at once.
     private const int FirstOffered = 150;
     private const int MostAtOnce = 40;
     private const int MostRounds = 60;
-    private const int NoSector = -1;
     private const double Dust = 1e-6;
 
     // Less than any amount that matters, so that rows without need differ.
@@ -30,18 +28,16 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
     private const int WorkOfRound = 20_000;
     private const int WorkOfSector = 40;
 
-    private readonly TreeCutting cutting = new();
     private readonly bool[] isOffered = new bool[sectors.Length];
     private readonly int[] rowOf = new int[problem.Items.Length];
-    private readonly int[][] roomRows = [.. Enumerable.Range(0, types).Select(_ => new int[PackShape.Turn + 1])];
 
-    // The sector of each column; less than 0 for others.
+    // The sector of each column but the first.
     private readonly List<int> columns = [];
     private readonly List<int> at = [];
     private readonly List<double> amounts = [];
     private readonly List<(double Worth, int Sector)> better = [];
     private int[] left = [];
-    private int rows;
+    private int roomRow;
 
     /// <summary>Steps so far.</summary>
     public long Work { get; private set; }
@@ -51,54 +47,42 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
 
     /// <summary>What makes the pieces worth most.</summary>
     /// <param name="wanted">How many of each piece are left; some are.</param>
-    /// <param name="trees">The trees.</param>
+    /// <param name="free">How many rooms of each kind are free.</param>
     /// <param name="among">The sectors that may be hung, by their places; each holds some of the pieces.</param>
     /// <param name="likely">Sectors that are likely to be chosen.</param>
     /// <param name="before">Prices of a moment ago, or nothing.</param>
-    public ListPrices Solve(int[] wanted, FitTree[] trees, int[] among, int[] likely, ListPrices? before)
+    public ListPrices Solve(int[] wanted, int[] free, int[] among, int[] likely, ListPrices? before)
     {
         left = wanted;
-        (int Type, int Angle, int Count)[] kinds = [.. trees.GroupBy(t => (t.Type, t.Angle)).Select(g => (g.Key.Type, g.Key.Angle, g.Count()))];
-        Number(among, kinds.Length);
-        var master = Master(kinds);
-        OfferKnownCuts(master, kinds);
+        var master = Master(free);
         OfferFirst(master, among, likely, before);
         for (var round = 0; ; round++)
         {
             var workBefore = master.Work;
             master.Solve();
             Work += WorkOfRound + (2 * (master.Work - workBefore));
-            var more = OfferBetter(master, among);
-            for (var k = 0; k < kinds.Length; k++)
+            if (!OfferBetter(master, among) || round >= MostRounds)
             {
-                more |= OfferCut(master, kinds[k].Type, kinds[k].Angle, rows - kinds.Length + k);
-            }
-
-            if (!more || round >= MostRounds)
-            {
-                Chosen = [.. master.Chosen.Select(c => columns[c]).Where(s => s >= 0)];
-                return Prices(master.Duals, among);
+                Chosen = [.. master.Chosen.Where(c => c > 0).Select(c => columns[c - 1])];
+                return Prices(master.Duals, free.Length, among);
             }
         }
     }
 
-    // Rows: pieces that are left, room for sectors by size and setting and width, trees of each kind.
-    private void Number(int[] among, int kinds)
+    // Rows: pieces that are left, rooms of each kind. The first column is a share of all rooms.
+    private CoverSimplex Master(int[] free)
     {
-        rows = 0;
+        roomRow = 0;
         for (var i = 0; i < left.Length; i++)
         {
-            rowOf[i] = left[i] > 0 ? rows++ : -1;
+            rowOf[i] = left[i] > 0 ? roomRow++ : -1;
         }
 
-        Array.ForEach(roomRows, r => Array.Fill(r, -1));
-        foreach (var place in among)
-        {
-            ref var row = ref roomRows[sectors[place].Type][sectors[place].Width];
-            row = row < 0 ? rows++ : row;
-        }
-
-        rows += kinds;
+        columns.ForEach(s => isOffered[s] = false);
+        columns.Clear();
+        var master = new CoverSimplex([.. left.Where(l => l > 0).Select(l => (double)l), .. free.Select((_, k) => -Trifle * (roomRow + k + 1))]);
+        master.Add([.. Enumerable.Range(roomRow, free.Length)], [.. free.Select(f => (double)f)], 1);
+        return master;
     }
 
     private void OfferFirst(CoverSimplex master, int[] among, int[] likely, ListPrices? before)
@@ -108,7 +92,7 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
             Offer(master, place);
         }
 
-        master.LookFirst(columns.Count);
+        master.LookFirst(1 + columns.Count);
         foreach (var place in Promising(among, before).Take(FirstOffered))
         {
             Offer(master, place);
@@ -123,34 +107,10 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         }
 
         Work += among.Length * 2 * WorkOfSector;
-        long[] losses = [.. among.Select(s => before.Room(sectors[s]) - sectors[s].Worth(left, before.Values))];
+        long[] losses = [.. among.Select(s => before.Loss(sectors[s], left))];
         int[] sorted = [.. among];
         Array.Sort(losses, sorted);
         return sorted;
-    }
-
-    private CoverSimplex Master((int Type, int Angle, int Count)[] kinds)
-    {
-        var needs = new double[rows];
-        for (var i = 0; i < left.Length; i++)
-        {
-            if (rowOf[i] >= 0)
-            {
-                needs[rowOf[i]] = left[i];
-            }
-        }
-
-        for (var r = left.Count(l => l > 0); r < rows; r++)
-        {
-            needs[r] = -Trifle * (r + 1);
-        }
-
-        columns.ForEach(s => isOffered[Math.Max(0, s)] = false);
-        columns.Clear();
-        columns.Add(NoSector);
-        var master = new CoverSimplex(needs);
-        master.Add([.. Enumerable.Range(rows - kinds.Length, kinds.Length)], [.. kinds.Select(k => (double)k.Count)], 1);
-        return master;
     }
 
     private void Offer(CoverSimplex master, int place)
@@ -164,60 +124,14 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         columns.Add(place);
         at.Clear();
         amounts.Clear();
-        foreach (var (item, count) in sectors[place].Content)
+        foreach (var (item, count) in sectors[place].Of(left))
         {
-            if (rowOf[item] >= 0)
-            {
-                at.Add(rowOf[item]);
-                amounts.Add(Math.Min(count, left[item]));
-            }
+            at.Add(rowOf[item]);
+            amounts.Add(count);
         }
 
-        at.Add(roomRows[sectors[place].Type][sectors[place].Width]);
+        at.Add(roomRow + sectors[place].Kind);
         amounts.Add(-1);
-        master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), 0);
-    }
-
-    private void OfferKnownCuts(CoverSimplex master, (int Type, int Angle, int Count)[] kinds)
-    {
-        for (var k = 0; k < kinds.Length; k++)
-        {
-            foreach (var widths in cutting.Known(kinds[k].Type, kinds[k].Angle))
-            {
-                AddCut(master, roomRows[kinds[k].Type], widths, rows - kinds.Length + k);
-            }
-        }
-    }
-
-    // The way of cutting a tree that is worth most, where it is worth more than the tree.
-    private bool OfferCut(CoverSimplex master, int type, int angle, int row)
-    {
-        var duals = master.Duals;
-        double[] rooms = [.. roomRows[type].Select(r => r < 0 ? 0 : duals[r])];
-        var found = cutting.Find(type, angle, rooms, duals[row] + (Trifle * 10));
-        Work += cutting.Work;
-        if (found is not null)
-        {
-            AddCut(master, roomRows[type], found, row);
-        }
-
-        return found is not null;
-    }
-
-    // What it leaves for sectors of a width that no sector has is no matter.
-    private void AddCut(CoverSimplex master, int[] roomRow, int[] widths, int row)
-    {
-        at.Clear();
-        amounts.Clear();
-        foreach (var same in widths.Where(w => roomRow[w] >= 0).GroupBy(w => w))
-        {
-            at.Add(roomRow[same.Key]);
-            amounts.Add(same.Count());
-        }
-
-        at.Add(row);
-        amounts.Add(-1);
-        columns.Add(NoSector);
         master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), 0);
     }
 
@@ -233,9 +147,8 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
                 continue;
             }
 
-            var sector = sectors[place];
-            var worth = -duals[roomRows[sector.Type][sector.Width]];
-            foreach (var (item, count) in sector.Content)
+            var worth = -duals[roomRow + sectors[place].Kind];
+            foreach (var (item, count) in sectors[place].Content)
             {
                 worth += rowOf[item] >= 0 ? duals[rowOf[item]] * Math.Min(count, left[item]) : 0;
             }
@@ -255,11 +168,11 @@ internal sealed class ListMaster(PackProblem problem, ListedSector[] sectors, in
         return better.Count > 0;
     }
 
-    private ListPrices Prices(double[] duals, int[] among)
+    private ListPrices Prices(double[] duals, int kinds, int[] among)
     {
         Work += among.Length * WorkOfSector;
         long[] values = [.. rowOf.Select(r => r < 0 ? 0 : Whole(duals[r]))];
-        long[][] rooms = [.. roomRows.Select(of => of.Select(r => r < 0 ? 0 : Whole(duals[r])).ToArray())];
+        long[] rooms = [.. Enumerable.Range(roomRow, kinds).Select(r => Whole(duals[r]))];
         return new ListPrices(values, rooms, sectors, among, left);
     }
 

@@ -1,10 +1,9 @@
 namespace CastBook.Planning.Packing.Fitting;
 
 /// <summary>A sector to which nothing can be added.</summary>
-/// <param name="Type">The place of its size and setting.</param>
-/// <param name="Width">The angle it takes.</param>
+/// <param name="Kind">The kind of room it takes: its size and setting and its width.</param>
 /// <param name="Content">What hangs in it, from the button up.</param>
-internal sealed record ListedSector(int Type, int Width, PackCount[] Content)
+internal sealed record ListedSector(int Kind, PackCount[] Content)
 {
     /// <summary>What it holds of the pieces that are left.</summary>
     /// <param name="left">How many of each piece are left.</param>

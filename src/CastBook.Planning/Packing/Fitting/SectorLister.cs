@@ -5,9 +5,9 @@ namespace CastBook.Planning.Packing.Fitting;
 /// <summary>Lists the sectors of a size and setting to which nothing can be added and that are worth enough, at the prices that were asked last.</summary>
 /// <remarks>Whatever hangs in a sector hangs in one of these of the same width, with more beside it.</remarks>
 /// <param name="type">The size and setting.</param>
-/// <param name="place">Its place.</param>
+/// <param name="kind">The kind of room that the sectors take.</param>
 /// <param name="work">How many steps to spend.</param>
-internal sealed class SectorLister(SectorType type, int place, long work)
+internal sealed class SectorLister(SectorType type, int kind, long work)
 {
     // What takes time, in steps of the tables: a look, a piece that could be added.
     private const int WorkOfLook = 24;
@@ -21,7 +21,6 @@ internal sealed class SectorLister(SectorType type, int place, long work)
     private int[] taken = [];
     private SectorTable table = null!;
     private List<ListedSector> listed = [];
-    private int widthPlace;
     private int most;
     private long least;
     private bool isCutShort;
@@ -37,7 +36,7 @@ internal sealed class SectorLister(SectorType type, int place, long work)
     /// <returns>Whether these are all.</returns>
     public bool List(int width, long atLeast, List<ListedSector> into, int atMost)
     {
-        (widthPlace, least, listed, most) = (width, atLeast, into, atMost);
+        (least, listed, most) = (atLeast, into, atMost);
         (among, table) = (type.Among(width), type.TableOf(width));
         taken = new int[among.Length];
         if (table.Best >= least)
@@ -121,6 +120,6 @@ internal sealed class SectorLister(SectorType type, int place, long work)
             }
         }
 
-        listed.Add(new ListedSector(place, type.Widths[widthPlace], [.. content]));
+        listed.Add(new ListedSector(kind, [.. content]));
     }
 }

@@ -1,7 +1,7 @@
 namespace CastBook.Planning.Packing.Fitting;
 
 /// <summary>Hangs all pieces in sectors of chosen widths, or refutes that: lists what each could hold (<see cref="SectorLister"/>) and searches (<see cref="ListSearch"/>).</summary>
-/// <remarks>Each sector is searched as a tree of its own that has room for no other. Metal is looked at when everything hangs.</remarks>
+/// <remarks>Metal is looked at when everything hangs.</remarks>
 /// <param name="problem">The problem.</param>
 /// <param name="types">The sizes and settings; takes the prices.</param>
 /// <param name="trees">The trees, all empty.</param>
@@ -40,16 +40,15 @@ internal sealed class WidthHanging(PackProblem problem, SectorType[] types, FitT
 
         (int Type, int Width)[] kinds = [.. sectors.Select(s => (s.Type, s.Width)).Distinct()];
         var (listed, isWhole) = List(kinds, spare, most);
-        FitTree[] rooms = [.. sectors.Select(s => new FitTree(Array.IndexOf(kinds, (s.Type, s.Width)), types[s.Type].Widths[s.Width], PackProblem.AnyMetal, null))];
-        var search = new ListSearch(problem, listed, kinds.Length, stop);
+        int[] rooms = [.. kinds.Select(k => sectors.Count(s => (s.Type, s.Width) == k))];
+        var search = new ListSearch(problem, listed, stop);
         bool? fits = null;
         foreach (var turns in TurnsAside)
         {
             fits ??= search.Look(all, rooms, turns, steps - search.Work);
         }
 
-        Work += search.Work;
-        return fits == true ? Hangs(sectors, search.Hung) : isWhole ? fits : null;
+        return fits == true ? Hangs(sectors, search.Hung.ToLookup(h => kinds[h.Kind])) : isWhole ? fits : null;
     }
 
     // What loses least first.
@@ -65,7 +64,6 @@ internal sealed class WidthHanging(PackProblem problem, SectorType[] types, FitT
                 var (type, width) = (types[kinds[k].Type], kinds[k].Width);
                 var lister = new SectorLister(type, k, WorkOfListing);
                 isWhole = lister.List(width, type.Best(width) - spare, listed, most);
-                Work += lister.Work;
             }
 
             if (isWhole)
@@ -78,19 +76,20 @@ internal sealed class WidthHanging(PackProblem problem, SectorType[] types, FitT
     }
 
     private ListedSector[] Sorted(List<ListedSector> listed, (int Type, int Width)[] kinds) =>
-        [.. listed.OrderBy(s => types[kinds[s.Type].Type].Best(kinds[s.Type].Width) - Worth(s, types[kinds[s.Type].Type]))];
+        [.. listed.OrderBy(s => types[kinds[s.Kind].Type].Best(kinds[s.Kind].Width) - Worth(s, types[kinds[s.Kind].Type]))];
 
     private static long Worth(ListedSector sector, SectorType type) =>
         sector.Content.Sum(c => (long)c.Count * type.Net[Array.IndexOf(type.Members, c.Item)]);
 
-    private bool? Hangs(IReadOnlyList<WidthChoice> sectors, FitTree[] rooms)
+    // Rooms of a kind are filled in turn; some may stay empty.
+    private bool? Hangs(IReadOnlyList<WidthChoice> sectors, ILookup<(int Type, int Width), ListedSector> full)
     {
-        FitTree[] full = [.. trees];
-        for (var i = 0; i < rooms.Length; i++)
+        Hung = [.. trees];
+        foreach (var rooms in sectors.GroupBy(s => (s.Type, s.Width)))
         {
-            if (rooms[i].Last is { } sector)
+            foreach (var (room, sector) in rooms.Zip(full[rooms.Key]))
             {
-                ref var tree = ref full[sectors[i].Tree];
+                ref var tree = ref Hung[room.Tree];
                 tree = tree with
                 {
                     Metal = tree.Metal - sector.Content.Sum(c => c.Count * problem.Metals[c.Item]),
@@ -99,7 +98,6 @@ internal sealed class WidthHanging(PackProblem problem, SectorType[] types, FitT
             }
         }
 
-        Hung = full;
-        return Array.TrueForAll(full, t => t.Metal >= 0) ? true : null;
+        return Array.TrueForAll(Hung, t => t.Metal >= 0) ? true : null;
     }
 }
