@@ -47,6 +47,7 @@ internal sealed class ListSearch(PackProblem problem, ListedSector[] sectors, Ca
     public bool? Look(int[] left, int[] free, int turns, long work)
     {
         end = Work + work;
+        hung.Clear();
         return Hang(left, free, [.. Enumerable.Range(0, sectors.Length)], [], null, turns);
     }
 

@@ -4,24 +4,17 @@ namespace CastBook.Planning.Packing.Fitting;
 /// <remarks>
 /// Trees have few sectors where dense nights are hard, and sectors in parts say little; once the widths are whole numbers of sectors, what
 /// these can be worth says nearly all. For each way of cutting, <see cref="WidthMaster"/> finds prices that refute it, which refute most
-/// others at a glance (<see cref="WidthCut"/>); what is left <see cref="WidthHanging"/> hangs or refutes. A narrower sector in place of a
+/// others at a glance (<see cref="WidthCuts"/>); what is left <see cref="WidthHanging"/> hangs or refutes. A narrower sector in place of a
 /// wider one is never needed. Only for pieces with sectors and without wishes.
 /// </remarks>
 internal sealed class WidthFit
 {
-    // How many ways of filling sectors are listed, by how often it was looked.
-    private const int FewListed = 3000;
-    private const int MoreListed = 2;
-    private const int MostListed = 12_000;
-
-    // Prices that are kept.
-    private const int MostCuts = 300;
-
     // What of a look goes into one way of cutting.
     private const int ShareOfOne = 4;
 
-    // To ask prices about a sector, or to tell them of one.
+    // To ask prices about a sector, or to tell them of one: besides, and of so many prices together.
     private const int WorkOfCheck = 10;
+    private const int CutsTogether = 4;
 
     private readonly PackProblem problem;
     private readonly SectorType[] types;
@@ -29,9 +22,13 @@ internal sealed class WidthFit
     private readonly CancellationToken stop;
     private readonly int[] all;
     private readonly WidthMaster master;
-    private readonly WidthHanging hanging;
-    private readonly List<WidthCut> cuts = [];
+    private WidthCuts? cuts;
+
+    // Ways of cutting by the widths of their sectors: what was refuted, and what no prices refute.
     private readonly HashSet<string> refuted = [];
+    private readonly Dictionary<string, WidthHanging> open = [];
+    private FitTree[] hung = [];
+    private long hangingWork;
 
     // The sectors chosen so far, and where those of each tree begin.
     private readonly List<WidthChoice> chosen = [];
@@ -39,7 +36,6 @@ internal sealed class WidthFit
     private long steps;
     private long end;
     private long workOfOne;
-    private int mostListed;
     private bool isWhole;
 
     /// <summary>Prepares.</summary>
@@ -53,11 +49,11 @@ internal sealed class WidthFit
         types = [.. kinds.Select(k => new SectorType(problem, k.Size, k.Setting))];
         trees = [.. flasks.Select(f => new FitTree(kinds.IndexOf(f), PackShape.Turn, problem.Sizes[f.Size].Metal, null)).OrderBy(t => t.Type)];
         all = [.. problem.Items.Select(i => i.Quantity)];
-        (master, hanging) = (new WidthMaster(problem, types), new WidthHanging(problem, types, trees, stop));
+        master = new WidthMaster(problem, types);
         begins = new int[trees.Length];
     }
 
-    private long Work => steps + master.Work + hanging.Work + types.Sum(t => t.Work);
+    private long Work => steps + master.Work + hangingWork + types.Sum(t => t.Work);
 
     /// <summary>Looks whether everything fits; what earlier looks refuted is not looked at again.</summary>
     /// <param name="work">How many steps to spend.</param>
@@ -65,15 +61,14 @@ internal sealed class WidthFit
     {
         var before = Work;
         (end, workOfOne) = (before + work, work / ShareOfOne);
-        mostListed = mostListed == 0 ? FewListed : Math.Min(MostListed, mostListed * MoreListed);
         isWhole = true;
-        if (cuts.Count == 0 && IsTooMuch())
+        if (cuts is null && IsTooMuch())
         {
             return new FitAnswer(false, null, Work - before);
         }
 
         var fits = Begin(0);
-        return new FitAnswer(fits ? true : isWhole ? false : null, fits ? FitTree.Plan(problem, types, hanging.Hung) : null, Work - before);
+        return new FitAnswer(fits ? true : isWhole ? false : null, fits ? FitTree.Plan(problem, types, hung) : null, Work - before);
     }
 
     // Trees cut in parts: what refutes nothing is a cut to begin with.
@@ -83,7 +78,8 @@ internal sealed class WidthFit
         var node = new FitNode(pool, all, trees, []);
         var isTooMuch = node.IsRefuted();
         steps += pool.Work;
-        cuts.Add(new WidthCut(types, trees, all, node.Values));
+        cuts = new WidthCuts(types, trees, all);
+        cuts.Add(node.Values, []);
         return isTooMuch;
     }
 
@@ -122,8 +118,8 @@ internal sealed class WidthFit
                 continue;
             }
 
-            steps += WorkOfCheck * cuts.Count;
-            cuts.ForEach(c => c.Choose(chosen.Count, sector));
+            steps += WorkOfCheck + (cuts!.Count / CutsTogether);
+            cuts.Choose(chosen.Count, sector);
             chosen.Add(sector);
             var fits = Cut(tree, rest - widths[w], w, isAsBefore && w == most);
             chosen.RemoveAt(chosen.Count - 1);
@@ -153,59 +149,41 @@ internal sealed class WidthFit
         return true;
     }
 
-    // Prices that refute are asked sooner the next time.
     private bool IsRefuted(WidthChoice sector, int rest)
     {
-        for (var i = 0; i < cuts.Count; i++)
-        {
-            steps += WorkOfCheck;
-            if (cuts[i].Refutes(chosen.Count, sector, rest))
-            {
-                (cuts[i], cuts[i / 2]) = (cuts[i / 2], cuts[i]);
-                return true;
-            }
-        }
-
-        return false;
+        steps += WorkOfCheck + (cuts!.Count / CutsTogether);
+        return cuts.Refutes(chosen.Count, sector, rest);
     }
 
     private bool Hang()
     {
         var key = string.Join(' ', chosen.Select(c => c.Width));
-        if (refuted.Contains(key) || cuts.Exists(c => c.Refutes(chosen.Count)))
+        if (refuted.Contains(key) || cuts!.Refutes(chosen.Count))
         {
             return false;
         }
 
-        if (master.Refutes(chosen))
+        if (!open.TryGetValue(key, out var rooms))
         {
-            Learn();
-            return false;
+            if (master.Refutes(chosen))
+            {
+                cuts.Add(master.Values, chosen);
+                return false;
+            }
+
+            open[key] = rooms = new WidthHanging(problem, types, trees, chosen, master, stop);
         }
 
-        var fits = hanging.Look(chosen, master.Values, master.Spare, mostListed, Math.Min(workOfOne, end - Work));
+        var before = rooms.Work;
+        var fits = rooms.Look(Math.Min(workOfOne, end - Work));
+        hangingWork += rooms.Work - before;
         if (fits == false)
         {
             refuted.Add(key);
         }
 
+        hung = fits == true ? rooms.Hung : hung;
         isWhole &= fits is not null;
         return fits == true;
-    }
-
-    private void Learn()
-    {
-        var cut = new WidthCut(types, trees, all, master.Values);
-        for (var i = 0; i < chosen.Count; i++)
-        {
-            cut.Choose(i, chosen[i]);
-        }
-
-        if (cuts.Count >= MostCuts)
-        {
-            cuts.RemoveAt(cuts.Count / 2);
-        }
-
-        cuts.Add(cut);
     }
 }

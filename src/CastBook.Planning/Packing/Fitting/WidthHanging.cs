@@ -1,103 +1,133 @@
 namespace CastBook.Planning.Packing.Fitting;
 
-/// <summary>Hangs all pieces in sectors of chosen widths, or refutes that: lists what each could hold (<see cref="SectorLister"/>) and searches (<see cref="ListSearch"/>).</summary>
-/// <remarks>Metal is looked at when everything hangs.</remarks>
-/// <param name="problem">The problem.</param>
-/// <param name="types">The sizes and settings; takes the prices.</param>
-/// <param name="trees">The trees, all empty.</param>
-/// <param name="stop">Ends every look early.</param>
-internal sealed class WidthHanging(PackProblem problem, SectorType[] types, FitTree[] trees, CancellationToken stop)
+/// <summary>Hangs all pieces in sectors of chosen widths, or refutes that.</summary>
+/// <remarks>
+/// Where each sector can be filled in few ways that lose little, these are listed (<see cref="SectorLister"/>) and looked through
+/// (<see cref="ListSearch"/>). Where the ways are many, chance finds one that hangs everything (<see cref="WidthSwapping"/>). Metal is looked
+/// at when everything hangs.
+/// </remarks>
+internal sealed class WidthHanging
 {
-    private const long WorkOfListing = 50_000_000;
+    private const int MostListed = 12_000;
 
-    // Where there are more than are searched, only what loses so much less is listed.
-    private const int LessEachTime = 2;
-    private const int MostTimes = 8;
+    // What of a look goes into listing and a first look through the lists, and what of it into swapping.
+    private const int ShareOfListing = 8;
+    private const int ShareOfSwapping = 2;
 
     // How many turns aside from the most promising ways are made, in turn.
     private static readonly int[] TurnsAside = [0, 1, 2, 3, ListSearch.AnyTurns];
 
-    private readonly int[] all = [.. problem.Items.Select(i => i.Quantity)];
+    private readonly PackProblem problem;
+    private readonly SectorType[] types;
+    private readonly FitTree[] trees;
+    private readonly WidthChoice[] sectors;
+    private readonly int[] values;
+    private readonly long spare;
+    private readonly CancellationToken stop;
+    private readonly int[] all;
+    private readonly (int Type, int Width)[] kinds;
+    private readonly WidthSwapping swapping;
+    private ListSearch? search;
+    private long listing;
+
+    /// <summary>Prepares.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="types">The sizes and settings; takes the prices.</param>
+    /// <param name="trees">The trees, all empty.</param>
+    /// <param name="sectors">The sectors.</param>
+    /// <param name="master">Was asked of the sectors last.</param>
+    /// <param name="stop">Ends every look early.</param>
+    public WidthHanging(PackProblem problem, SectorType[] types, FitTree[] trees, IEnumerable<WidthChoice> sectors, WidthMaster master, CancellationToken stop)
+    {
+        (this.problem, this.types, this.trees, this.sectors, this.stop) = (problem, types, trees, [.. sectors], stop);
+        (values, spare) = ([.. master.Values], master.Spare);
+        all = [.. problem.Items.Select(i => i.Quantity)];
+        kinds = [.. this.sectors.Select(s => (s.Type, s.Width)).Distinct()];
+        swapping = new WidthSwapping(problem, types, this.sectors);
+    }
 
     /// <summary>Steps so far, but for those of the types.</summary>
-    public long Work { get; private set; }
+    public long Work => listing + swapping.Work + (search?.Work ?? 0);
 
     /// <summary>The trees, where everything was found to fit.</summary>
     public FitTree[] Hung { get; private set; } = [];
 
     /// <summary>Looks whether everything fits; nothing where not every way was looked at.</summary>
-    /// <param name="sectors">The sectors.</param>
-    /// <param name="values">What each piece is worth.</param>
-    /// <param name="spare">What the sectors are worth more than all pieces.</param>
-    /// <param name="most">How many ways of filling a sector to list.</param>
-    /// <param name="steps">How many steps to search.</param>
-    public bool? Look(IReadOnlyList<WidthChoice> sectors, int[] values, long spare, int most, long steps)
+    /// <param name="work">How many steps to spend.</param>
+    public bool? Look(long work)
+    {
+        var end = Work + work;
+        search ??= Listed(work / ShareOfListing);
+        var fits = Search(work / ShareOfListing);
+        if (fits is null && swapping.Look(work / ShareOfSwapping) && Hangs(swapping.Content))
+        {
+            return true;
+        }
+
+        return fits ?? Search(end - Work);
+    }
+
+    // Nothing where they are too many.
+    private ListSearch? Listed(long work)
     {
         foreach (var type in types)
         {
             type.Price(all, values, 0, PackShape.Turn);
         }
 
-        (int Type, int Width)[] kinds = [.. sectors.Select(s => (s.Type, s.Width)).Distinct()];
-        var (listed, isWhole) = List(kinds, spare, most);
+        var (listed, isWhole) = (new List<ListedSector>(), true);
+        for (var k = 0; k < kinds.Length && isWhole; k++)
+        {
+            var type = types[kinds[k].Type];
+            var lister = new SectorLister(type, k, work);
+            isWhole = lister.List(kinds[k].Width, type.Best(kinds[k].Width) - spare, listed, MostListed);
+            (listing, work) = (listing + lister.Work, work - lister.Work);
+        }
+
+        return isWhole ? new ListSearch(problem, [.. listed.OrderBy(Loss)], stop) : null;
+    }
+
+    private long Loss(ListedSector sector)
+    {
+        var (type, width) = (types[kinds[sector.Kind].Type], kinds[sector.Kind].Width);
+        return type.Best(width) - sector.Content.Sum(c => (long)c.Count * values[c.Item]);
+    }
+
+    private bool? Search(long work)
+    {
+        if (search is null)
+        {
+            return null;
+        }
+
+        var end = search.Work + work;
         int[] rooms = [.. kinds.Select(k => sectors.Count(s => (s.Type, s.Width) == k))];
-        var search = new ListSearch(problem, listed, stop);
         bool? fits = null;
         foreach (var turns in TurnsAside)
         {
-            fits ??= search.Look(all, rooms, turns, steps - search.Work);
+            fits ??= search.Look(all, rooms, turns, end - search.Work);
         }
 
-        return fits == true ? Hangs(sectors, search.Hung.ToLookup(h => kinds[h.Kind])) : isWhole ? fits : null;
+        return fits == true && !Hangs(Content(search.Hung)) ? null : fits;
     }
 
-    // What loses least first.
-    private (ListedSector[] Listed, bool IsWhole) List((int Type, int Width)[] kinds, long spare, int most)
+    // Sectors of a kind are filled in turn; nothing hangs in some.
+    private PackCount[][] Content(IEnumerable<ListedSector> full)
     {
-        var (listed, isWhole) = (new List<ListedSector>(), false);
-        for (var times = 0; times < MostTimes && !isWhole; times++, spare /= LessEachTime)
-        {
-            listed.Clear();
-            isWhole = true;
-            for (var k = 0; k < kinds.Length && isWhole; k++)
-            {
-                var (type, width) = (types[kinds[k].Type], kinds[k].Width);
-                var lister = new SectorLister(type, k, WorkOfListing);
-                isWhole = lister.List(width, type.Best(width) - spare, listed, most);
-            }
-
-            if (isWhole)
-            {
-                return (Sorted(listed, kinds), times == 0);
-            }
-        }
-
-        return (Sorted(listed, kinds), false);
+        var queues = kinds.Select((_, k) => new Queue<PackCount[]>(full.Where(f => f.Kind == k).Select(f => f.Content))).ToArray();
+        return [.. sectors.Select(s => queues[Array.IndexOf(kinds, (s.Type, s.Width))].TryDequeue(out var content) ? content : [])];
     }
 
-    private ListedSector[] Sorted(List<ListedSector> listed, (int Type, int Width)[] kinds) =>
-        [.. listed.OrderBy(s => types[kinds[s.Kind].Type].Best(kinds[s.Kind].Width) - Worth(s, types[kinds[s.Kind].Type]))];
-
-    private static long Worth(ListedSector sector, SectorType type) =>
-        sector.Content.Sum(c => (long)c.Count * type.Net[Array.IndexOf(type.Members, c.Item)]);
-
-    // Rooms of a kind are filled in turn; some may stay empty.
-    private bool? Hangs(IReadOnlyList<WidthChoice> sectors, ILookup<(int Type, int Width), ListedSector> full)
+    // Whether the metal suffices.
+    private bool Hangs(PackCount[][] content)
     {
         Hung = [.. trees];
-        foreach (var rooms in sectors.GroupBy(s => (s.Type, s.Width)))
+        foreach (var (sector, of) in sectors.Zip(content).Where(s => s.Second.Length > 0))
         {
-            foreach (var (room, sector) in rooms.Zip(full[rooms.Key]))
-            {
-                ref var tree = ref Hung[room.Tree];
-                tree = tree with
-                {
-                    Metal = tree.Metal - sector.Content.Sum(c => c.Count * problem.Metals[c.Item]),
-                    Last = new FitSector(sector.Content, tree.Last),
-                };
-            }
+            ref var tree = ref Hung[sector.Tree];
+            tree = tree with { Metal = tree.Metal - of.Sum(c => c.Count * problem.Metals[c.Item]), Last = new FitSector(of, tree.Last) };
         }
 
-        return Array.TrueForAll(Hung, t => t.Metal >= 0) ? true : null;
+        return Array.TrueForAll(Hung, t => t.Metal >= 0);
     }
 }

@@ -27,7 +27,11 @@ internal sealed class WidthMaster(PackProblem problem, SectorType[] types)
 
     private readonly int[] all = [.. problem.Items.Select(i => i.Quantity)];
     private readonly int most = FitNode.MostSum / Math.Max(1, problem.Items.Sum(i => i.Quantity));
-    private readonly List<(int Type, int Width, PackCount[] Content)> known = [];
+
+    // Sectors that were found worth their room, those that were offered last, and of these the ones that were chosen.
+    private readonly List<KnownSector> known = [];
+    private readonly List<KnownSector> offered = [];
+    private KnownSector[] likely = [];
 
     // By size and setting and width: how many sectors, the row of each, and what it costs to fill one.
     private readonly int[][] counts = [.. types.Select(_ => new int[PackShape.Turn])];
@@ -73,6 +77,7 @@ internal sealed class WidthMaster(PackProblem problem, SectorType[] types)
             }
         }
 
+        likely = [.. master.Chosen.Select(c => offered[c])];
         return Spare < 0;
     }
 
@@ -106,13 +111,10 @@ internal sealed class WidthMaster(PackProblem problem, SectorType[] types)
         }
 
         var master = new CoverSimplex(needs);
-        foreach (var (type, width, content) in known)
-        {
-            if (rows[type][width] >= 0)
-            {
-                Offer(master, type, width, content);
-            }
-        }
+        offered.Clear();
+        Offer(master, likely);
+        master.LookFirst(offered.Count);
+        Offer(master, known.Except(likely));
 
         Work += known.Count * WorkOfOffer;
         return master;
@@ -154,9 +156,8 @@ internal sealed class WidthMaster(PackProblem problem, SectorType[] types)
                 worth += (long)counts[t][w] * type.Best(w);
                 if (type.Best(w) > ((master.Duals[rows[t][w]] + costs[t][w]) * scale * Enough) + all.Length)
                 {
-                    var content = type.Sector(w);
-                    known.Add((t, w, content));
-                    Offer(master, t, w, content);
+                    known.Add(new KnownSector(t, w, type.Sector(w)));
+                    Offer(master, [known[^1]]);
                     more = true;
                 }
             }
@@ -165,18 +166,24 @@ internal sealed class WidthMaster(PackProblem problem, SectorType[] types)
         return (worth, more);
     }
 
-    private void Offer(CoverSimplex master, int type, int width, PackCount[] content)
+    private void Offer(CoverSimplex master, IEnumerable<KnownSector> sectors)
     {
-        at.Clear();
-        amounts.Clear();
-        foreach (var (item, count) in content)
+        foreach (var sector in sectors.Where(s => rows[s.Type][s.Width] >= 0))
         {
-            at.Add(item);
-            amounts.Add(count);
-        }
+            offered.Add(sector);
+            at.Clear();
+            amounts.Clear();
+            foreach (var (item, count) in sector.Content)
+            {
+                at.Add(item);
+                amounts.Add(count);
+            }
 
-        at.Add(rows[type][width]);
-        amounts.Add(-1);
-        master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), costs[type][width]);
+            at.Add(rows[sector.Type][sector.Width]);
+            amounts.Add(-1);
+            master.Add(CollectionsMarshal.AsSpan(at), CollectionsMarshal.AsSpan(amounts), costs[sector.Type][sector.Width]);
+        }
     }
+
+    private sealed record KnownSector(int Type, int Width, PackCount[] Content);
 }
