@@ -78,7 +78,6 @@ internal sealed class WidthCuts
             AddWidths(t, way, total);
         }
 
-        after[((trees.Length - 1) * room) + way] = 0;
         for (var i = trees.Length - 2; i >= 0; i--)
         {
             after[(i * room) + way] = (int)Math.Min(total, after[((i + 1) * room) + way] + types[trees[i + 1].Type].Turn(PackShape.Turn));
