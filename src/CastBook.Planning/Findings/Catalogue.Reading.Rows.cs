@@ -50,4 +50,23 @@ public static partial class Catalogue
         "rows-outside-list", Severity.Check,
         "Rows that look like pieces stand outside the list and were left alone: {0}.", "The list ends at its table, or at three empty rows.",
         "Move them into the list if they belong to it.");
+
+    /// <summary>Headings that stand once more below rows of the list and differ from those above.</summary>
+    public static FindingKind HeadingsDiffer { get; } = new(
+        "headings-again-differ", Severity.Stop,
+        "Row {0} has headings again, and they differ from those in row {1}: over column {2} stands {3}, and not {4}.",
+        "Numbers below it would be read under the wrong headings, so that row and all below it were left alone.",
+        "Put the columns in one order under the same headings, or move the second list to a sheet of its own.");
+
+    /// <summary>Section lines that name days or nights.</summary>
+    public static FindingKind SectionsMayBeNights { get; } = new(
+        "sections-not-read-as-nights", Severity.Check,
+        "Section lines name days or nights that were not read as casting nights: {0}.", "All these rows were planned as one night.",
+        "If they are casting nights, add a column with the heading Casting night and type the night in each row; if not, nothing need be done.");
+
+    /// <summary>A column that nothing knows says of some rows that they are done or not to be cast.</summary>
+    public static FindingKind StandingNotRead { get; } = new(
+        "standing-not-read", Severity.Check,
+        "Column {0} \"{1}\" is not read, and says of rows that they are done or not to be cast: {2}.", "They are planned and their metal is counted all the same.",
+        "If it says which rows are to be cast, change its heading to {3}; if not, nothing need be done.");
 }

@@ -61,6 +61,10 @@ internal static class CellNameWords
 
     public static string DayInRows(string day, int count, string rows) => $"{day} in {(count == 1 ? "row" : "rows")} {rows}";
 
+    public static string QuotedInRows(string text, int count, string rows) => DayInRows(Quoted(text), count, rows);
+
+    public static string Quoted(string text) => text.Length == 0 ? "nothing" : $"\"{text}\"";
+
     public static string AndMoreDays(int days) => string.Create(CultureInfo.InvariantCulture, $"; and {days} more days");
 
     // Units.

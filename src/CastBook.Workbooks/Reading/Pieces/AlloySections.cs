@@ -26,7 +26,7 @@ internal sealed class AlloySections
     public static AlloySections Of(ListRows rows, SheetGrid grid, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyList<ShopAlloy> shop)
     {
         var sections = new AlloySections(rows.Sectioned.Count == 0 ? 0 : rows.Pieces.Count);
-        if (!fields.TryGetValue(PieceField.Piece, out var names))
+        if (!fields.ContainsKey(PieceField.Piece))
         {
             return sections;
         }
@@ -34,7 +34,7 @@ internal sealed class AlloySections
         var column = fields.TryGetValue(PieceField.Alloy, out var alloy) ? alloy.Column : 0;
         foreach (var (row, first, end) in rows.Sectioned)
         {
-            var name = CellValues.Clean(grid.Cell(row, names.Column).Text).TrimEnd(':').TrimEnd();
+            var name = rows.TitleOf(row).TrimEnd(':').TrimEnd();
             if (AlloyUnderMaterial.IsAlloy(name, shop))
             {
                 var below = Enumerable.Range(first, end - first).Where(at => column == 0 || CellValues.IsBlank(grid.Cell(rows.Pieces[at], column))).ToList();

@@ -6,6 +6,7 @@ using CastBook.Workbooks.Reading.Grid;
 using CastBook.Workbooks.Reading.Headings;
 using CastBook.Workbooks.Reading.Package;
 using CastBook.Workbooks.Reading.Values;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Workbooks.Reading.Pieces;
 
@@ -64,7 +65,7 @@ internal sealed class ListReader(
 
         var (fields, unreadHeadings, headingFindings) = AlloyUnderMaterial.Settle(
             grid, MaterialNames.Settle(grid, HeadingFindings.Of(headings), headings), headings.Bottom, shop.Alloys);
-        var rows = ListRows.Sort(grid, formats, fields, headings.Top, headings.Bottom, table);
+        var rows = ListRows.Sort(grid, formats, fields, unreadHeadings, headings, words, table);
         if (rows.Pieces.Count == 0)
         {
             return null;
@@ -82,10 +83,16 @@ internal sealed class ListReader(
             pieces[at] = reader.Read(rows.Pieces[at], place.FirstId + at, sections.AlloyOf(at) ?? usualAlloy);
         }
 
-        if (!headings.Has(PieceField.Night) && reader.Others.MayBeNights([.. pieces.Where(p => p is { Done: false, LeaveOut: false }).Select(p => sheet.RowOf(p.Id))]) is { } nights)
+        List<int> asked = [.. pieces.Where(p => p is { Done: false, LeaveOut: false }).Select(p => sheet.RowOf(p.Id))];
+        findings.AddRange(reader.Others.MayBeStandings(asked));
+        if (!headings.Has(PieceField.Night) && reader.Others.MayBeNights(asked) is { } nights)
         {
             unread[PieceField.Night] = nights.Column;
             findings.Add(nights.Finding);
+        }
+        else if (!headings.Has(PieceField.Night) && SectionNights.Ask(rows, at => pieces[at] is { Done: false, LeaveOut: false }) is { } sectioned)
+        {
+            findings.Add(sectioned);
         }
 
         if (!headings.Has(PieceField.Piece) && reader.Others.MayBeNames(rows.Pieces) is { } names)
@@ -101,7 +108,7 @@ internal sealed class ListReader(
 
         // All that is asked of the cells from here on are the headings and our own columns.
         grid.KeepOnly(headings.Row, sheet.OwnColumns.Values.ToHashSet());
-        findings.AddRange([.. cells.Findings, .. sections.Findings(), .. RowFindings(rows, sections, grid)]);
+        findings.AddRange([.. cells.Findings, .. sections.Findings(), .. RowFindings(rows, sections, grid, headings.Row)]);
         var weightsAreOf = fields.GetValueOrDefault(PieceField.PatternMass)?.Word.Meaning ?? WeightMeaning.Unknown;
         return new ListReading(sheet, pieces, weightsAreOf, unread, findings.ConvertAll(f => OnItsSheet(f, sheet)))
         {
@@ -195,9 +202,16 @@ internal sealed class ListReader(
         Subjects = [.. finding.Subjects.Select(s => s.Kind == SubjectKind.Column ? sheet.Column(s.Key) : s)],
     };
 
-    private static IEnumerable<Finding> RowFindings(ListRows rows, AlloySections sections, SheetGrid grid)
+    private static IEnumerable<Finding> RowFindings(ListRows rows, AlloySections sections, SheetGrid grid, int headingRow)
     {
         Finding About(FindingKind kind, IReadOnlyList<int> which) => kind.At(Subject.Column(PieceField.Piece), (which.Count == 1 ? "row " : "rows ") + RowNumbers.Text(which));
+        if (rows.Differing is { } differing)
+        {
+            yield return Catalogue.HeadingsDiffer.At(
+                Subject.Column(PieceField.Piece), RowNumbers.Text([differing.Row]), RowNumbers.Text([headingRow]), CellRef.ColumnName(differing.Column),
+                CellNameWords.Quoted(differing.Text), CellNameWords.Quoted(differing.Above));
+        }
+
         var hidden = rows.Pieces.Where(grid.IsRowHidden).ToList();
         if (rows.Outside.Count > 0)
         {

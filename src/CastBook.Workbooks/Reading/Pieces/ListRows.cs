@@ -6,7 +6,7 @@ using CastBook.Workbooks.Reading.Values;
 namespace CastBook.Workbooks.Reading.Pieces;
 
 /// <summary>Which rows below the headings are pieces, and what the others are.</summary>
-internal sealed class ListRows
+internal sealed partial class ListRows
 {
     // So many empty rows end a plain list: what stands further down is something else.
     private const int GapEndsList = 3;
@@ -20,15 +20,17 @@ internal sealed class ListRows
     private readonly int mass;
     private readonly int volume;
     private readonly int alloy;
+    private readonly HeadingsAgain again;
     private readonly RunningSums sums = new();
     private readonly List<(int Row, int First)> openSections = [];
 
-    private ListRows(SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int topRow, int headingRow)
+    private ListRows(
+        SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyDictionary<string, int> unread, HeadingsAgain again, int topRow, int headingRow)
     {
-        (this.grid, this.formats, this.headingRow) = (grid, formats, headingRow);
+        (this.grid, this.formats, this.again, this.headingRow) = (grid, formats, again, headingRow);
         string TextOf(int row, int column) => grid.Cell(row, column) is { Kind: CellKind.Text, Text: { } text } ? CellValues.Clean(text) : "";
         columns = [.. fields.Values.OrderBy(f => f.Column).Select(f => (f.Column, TextOf(topRow, f.Column), TextOf(headingRow, f.Column)))];
-        int ColumnOf(string field) => fields.TryGetValue(field, out var found) ? found.Column : 0;
+        int ColumnOf(string field) => fields.TryGetValue(field, out var found) ? found.Column : unread.GetValueOrDefault(field);
         (piece, quantity, alloy) = (ColumnOf(PieceField.Piece), ColumnOf(PieceField.Quantity), ColumnOf(PieceField.Alloy));
         (mass, volume) = (ColumnOf(PieceField.PatternMass), ColumnOf(PieceField.PatternVolume));
     }
@@ -54,36 +56,47 @@ internal sealed class ListRows
     /// <summary>Rows below the list that look like pieces.</summary>
     public List<int> Outside { get; } = [];
 
+    /// <summary>A heading that stands once more below rows and says something else than the list's own: there the list ends.</summary>
+    public OtherHeading? Differing { get; private set; }
+
     /// <summary>Sorts the rows of a list.</summary>
     /// <param name="grid">The sheet.</param>
     /// <param name="formats">The book's formats, which tell what is struck out.</param>
     /// <param name="fields">The list's columns.</param>
-    /// <param name="topRow">The first row of its headings.</param>
-    /// <param name="headingRow">The last row of them.</param>
+    /// <param name="unread">Columns of fields that stand in the list but cannot be read: a row is a piece by what stands in them all the same.</param>
+    /// <param name="headings">Its headings.</param>
+    /// <param name="words">The shop's own words for headings.</param>
     /// <param name="table">The table it is, where it is one.</param>
     public static ListRows Sort(
-        SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, int topRow, int headingRow, SheetTable? table)
+        SheetGrid grid, NumberFormats formats, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyDictionary<string, int> unread,
+        ListHeadings headings, IReadOnlyDictionary<string, IReadOnlyList<string>> words, SheetTable? table)
     {
-        var rows = new ListRows(grid, formats, fields, topRow, headingRow);
+        var (topRow, headingRow) = (headings.Top, headings.Bottom);
+        var rows = new ListRows(grid, formats, fields, unread, new HeadingsAgain(grid, fields, topRow, headingRow, words), topRow, headingRow);
         var last = table is null ? CellRef.MaxRow : table.Range.LastRow - (table.HasTotalsRow ? 1 : 0);
         var (previous, ended) = (headingRow, false);
         foreach (var number in grid.Rows)
         {
             var row = grid.Row(number);
-            if (number <= headingRow || rows.IsBlank(row))
+            if (number <= headingRow || (rows.IsBlank(row) && !rows.IsTitle(row)))
             {
                 continue;
             }
 
-            ended |= number > last || (table is null && (number - previous > GapEndsList || (number - previous > 1 && rows.IsForeignHeading(row) && !rows.IsHeadingAgain(row))));
+            var (isHeading, isAgain) = (rows.IsForeignHeading(row), rows.IsHeadingAgain(row));
+            ended |= number > last || (table is null && (number - previous > GapEndsList || (number - previous > 1 && isHeading && !isAgain)));
             previous = number;
             if (ended)
             {
                 rows.TakeOutside(row);
             }
-            else
+            else if (!isAgain && !(isHeading && rows.again.AreIn(number)))
             {
                 rows.Take(row);
+            }
+            else if ((rows.Differing = rows.again.Differing(number)) is not null)
+            {
+                break;
             }
         }
 
@@ -93,7 +106,7 @@ internal sealed class ListRows
 
     private void Take(GridRow row)
     {
-        if ((row.Number == headingRow + 1 && UnitRow.Read(grid, row.Number, columns.Select(c => c.Column)) is not null) || IsHeadingAgain(row))
+        if (row.Number == headingRow + 1 && UnitRow.Read(grid, row.Number, columns.Select(c => c.Column)) is not null)
         {
             return;
         }
@@ -125,7 +138,7 @@ internal sealed class ListRows
             Pieces.Add(row.Number);
             sums.Add(At(row, quantity), At(row, mass));
         }
-        else if (named)
+        else if (named || IsTitle(row))
         {
             if (openSections.Count > 0 && openSections[^1].First < Pieces.Count)
             {
@@ -202,6 +215,11 @@ internal sealed class ListRows
             return IsStruck(At(row, piece));
         }
 
+        if (IsTitle(row))
+        {
+            return IsStruck(row.Cell(TitleColumn(row.Number)!.Value));
+        }
+
         foreach (var (column, _, _) in columns)
         {
             var cell = row.Cell(column);
@@ -232,41 +250,4 @@ internal sealed class ListRows
 
         return false;
     }
-
-    private bool IsHeadingAgain(GridRow row)
-    {
-        var (sameAsUpper, sameAsLower) = (0, 0);
-        foreach (var (column, upper, lower) in columns)
-        {
-            if (row.Cell(column) is { Kind: CellKind.Text, Text: { } text })
-            {
-                var clean = CellValues.Clean(text);
-                sameAsUpper += clean.Equals(upper, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
-                sameAsLower += clean.Equals(lower, StringComparison.OrdinalIgnoreCase) ? 1 : 0;
-            }
-        }
-
-        return sameAsUpper >= 2 || sameAsLower >= 2;
-    }
-
-    // Words where the list has numbers, and no number at all: the headings of another list.
-    private bool IsForeignHeading(GridRow row)
-    {
-        var words = 0;
-        foreach (var (column, _, _) in columns)
-        {
-            var cell = row.Cell(column);
-            if (cell.Kind == CellKind.Number || cell.HasFormula)
-            {
-                return false;
-            }
-
-            words += cell.Kind == CellKind.Text ? 1 : 0;
-        }
-
-        return words >= 2 && (IsWord(At(row, quantity)) || IsWord(At(row, mass)) || IsWord(At(row, volume)));
-    }
-
-    private static bool IsWord(GridCell cell) =>
-        !CellValues.IsBlank(cell) && cell is { Kind: CellKind.Text, Text: { } text } && !text.AsSpan().ContainsAnyInRange('0', '9');
 }

@@ -8,7 +8,7 @@ using CastBook.Workbooks.Words;
 namespace CastBook.Workbooks.Reading.Pieces;
 
 /// <summary>The columns of a list that are no field of a piece: remarks, what the quantity counts, and days that may be nights.</summary>
-internal sealed class UnreadColumns
+internal sealed partial class UnreadColumns
 {
     // A column with more other words than these for each few days is none of days.
     private const int FewOthers = 2;

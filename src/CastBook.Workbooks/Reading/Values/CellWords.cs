@@ -21,12 +21,12 @@ internal static class CellWords
     /// <summary>What means done, in a column of that name.</summary>
     public static IReadOnlySet<string> Done { get; } = Set(
         "done", "cast", "poured", "finished", "complete", "completed", "erledigt", "fertig", "gegossen", "fait", "terminé", "coulé", "hecho", "terminado", "fundido",
-        "fatto", "finito", "fuso", "feito", "pronto", "concluído", "delivered", "shipped", "invoiced", "closed", "geliefert", "ausgeliefert", "versandt",
+        "fatto", "finito", "fuso", "feito", "pronto", "concluído", "delivered", "shipped", "fulfilled", "dispatched", "invoiced", "closed", "geliefert", "ausgeliefert", "versandt",
         "livré", "livrée", "expédié", "entregado", "enviado", "consegnato", "spedito", "entregue");
 
     /// <summary>What means that a row is not to be cast, in a column that says how far it is.</summary>
     public static IReadOnlySet<string> LeftOut { get; } = Set(
-        "cancelled", "canceled", "on hold", "hold", "left out", "leave out", "storniert", "abgesagt", "zurückgestellt", "pausiert", "annulé", "annulée", "suspendu",
+        "cancelled", "canceled", "refunded", "on hold", "hold", "left out", "leave out", "storniert", "abgesagt", "zurückgestellt", "pausiert", "annulé", "annulée", "suspendu",
         "cancelado", "cancelada", "anulado", "anulada", "suspendido", "annullato", "annullata", "sospeso", "sospesa", "suspenso", "suspensa");
 
     private static readonly Dictionary<char, string[]> Totals = new[]
