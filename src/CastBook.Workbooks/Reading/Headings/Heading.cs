@@ -103,6 +103,21 @@ internal sealed class Heading
         return halves.Count == 2 ? Agreeing(halves[0].Senses(index), halves[1].Senses(index)) : senses;
     }
 
+    /// <summary>The order in which the heading names the sizes of a piece; null where it names none, or leaves their order open.</summary>
+    /// <param name="index">The words to look for.</param>
+    public IReadOnlyList<string>? OrderOfSizes(WordIndex index)
+    {
+        foreach (var reading in readings)
+        {
+            if (SizeOrder.Of(reading.Words.FindAll(w => SizeOrder.IsSize(w, index)), index) is { } order)
+            {
+                return order;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>What the heading would mean if its unit did not measure something else; null where it means nothing of the kind.</summary>
     /// <param name="index">The words to look for.</param>
     public HeadingSense? Astray(WordIndex index)

@@ -1,3 +1,5 @@
+using CastBook.Planning.Findings;
+
 namespace CastBook.Workbooks.Reading.Headings;
 
 /// <summary>Words of a heading that were found, and the field they mean.</summary>
@@ -12,11 +14,15 @@ internal sealed class WordIndex
     // Room between two ranks for what makes words a little surer or less sure.
     internal const int RankStep = 10;
 
+    private static readonly string[] BetweenSizes = ["x", "by"];
+
+    private readonly int sizesAt;
     private readonly Dictionary<string, List<KnownWord>> byKey = new(StringComparer.Ordinal);
 
     public WordIndex(IReadOnlyList<FieldWords> fields)
     {
         Fields = fields;
+        sizesAt = fields.ToList().FindIndex(f => f.Field == PieceField.Sizes);
         for (var at = 0; at < fields.Count; at++)
         {
             var words = fields[at].Words;
@@ -47,7 +53,14 @@ internal sealed class WordIndex
             return found;
         }
 
-        return [];
+        return SizesIn(words);
+    }
+
+    // H x W x D in any order, in any language.
+    private List<KnownWord> SizesIn(List<string> words)
+    {
+        var named = words.FindAll(w => !BetweenSizes.Contains(w));
+        return sizesAt >= 0 && SizeOrder.Of(named, this) is not null ? [new KnownWord(sizesAt, string.Join(" x ", named), RankStep)] : [];
     }
 
     private static string Singular(string word) => word.Length > 3 && word[^1] == 's' ? word[..^1] : word;

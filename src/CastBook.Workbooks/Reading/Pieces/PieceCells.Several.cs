@@ -9,10 +9,11 @@ namespace CastBook.Workbooks.Reading.Pieces;
 /// <content>Cells in which several numbers stand together.</content>
 internal sealed partial class PieceCells
 {
+    private readonly IReadOnlyList<string>? orderOfSizes;
     private bool sizesWithoutUnit;
     private string? sizeAlone;
 
-    /// <summary>The sizes that stand in one cell, in millimetres, two or three; none where it says none.</summary>
+    /// <summary>The sizes that stand in one cell, in millimetres: length, width and perhaps thickness, in whatever order the heading names them; none where it says none.</summary>
     public IReadOnlyList<double> Sizes()
     {
         if (!fields.TryGetValue(PieceField.Sizes, out var field))
@@ -52,11 +53,19 @@ internal sealed partial class PieceCells
         if (SizesText.Parse(text, field.Column.Unit, field.Habits.Signs) is { } sizes)
         {
             sizesWithoutUnit |= !sizes.HasUnit && !IsLeftAlone;
-            return sizes.Millimetres;
+            return LengthFirst(sizes.Millimetres);
         }
 
         Fail(Catalogue.SizesUnreadable, PieceField.Sizes, text);
         return [];
+    }
+
+    // Under "W x L x H" the second is the length. Where the first two are all and not these two, nothing tells which they are.
+    private IReadOnlyList<double> LengthFirst(IReadOnlyList<double> sizes)
+    {
+        var order = orderOfSizes?.Take(sizes.Count).ToList() ?? [];
+        var (length, width) = (order.IndexOf(PieceField.Length), order.IndexOf(PieceField.Width));
+        return length < 0 || width < 0 ? sizes : [sizes[length], sizes[width], .. sizes.Where((_, at) => at != length && at != width)];
     }
 
     /// <summary>How many pieces the quantity comes to where another column says what is counted: pairs, dozens.</summary>

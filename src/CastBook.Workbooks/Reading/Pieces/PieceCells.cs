@@ -35,6 +35,7 @@ internal sealed partial class PieceCells
         SheetGrid grid, CellValues values, IReadOnlyDictionary<string, FieldColumn> fields, IReadOnlyList<int> rows, IReadOnlyList<string> unreadColumns, DayOrders elsewhere)
     {
         (this.grid, this.values, this.unreadColumns) = (grid, values, unreadColumns);
+        orderOfSizes = fields.GetValueOrDefault(PieceField.Sizes)?.Heading.OrderOfSizes(HeadingWords.PieceIndex);
         merged = MergedDown.Of(grid, fields.Values, rows);
         var known = fields.ToDictionary(f => f.Key, f => (Column: f.Value, Habits: HabitsOf(f.Value, rows)), StringComparer.Ordinal);
         Days = known.Values.Aggregate(DayOrders.None, (all, f) => all | f.Habits.Days);
