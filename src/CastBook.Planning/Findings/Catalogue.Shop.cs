@@ -93,7 +93,7 @@ public static partial class Catalogue
         "flask-size-incomplete", Severity.Stop,
         "Flask size \"{0}\" has no {1}.",
         "It is not used until that is known.",
-        "Type it on the Flasks sheet.");
+        "Type it on the Flasks sheet, in a column with the heading \"{2}\".");
 
     /// <summary>A flask too low for its base and clearance.</summary>
     public static FindingKind FlaskSizeTooSmall { get; } = new(

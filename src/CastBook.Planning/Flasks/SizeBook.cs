@@ -152,7 +152,7 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
     }
 
     private static Finding Missing(FlaskSize size, string field, string words) =>
-        Catalogue.FlaskSizeIncomplete.At(About(size, field), size.Name, words);
+        Catalogue.FlaskSizeIncomplete.At(About(size, field), size.Name, words, FlaskFindingWords.HeadingOf(words));
 
     private static Subject About(FlaskSize size, string field) => new(SubjectKind.FlaskSize, size.Name, field);
 }

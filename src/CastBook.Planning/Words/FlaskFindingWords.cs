@@ -37,6 +37,9 @@ internal static class FlaskFindingWords
 
     public static string BaseHeight => "base height";
 
+    // The headings of the Flasks sheet under which these are typed.
+    public static string HeadingOf(string measure) => measure == NumberOwned ? "Owned" : string.Concat(measure[..1].ToUpperInvariant(), measure.AsSpan(1));
+
     public static string NoHeight(string height, string foot, string above) => $"{height} of height less {foot} of base and {above} above the tree";
 
     public static string NoWidth(string inside, string wall, string trunk) => $"{inside} inside less {wall} to the wall and {trunk} of trunk";

@@ -15,7 +15,7 @@ public sealed class SizeBookTests
         plan.Findings.Where(f => f.Id == "flask-size-incomplete").Select(f => f.Subjects[0].Field)
             .ShouldBe([ShopField.SprueDiameter, ShopField.BaseHeight]);
         plan.Findings.First(f => f.Id == "flask-size-incomplete").Text().ShouldBe(
-            "Flask size \"75 × 100\" has no sprue diameter. It is not used until that is known. Type it on the Flasks sheet.");
+            "Flask size \"75 × 100\" has no sprue diameter. It is not used until that is known. Type it on the Flasks sheet, in a column with the heading \"Sprue diameter\".");
         plan.Flasks[0].Size.Name.ShouldBe("90 × 125");
     }
 

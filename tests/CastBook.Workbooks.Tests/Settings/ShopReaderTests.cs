@@ -33,6 +33,18 @@ public sealed class ShopReaderTests
         Said(reading).ShouldBeEmpty();
     }
 
+    // On a sheet of flasks a sprue or a base that is measured in inches can be nothing else.
+    [Fact]
+    public void Read_FlasksSheetInAShopsOwnShortWords_GivesItsMeasures()
+    {
+        var flask = Read("Flasks", s => s.Row("Flask", "Dia. (in)", "Height (in)", "How many", "Sprue (in)", "Base (in)").Row("small", 4, 6, 4, "5/8", "3/4"))
+            .Night.Shop.FlaskSizes.ShouldHaveSingleItem();
+
+        flask.InsideDiameter!.Value.Millimeters.ShouldBe(101.6, 1e-9);
+        flask.SprueDiameter!.Value.Millimeters.ShouldBe(15.875, 1e-9);
+        flask.BaseHeight!.Value.Millimeters.ShouldBe(19.05, 1e-9);
+    }
+
     [Fact]
     public void Read_BlankCells_AreMissing()
     {
