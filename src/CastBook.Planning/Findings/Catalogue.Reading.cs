@@ -1,6 +1,6 @@
 namespace CastBook.Planning.Findings;
 
-/// <content>What can be wrong with a file, its headings and its cells.</content>
+/// <content>What can be wrong with a file, and what was read otherwise than it stands there.</content>
 public static partial class Catalogue
 {
     private const string NothingWritten = "Nothing was written.";
