@@ -59,7 +59,7 @@ public sealed class Composition
     /// </summary>
     /// <param name="text">The text of a cell.</param>
     /// <param name="composition">The composition, or missing when the text is refused.</param>
-    /// <param name="why">Why it is refused, as a sentence for the caster; missing when it is read.</param>
+    /// <param name="why">Why it is refused; missing when it is read.</param>
     /// <returns>
     /// True when every symbol is known and stands once, no part is negative, and the parts add up to
     /// 1000 within <see cref="SumTolerance"/>.
@@ -68,7 +68,7 @@ public sealed class Composition
     public static bool TryParse(
         string text,
         [NotNullWhen(true)] out Composition? composition,
-        [NotNullWhen(false)] out string? why)
+        [NotNullWhen(false)] out CompositionFault? why)
     {
         ArgumentNullException.ThrowIfNull(text);
 
@@ -90,9 +90,9 @@ public sealed class Composition
     /// <returns>The composition.</returns>
     /// <exception cref="ArgumentException">The text is refused.</exception>
     internal static Composition Of(string text) =>
-        TryParse(text, out var composition, out var why) ? composition : throw new ArgumentException(why, nameof(text));
+        TryParse(text, out var composition, out var why) ? composition : throw new ArgumentException($"{why}", nameof(text));
 
-    private static string? ReadParts(string text, List<(string Symbol, double PerMille)> parts)
+    private static CompositionFault? ReadParts(string text, List<(string Symbol, double PerMille)> parts)
     {
         var rest = text.AsSpan();
         while (!(rest = rest.TrimStart(Separators)).IsEmpty)
@@ -103,7 +103,7 @@ public sealed class Composition
 
             if (symbol.Length == 0)
             {
-                return $"\"{number}\" stands without an element before it.";
+                return new(CompositionFaultKind.NumberWithoutElement, number);
             }
 
             if (AddPart(symbol, number, parts) is { } why)
@@ -112,37 +112,37 @@ public sealed class Composition
             }
         }
 
-        return parts.Count == 0 ? "There is no element in it." : null;
+        return parts.Count == 0 ? new(CompositionFaultKind.Empty) : null;
     }
 
-    private static string? AddPart(string symbol, string number, List<(string Symbol, double PerMille)> parts)
+    private static CompositionFault? AddPart(string symbol, string number, List<(string Symbol, double PerMille)> parts)
     {
         if (!Elements.TryGet(symbol, out var element))
         {
-            return $"\"{symbol}\" is not the symbol of an element known here.";
+            return new(CompositionFaultKind.UnknownSymbol, symbol);
         }
 
         if (parts.Exists(part => part.Symbol == element.Symbol))
         {
-            return $"{element.Symbol} stands in it twice.";
+            return new(CompositionFaultKind.ElementTwice, element.Symbol);
         }
 
         // Float style on purpose: it refuses "53,3", which a style with thousands would read as 533.
         if (!double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var perMille) || !double.IsFinite(perMille))
         {
-            return $"{element.Symbol} has no number that can be read after it.";
+            return new(CompositionFaultKind.NoNumber, element.Symbol);
         }
 
         if (perMille < 0)
         {
-            return $"{element.Symbol} is less than zero.";
+            return new(CompositionFaultKind.BelowZero, element.Symbol);
         }
 
         parts.Add((element.Symbol, perMille));
         return null;
     }
 
-    private static string? CheckSum(List<(string Symbol, double PerMille)> parts)
+    private static CompositionFault? CheckSum(List<(string Symbol, double PerMille)> parts)
     {
         var sum = parts.Sum(part => part.PerMille);
         if (Math.Abs(sum - 1000) <= SumTolerance)
@@ -150,10 +150,8 @@ public sealed class Composition
             return null;
         }
 
-        var shown = sum.ToString("0.###", CultureInfo.InvariantCulture);
-        return Math.Abs(sum - 100) <= SumTolerance / 10
-            ? $"The parts add up to {shown}, which looks like percent; parts per thousand add up to 1000."
-            : $"The parts add up to {shown}, not to 1000.";
+        var isPercent = Math.Abs(sum - 100) <= SumTolerance / 10;
+        return new(isPercent ? CompositionFaultKind.SumOfPercent : CompositionFaultKind.WrongSum, sum.ToString("0.###", CultureInfo.InvariantCulture));
     }
 
     private static ReadOnlySpan<char> Take(ref ReadOnlySpan<char> rest, Func<char, bool> belongs)

@@ -157,7 +157,7 @@ internal static class ShopRecords
 
         if (!CastBook.Casting.Metals.Composition.TryParse(text, out var composition, out var why))
         {
-            row.Fail(ShopField.Composition, text, WantedWords.Composition(why.TrimEnd('.')));
+            row.Fail(ShopField.Composition, text, WantedWords.Composition(CompositionFaultWords.Why(why)));
         }
 
         return composition;

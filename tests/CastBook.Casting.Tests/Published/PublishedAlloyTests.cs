@@ -46,10 +46,10 @@ public class PublishedAlloyTests
     [Fact]
     public void Compositions_PrintedWrong_AreRefused()
     {
-        foreach (var row in PublishedTable.Rows("compositions-refused.csv", 2))
+        foreach (var row in PublishedTable.Rows("compositions-refused.csv", 3))
         {
             Composition.TryParse(row[0], out _, out var why).ShouldBeFalse(row[0]);
-            why.ShouldBe(row[1]);
+            why.ShouldBe(new CompositionFault(Enum.Parse<CompositionFaultKind>(row[1]), row[2]));
         }
     }
 

@@ -55,6 +55,13 @@ public sealed class BookWordsTests
         "SCRAP", "RED", "ROSE", "GOLD", "RESIN", "WAX", "CASTABLE", "PRINTED",
     ];
 
+    // Alloys by name, with where their numbers come from.
+    private static readonly HashSet<string> Tables =
+    [
+        "Metals/CopperAlloys.cs", "Metals/GoldAlloys.cs", "Metals/NamedAlloys.cs", "Metals/NumberSource.cs", "Metals/PlatinumAlloys.cs",
+        "Metals/RedGoldAlloys.cs", "Metals/SilverAlloys.cs", "Metals/WhiteGoldAlloys.cs",
+    ];
+
     private static readonly Dictionary<string, Assembly> Assemblies = new(StringComparer.Ordinal)
     {
         ["CastBook.Planning"] = typeof(Planning.NightPlan).Assembly,
@@ -67,6 +74,22 @@ public sealed class BookWordsTests
         "Adopting", "Files", "Xml", "Writing", "Reading", "Reading/Grid", "Reading/Headings", "Reading/Package", "Reading/Pieces", "Reading/Values")]
     [InlineData("CastBook.Templates", "", "Sheets", "Starters", "Writing")]
     public void Sentences_OfBooks_StandInWordsAlone(string project, params string[] folders) => Outside(project, folders, SaidText.IsSaid).ShouldBeEmpty();
+
+    /// <summary>
+    /// The arithmetic says nothing to a caster but where the numbers of its tables come from: what is wrong is a fact, and its sentence stands with
+    /// the other words of the project that says it. The text of an exception is for whoever mends the program.
+    /// </summary>
+    [Fact]
+    public void Sentences_OfTheArithmetic_AreNone()
+    {
+        var sources = SourceFiles.Of("CastBook.Casting");
+
+        sources.Count.ShouldBeGreaterThan(60);
+        Tables.ShouldBeSubsetOf(sources.Keys);
+        sources.Where(s => !Tables.Contains(s.Key)).SelectMany(s => SourceLiterals.Of(s.Value)
+            .Where(l => SaidText.IsSaid(l.Text) && !s.Value.Split('\n')[l.Line - 1].Contains("Exception(", StringComparison.Ordinal)).Select(l => $"{s.Key}, line {l.Line}: {l.Text}"))
+            .ShouldBeEmpty();
+    }
 
     /// <summary>What settings are for; the names of settings and the signs of units are names.</summary>
     [Fact]

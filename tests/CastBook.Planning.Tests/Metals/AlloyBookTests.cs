@@ -448,7 +448,7 @@ public sealed class AlloyBookTests
 
     private static Shop Own(string name, string composition)
     {
-        Composition.TryParse(composition, out var parts, out var why).ShouldBeTrue(why);
+        Composition.TryParse(composition, out var parts, out var why).ShouldBeTrue($"{why}");
         return Wrenmoor.Shop with { Alloys = [new ShopAlloy { Alloy = new Alloy { Name = name, Composition = parts } }] };
     }
 
