@@ -35,8 +35,8 @@ public sealed record Piece
     /// <summary>The row's weight; what it is the weight of stands in <see cref="WeightIsOf"/>, else in <see cref="Night.WeightsAreOf"/>.</summary>
     public Mass? Weight
     {
-        get => PlainNumber.Mass(weightGrams);
-        init => weightGrams = PlainNumber.Of(value);
+        get => BareQuantity.Mass(weightGrams);
+        init => weightGrams = BareQuantity.Of(value);
     }
 
     /// <summary>What the weight is the weight of, where the row's own list says so and others say something else; unknown to go by the night.</summary>
@@ -69,13 +69,13 @@ public sealed record Piece
     /// <summary>Outer sizes, where the row has all it needs of them; see <see cref="PieceBox"/>.</summary>
     public PieceBox? Box
     {
-        get => double.IsNaN(lengthMm) ? null : new PieceBox(isRing, Length.FromMillimeters(lengthMm), Length.FromMillimeters(widthMm), PlainNumber.Length(thicknessMm));
+        get => double.IsNaN(lengthMm) ? null : new PieceBox(isRing, Length.FromMillimeters(lengthMm), Length.FromMillimeters(widthMm), BareQuantity.Length(thicknessMm));
         init
         {
             isRing = value is { IsRing: true };
             lengthMm = value?.Length.Millimeters ?? double.NaN;
             widthMm = value?.Width.Millimeters ?? double.NaN;
-            thicknessMm = PlainNumber.Of(value?.Thickness);
+            thicknessMm = BareQuantity.Of(value?.Thickness);
         }
     }
 

@@ -20,16 +20,16 @@ internal sealed record PieceDetails
     public static PieceDetails None { get; } = new();
 
     /// <inheritdoc cref="Piece.PatternVolume"/>
-    public Volume? PatternVolume { get => PlainNumber.Volume(volumeMillilitres); init => volumeMillilitres = PlainNumber.Of(value); }
+    public Volume? PatternVolume { get => BareQuantity.Volume(volumeMillilitres); init => volumeMillilitres = BareQuantity.Of(value); }
 
     /// <inheritdoc cref="Piece.MetalEach"/>
-    public Mass? MetalEach { get => PlainNumber.Mass(metalGrams); init => metalGrams = PlainNumber.Of(value); }
+    public Mass? MetalEach { get => BareQuantity.Mass(metalGrams); init => metalGrams = BareQuantity.Of(value); }
 
     /// <inheritdoc cref="Piece.FinestSection"/>
-    public Length? FinestSection { get => PlainNumber.Length(finestSectionMm); init => finestSectionMm = PlainNumber.Of(value); }
+    public Length? FinestSection { get => BareQuantity.Length(finestSectionMm); init => finestSectionMm = BareQuantity.Of(value); }
 
     /// <inheritdoc cref="Piece.HeaviestSection"/>
-    public Length? HeaviestSection { get => PlainNumber.Length(heaviestSectionMm); init => heaviestSectionMm = PlainNumber.Of(value); }
+    public Length? HeaviestSection { get => BareQuantity.Length(heaviestSectionMm); init => heaviestSectionMm = BareQuantity.Of(value); }
 
     /// <inheritdoc cref="Piece.StonesIn"/>
     public bool StonesIn { get; init; }
@@ -37,13 +37,13 @@ internal sealed record PieceDetails
     /// <inheritdoc cref="Piece.Gate"/>
     public PieceGate? Gate
     {
-        get => hasGate ? new PieceGate(gates == Missing ? null : gates, PlainNumber.Length(gateDiameterMm), PlainNumber.Length(gateLengthMm)) : null;
+        get => hasGate ? new PieceGate(gates == Missing ? null : gates, BareQuantity.Length(gateDiameterMm), BareQuantity.Length(gateLengthMm)) : null;
         init
         {
             hasGate = value is not null;
             gates = value?.Count ?? Missing;
-            gateDiameterMm = PlainNumber.Of(value?.Diameter);
-            gateLengthMm = PlainNumber.Of(value?.Length);
+            gateDiameterMm = BareQuantity.Of(value?.Diameter);
+            gateLengthMm = BareQuantity.Of(value?.Length);
         }
     }
 

@@ -28,8 +28,8 @@ public readonly record struct PiecePlan
     /// <summary>Metal of one piece without gates; missing where it cannot be known.</summary>
     public Mass? MetalEach
     {
-        get => PlainNumber.Mass(metalGrams);
-        init => metalGrams = PlainNumber.Of(value);
+        get => BareQuantity.Mass(metalGrams);
+        init => metalGrams = BareQuantity.Of(value);
     }
 
     /// <summary>What CastBook makes of the row's weight or volume, where <see cref="MetalEach"/> is the shop's own word.</summary>

@@ -21,7 +21,7 @@ internal sealed class PiecePlans(int count) : IReadOnlyList<PiecePlan>
         Id = index,
         Status = (PieceStatus)(standing[index] & ~ToCome),
         IsToCome = (standing[index] & ToCome) != 0,
-        MetalEach = PlainNumber.Mass(metalGrams[index]),
+        MetalEach = BareQuantity.Mass(metalGrams[index]),
         Placing = placings.GetValueOrDefault(index, PiecePlacing.None),
     };
 
@@ -30,7 +30,7 @@ internal sealed class PiecePlans(int count) : IReadOnlyList<PiecePlan>
     public void Set(PiecePlan answer)
     {
         standing[answer.Id] = (byte)((byte)answer.Status | (answer.IsToCome ? ToCome : 0));
-        metalGrams[answer.Id] = PlainNumber.Of(answer.MetalEach);
+        metalGrams[answer.Id] = BareQuantity.Of(answer.MetalEach);
         if (answer.Placing != PiecePlacing.None)
         {
             placings[answer.Id] = answer.Placing;

@@ -19,7 +19,7 @@ public static class DemoNight
     public static void Write(Stream output)
     {
         ArgumentNullException.ThrowIfNull(output);
-        BookWriter.Write(Content(), output);
+        NewBookWriter.Write(Content(), output);
     }
 
     private static BookContent Content() => new("Wrenmoor Foundry, casting night", [],

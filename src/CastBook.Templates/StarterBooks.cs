@@ -31,7 +31,7 @@ public static class StarterBooks
     public static void Write(Stream output, StarterKind kind, UnitHabit units = UnitHabit.Metric, bool withExamples = true)
     {
         ArgumentNullException.ThrowIfNull(output);
-        BookWriter.Write(Content(kind, units, withExamples), output);
+        NewBookWriter.Write(Content(kind, units, withExamples), output);
     }
 
     /// <summary>Writes a shop file that holds what a shop has said of itself.</summary>
@@ -45,7 +45,7 @@ public static class StarterBooks
         ArgumentNullException.ThrowIfNull(answers);
         ArgumentNullException.ThrowIfNull(shop);
         var content = Content(StarterKind.Shop, UnitHabit.Metric, withExamples: false);
-        BookWriter.Write(
+        NewBookWriter.Write(
             content with { Sheets = [.. content.Sheets.Select(s => Answered(SheetUnits.Of(s.Spec, shop), answers, shop))], IsOnLetter = IsOnLetter(shop) }, output);
     }
 
@@ -64,7 +64,7 @@ public static class StarterBooks
         // Drop-down lists of the others take their words from these two.
         bool IsAsked(SheetSpec spec) => spec.Name is AlloysSheet.Name or MaterialsSheet.Name || open.Sheets.Contains(spec.Name)
             || (spec.Name == SettingsSheet.Name && open.Settings.Count > 0);
-        BookWriter.Write(
+        NewBookWriter.Write(
             new BookContent(BookTitleWords.Shop, HowToWords.Asking,
             [
                 .. ShopSheets.All.Skip(1).Where(IsAsked).Select(spec => Answered(SheetUnits.Of(spec, shop), answers, shop))

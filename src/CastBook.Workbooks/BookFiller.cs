@@ -90,7 +90,7 @@ public static class BookFiller
         }
 
         Tidy();
-        return answer(new Filling(reading, plan, typed), BookWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output));
+        return answer(new Filling(reading, plan, typed), PlanWriter.Write(reading, plan, record, typed, Path.GetFileNameWithoutExtension(bookName), output));
     }
 
     private static (BookReading Reading, FillRecord Record, TypedCells Typed) Ready(Stream book, string bookName, BookSettings settings)

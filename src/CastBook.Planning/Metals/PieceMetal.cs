@@ -17,7 +17,7 @@ internal readonly record struct PieceMetal(Piece Piece, AlloyAnswer Alloy, Known
     private readonly OpenMetal open = OpenMetal.None;
 
     /// <summary>Metal of one piece, without gates; missing where it cannot be known.</summary>
-    public Mass? Each { get => PlainNumber.Mass(eachGrams); init => eachGrams = PlainNumber.Of(value); }
+    public Mass? Each { get => BareQuantity.Mass(eachGrams); init => eachGrams = BareQuantity.Of(value); }
 
     /// <summary>What its weight or volume comes to, where <see cref="Each"/> is the shop's own word; missing where that cannot be known.</summary>
     public Mass? WorkedOut { get => open.WorkedOut; init => open = open.With(open.WorkedOut, value, static (o, v) => o with { WorkedOut = v }); }
@@ -29,10 +29,10 @@ internal readonly record struct PieceMetal(Piece Piece, AlloyAnswer Alloy, Known
     public Mass? Most { get => Each ?? open.Most; init => open = open.With(open.Most, value, static (o, v) => o with { Most = v }); }
 
     /// <summary>Volume of one piece; missing where it cannot be known.</summary>
-    public Volume? VolumeEach { get => PlainNumber.Volume(volumeMillilitres); init => volumeMillilitres = PlainNumber.Of(value); }
+    public Volume? VolumeEach { get => BareQuantity.Volume(volumeMillilitres); init => volumeMillilitres = BareQuantity.Of(value); }
 
     /// <summary>Mass of one pattern; missing where it cannot be known.</summary>
-    public Mass? PatternMass { get => PlainNumber.Mass(patternGrams); init => patternGrams = PlainNumber.Of(value); }
+    public Mass? PatternMass { get => BareQuantity.Mass(patternGrams); init => patternGrams = BareQuantity.Of(value); }
 
     /// <summary>What weighed castings taught, where the metal follows from it.</summary>
     public CastingFactor? Learnt { get => open.Learnt; init => open = open.With(open.Learnt, value, static (o, v) => o with { Learnt = v }); }

@@ -24,8 +24,8 @@ internal static class WrenmoorPieces
     private static List<ShopColumn> Columns()
     {
         List<ShopColumn> columns = [.. PiecesSheet.Spec.Columns.Where(c => !Unused.Contains(c.Heading, StringComparer.Ordinal))];
-        columns.Insert(1, new ShopColumn("Customer", 14, CellKind.Words, ""));
-        columns.Add(new ShopColumn("Bench note", 25, CellKind.Words, ""));
+        columns.Insert(1, new ShopColumn("Customer", 14, ColumnKind.Words, ""));
+        columns.Add(new ShopColumn("Bench note", 25, ColumnKind.Words, ""));
         return columns;
     }
 

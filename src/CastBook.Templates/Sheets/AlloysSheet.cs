@@ -11,23 +11,23 @@ internal static class AlloysSheet
 
     private static ShopColumn[] Metal() =>
     [
-        new("Alloy", 22, CellKind.Words, AlloysWords.Alloy) { Needed = true },
-        new("Composition", 27, CellKind.Words, AlloysWords.Composition),
-        new("Density (g/cm³)", 11, CellKind.Number, AlloysWords.Density) { Format = Formats.Hundredths, Needed = true },
-        new("Solidus (°C)", 10.5, CellKind.Number, AlloysWords.Solidus) { Format = Formats.Whole },
-        new("Liquidus (°C)", 11.5, CellKind.Number, AlloysWords.Liquidus) { Format = Formats.Whole },
-        new("Metal temp (°C)", 10, CellKind.Number, AlloysWords.MetalTemp) { Format = Formats.Whole, Needed = true },
-        new("Flask temp fine (°C)", 11.5, CellKind.Number, AlloysWords.FlaskTempFine) { Format = Formats.Whole },
-        new("Flask temp ordinary (°C)", 11.5, CellKind.Number, AlloysWords.FlaskTempOrdinary) { Format = Formats.Whole, Needed = true },
-        new("Flask temp heavy (°C)", 11.5, CellKind.Number, AlloysWords.FlaskTempHeavy) { Format = Formats.Whole },
-        new("Quench after (min)", 10, CellKind.Words, AlloysWords.QuenchAfter),
+        new("Alloy", 22, ColumnKind.Words, AlloysWords.Alloy) { Needed = true },
+        new("Composition", 27, ColumnKind.Words, AlloysWords.Composition),
+        new("Density (g/cm³)", 11, ColumnKind.Number, AlloysWords.Density) { Format = Formats.Hundredths, Needed = true },
+        new("Solidus (°C)", 10.5, ColumnKind.Number, AlloysWords.Solidus) { Format = Formats.Whole },
+        new("Liquidus (°C)", 11.5, ColumnKind.Number, AlloysWords.Liquidus) { Format = Formats.Whole },
+        new("Metal temp (°C)", 10, ColumnKind.Number, AlloysWords.MetalTemp) { Format = Formats.Whole, Needed = true },
+        new("Flask temp fine (°C)", 11.5, ColumnKind.Number, AlloysWords.FlaskTempFine) { Format = Formats.Whole },
+        new("Flask temp ordinary (°C)", 11.5, ColumnKind.Number, AlloysWords.FlaskTempOrdinary) { Format = Formats.Whole, Needed = true },
+        new("Flask temp heavy (°C)", 11.5, ColumnKind.Number, AlloysWords.FlaskTempHeavy) { Format = Formats.Whole },
+        new("Quench after (min)", 10, ColumnKind.Words, AlloysWords.QuenchAfter),
     ];
 
     private static ShopColumn[] Stock() =>
     [
-        new("Loss (%)", 9, CellKind.Number, AlloysWords.Loss) { Format = Formats.Tenths },
-        new("Fresh (g)", 11, CellKind.Number, AlloysWords.Fresh) { Format = Formats.Tenths },
-        new("Re-melt (g)", 12.5, CellKind.Number, AlloysWords.ReMelt) { Format = Formats.Tenths },
-        new("Price (per g)", 13.5, CellKind.Number, AlloysWords.Price) { Format = Formats.Hundredths },
+        new("Loss (%)", 9, ColumnKind.Number, AlloysWords.Loss) { Format = Formats.Tenths },
+        new("Fresh (g)", 11, ColumnKind.Number, AlloysWords.Fresh) { Format = Formats.Tenths },
+        new("Re-melt (g)", 12.5, ColumnKind.Number, AlloysWords.ReMelt) { Format = Formats.Tenths },
+        new("Price (per g)", 13.5, ColumnKind.Number, AlloysWords.Price) { Format = Formats.Hundredths },
     ];
 }

@@ -9,12 +9,12 @@ internal static class CruciblesSheet
 
     public static SheetSpec Spec { get; } = new(Name, CruciblesWords.Purpose,
     [
-        new("Crucible", 22, CellKind.Words, CruciblesWords.Crucible) { Needed = true },
-        new("Holds (ml)", 11, CellKind.Number, CruciblesWords.Holds) { Format = Formats.Tenths, Needed = true },
-        new("Rated (g)", 11, CellKind.Number, CruciblesWords.Rated) { Format = Formats.Whole },
-        new("Rated for", 18, CellKind.Words, CruciblesWords.RatedFor) { Choices = Choices.From(AlloysSheet.Name) },
-        new("Alloys", 30, CellKind.Words, CruciblesWords.Alloys),
-        new("Made of", 14, CellKind.Words, CruciblesWords.MadeOf) { Choices = Choices.Of("graphite", "clay-graphite", "silica", "ceramic") },
-        new("Owned", 9, CellKind.Number, CruciblesWords.Owned) { Format = Formats.Whole },
+        new("Crucible", 22, ColumnKind.Words, CruciblesWords.Crucible) { Needed = true },
+        new("Holds (ml)", 11, ColumnKind.Number, CruciblesWords.Holds) { Format = Formats.Tenths, Needed = true },
+        new("Rated (g)", 11, ColumnKind.Number, CruciblesWords.Rated) { Format = Formats.Whole },
+        new("Rated for", 18, ColumnKind.Words, CruciblesWords.RatedFor) { Choices = Choices.From(AlloysSheet.Name) },
+        new("Alloys", 30, ColumnKind.Words, CruciblesWords.Alloys),
+        new("Made of", 14, ColumnKind.Words, CruciblesWords.MadeOf) { Choices = Choices.Of("graphite", "clay-graphite", "silica", "ceramic") },
+        new("Owned", 9, ColumnKind.Number, CruciblesWords.Owned) { Format = Formats.Whole },
     ]);
 }

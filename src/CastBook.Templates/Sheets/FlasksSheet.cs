@@ -11,23 +11,23 @@ internal static class FlasksSheet
 
     private static ShopColumn[] Size() =>
     [
-        new("Size", 13, CellKind.Words, FlasksWords.Size) { Needed = true },
-        new("Inside diameter (mm)", 11, CellKind.Number, FlasksWords.InsideDiameter) { Format = Formats.Tenths, Needed = true },
-        new("Height (mm)", 11.5, CellKind.Number, FlasksWords.Height) { Format = Formats.Tenths, Needed = true },
-        new("Owned", 9, CellKind.Number, FlasksWords.Owned) { Format = Formats.Whole, Needed = true },
-        new("Method", 19, CellKind.Words, FlasksWords.Method) { Choices = SettingsSheet.Methods },
-        new("Holds (ml)", 10, CellKind.Number, FlasksWords.Holds) { Format = Formats.Whole },
-        new("Powder (g)", 10, CellKind.Number, FlasksWords.Powder) { Format = Formats.Whole },
-        new("Water (ml)", 10, CellKind.Number, FlasksWords.Water) { Format = Formats.Whole },
+        new("Size", 13, ColumnKind.Words, FlasksWords.Size) { Needed = true },
+        new("Inside diameter (mm)", 11, ColumnKind.Number, FlasksWords.InsideDiameter) { Format = Formats.Tenths, Needed = true },
+        new("Height (mm)", 11.5, ColumnKind.Number, FlasksWords.Height) { Format = Formats.Tenths, Needed = true },
+        new("Owned", 9, ColumnKind.Number, FlasksWords.Owned) { Format = Formats.Whole, Needed = true },
+        new("Method", 19, ColumnKind.Words, FlasksWords.Method) { Choices = SettingsSheet.Methods },
+        new("Holds (ml)", 10, ColumnKind.Number, FlasksWords.Holds) { Format = Formats.Whole },
+        new("Powder (g)", 10, ColumnKind.Number, FlasksWords.Powder) { Format = Formats.Whole },
+        new("Water (ml)", 10, ColumnKind.Number, FlasksWords.Water) { Format = Formats.Whole },
     ];
 
     private static ShopColumn[] Tree() =>
     [
-        new("Sprue diameter (mm)", 11, CellKind.Number, FlasksWords.SprueDiameter) { Format = Formats.Tenths, Needed = true },
-        new("Base height (mm)", 10, CellKind.Number, FlasksWords.BaseHeight) { Format = Formats.Tenths, Needed = true },
-        new("Cup (ml)", 9, CellKind.Number, FlasksWords.Cup) { Format = Formats.Tenths },
-        new("Above tree (mm)", 10, CellKind.Number, FlasksWords.AboveTree) { Format = Formats.Tenths },
-        new("To wall (mm)", 10, CellKind.Number, FlasksWords.ToWall) { Format = Formats.Tenths },
-        new("Per tree", 9, CellKind.Number, FlasksWords.PerTree) { Format = Formats.Whole },
+        new("Sprue diameter (mm)", 11, ColumnKind.Number, FlasksWords.SprueDiameter) { Format = Formats.Tenths, Needed = true },
+        new("Base height (mm)", 10, ColumnKind.Number, FlasksWords.BaseHeight) { Format = Formats.Tenths, Needed = true },
+        new("Cup (ml)", 9, ColumnKind.Number, FlasksWords.Cup) { Format = Formats.Tenths },
+        new("Above tree (mm)", 10, ColumnKind.Number, FlasksWords.AboveTree) { Format = Formats.Tenths },
+        new("To wall (mm)", 10, ColumnKind.Number, FlasksWords.ToWall) { Format = Formats.Tenths },
+        new("Per tree", 9, ColumnKind.Number, FlasksWords.PerTree) { Format = Formats.Whole },
     ];
 }

@@ -9,13 +9,13 @@ internal static class KilnsSheet
 
     public static SheetSpec Spec { get; } = new(Name, KilnsWords.Purpose,
     [
-        new("Kiln", 22, CellKind.Words, KilnsWords.Kiln) { Needed = true },
-        new("Shape", 10, CellKind.Words, KilnsWords.Shape) { Choices = Choices.Of("square", "round") },
-        new("Inside width (mm)", 11, CellKind.Number, KilnsWords.InsideWidth) { Format = Formats.Whole },
-        new("Inside depth (mm)", 11, CellKind.Number, KilnsWords.InsideDepth) { Format = Formats.Whole },
-        new("Inside diameter (mm)", 11, CellKind.Number, KilnsWords.InsideDiameter) { Format = Formats.Whole },
-        new("Power (kW)", 10, CellKind.Number, KilnsWords.Power) { Format = Formats.Tenths },
-        new("Cools (°C/h)", 10, CellKind.Number, KilnsWords.Cools) { Format = Formats.Whole },
-        new("Reads high by (°C)", 11, CellKind.Number, KilnsWords.ReadsHighBy),
+        new("Kiln", 22, ColumnKind.Words, KilnsWords.Kiln) { Needed = true },
+        new("Shape", 10, ColumnKind.Words, KilnsWords.Shape) { Choices = Choices.Of("square", "round") },
+        new("Inside width (mm)", 11, ColumnKind.Number, KilnsWords.InsideWidth) { Format = Formats.Whole },
+        new("Inside depth (mm)", 11, ColumnKind.Number, KilnsWords.InsideDepth) { Format = Formats.Whole },
+        new("Inside diameter (mm)", 11, ColumnKind.Number, KilnsWords.InsideDiameter) { Format = Formats.Whole },
+        new("Power (kW)", 10, ColumnKind.Number, KilnsWords.Power) { Format = Formats.Tenths },
+        new("Cools (°C/h)", 10, ColumnKind.Number, KilnsWords.Cools) { Format = Formats.Whole },
+        new("Reads high by (°C)", 11, ColumnKind.Number, KilnsWords.ReadsHighBy),
     ]);
 }

@@ -14,9 +14,9 @@ internal static class ResultWordsSheet
 
     public static SheetSpec Spec { get; } = new(Name, ResultChoiceWords.Purpose,
     [
-        new("Fault", 22, CellKind.Words, ResultChoiceWords.Fault),
-        new("Alloy", 26, CellKind.Words, ResultChoiceWords.Alloy),
-        new("Material", 26, CellKind.Words, ResultChoiceWords.Material),
+        new("Fault", 22, ColumnKind.Words, ResultChoiceWords.Fault),
+        new("Alloy", 26, ColumnKind.Words, ResultChoiceWords.Alloy),
+        new("Material", 26, ColumnKind.Words, ResultChoiceWords.Material),
     ]);
 
     /// <summary>The lines of the sheet.</summary>

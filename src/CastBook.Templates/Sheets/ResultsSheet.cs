@@ -11,27 +11,27 @@ internal static class ResultsSheet
 
     private static ShopColumn[] What() =>
     [
-        new("Piece", 27, CellKind.Words, ResultsWords.Piece) { Needed = true },
-        new("Poured on", 13, CellKind.Day, ResultsWords.PouredOn) { Format = Formats.Day, Needed = true },
-        new("Flask", 8, CellKind.Words, ResultsWords.Flask),
-        new("Alloy", 20, CellKind.Words, ResultsWords.Alloy) { Choices = Choices.From(ResultWordsSheet.Name, "B"), Needed = true },
-        new("Material", 20, CellKind.Words, ResultsWords.Material) { Choices = Choices.From(ResultWordsSheet.Name, "C") },
+        new("Piece", 27, ColumnKind.Words, ResultsWords.Piece) { Needed = true },
+        new("Poured on", 13, ColumnKind.Day, ResultsWords.PouredOn) { Format = Formats.Day, Needed = true },
+        new("Flask", 8, ColumnKind.Words, ResultsWords.Flask),
+        new("Alloy", 20, ColumnKind.Words, ResultsWords.Alloy) { Choices = Choices.From(ResultWordsSheet.Name, "B"), Needed = true },
+        new("Material", 20, ColumnKind.Words, ResultsWords.Material) { Choices = Choices.From(ResultWordsSheet.Name, "C") },
     ];
 
     private static ShopColumn[] How() =>
     [
-        new("Washed (min)", 9, CellKind.Number, ResultsWords.Washed),
-        new("Cured (min)", 8, CellKind.Number, ResultsWords.Cured),
-        new("Schedule", 22, CellKind.Words, ResultsWords.Schedule),
-        new("Metal temp (°C)", 11, CellKind.Number, ResultsWords.MetalTemp) { Format = Formats.Whole },
-        new("Flask temp (°C)", 11, CellKind.Number, ResultsWords.FlaskTemp) { Format = Formats.Whole },
+        new("Washed (min)", 9, ColumnKind.Number, ResultsWords.Washed),
+        new("Cured (min)", 8, ColumnKind.Number, ResultsWords.Cured),
+        new("Schedule", 22, ColumnKind.Words, ResultsWords.Schedule),
+        new("Metal temp (°C)", 11, ColumnKind.Number, ResultsWords.MetalTemp) { Format = Formats.Whole },
+        new("Flask temp (°C)", 11, ColumnKind.Number, ResultsWords.FlaskTemp) { Format = Formats.Whole },
     ];
 
     private static ShopColumn[] Outcome() =>
     [
-        new("Poured", 9, CellKind.Number, ResultsWords.Poured) { Format = Formats.Whole },
-        new("Good", 7, CellKind.Number, ResultsWords.Good) { Format = Formats.Whole, Needed = true },
-        new("Fault", 19, CellKind.Words, ResultsWords.Fault) { Choices = Choices.From(ResultWordsSheet.Name), Needed = true },
-        new("Remarks", 36, CellKind.Words, ResultsWords.Remarks) { Wraps = true },
+        new("Poured", 9, ColumnKind.Number, ResultsWords.Poured) { Format = Formats.Whole },
+        new("Good", 7, ColumnKind.Number, ResultsWords.Good) { Format = Formats.Whole, Needed = true },
+        new("Fault", 19, ColumnKind.Words, ResultsWords.Fault) { Choices = Choices.From(ResultWordsSheet.Name), Needed = true },
+        new("Remarks", 36, ColumnKind.Words, ResultsWords.Remarks) { Wraps = true },
     ];
 }

@@ -16,10 +16,10 @@ internal static class SettingsSheet
 
     public static SheetSpec Spec { get; } = new(Name, SettingsWords.Purpose,
     [
-        new("Setting", 22, CellKind.Words, SettingsWords.Setting),
-        new("Value", 20, CellKind.Either, SettingsWords.Value),
-        new(UnitHeading, 11, CellKind.Words, SettingsWords.Unit),
-        new("What it is for", 82, CellKind.Words, SettingsWords.WhatFor) { Wraps = true },
+        new("Setting", 22, ColumnKind.Words, SettingsWords.Setting),
+        new("Value", 20, ColumnKind.Either, SettingsWords.Value),
+        new(UnitHeading, 11, ColumnKind.Words, SettingsWords.Unit),
+        new("What it is for", 82, ColumnKind.Words, SettingsWords.WhatFor) { Wraps = true },
     ]);
 
     /// <summary>The settings, in the order in which a shop should answer.</summary>

@@ -1,7 +1,7 @@
 namespace CastBook.Templates.Sheets;
 
 /// <summary>What a column holds, which decides its alignment and what it accepts without a question.</summary>
-internal enum CellKind
+internal enum ColumnKind
 {
     /// <summary>Words, kept exactly as typed: job numbers such as 1-2 must not become dates.</summary>
     Words,
@@ -21,7 +21,7 @@ internal enum CellKind
 /// <param name="Width">Width in characters.</param>
 /// <param name="Kind">What it holds.</param>
 /// <param name="Meaning">What to type, in at most 255 characters: the input message and the line in the README.</param>
-internal sealed record ShopColumn(string Heading, double Width, CellKind Kind, string Meaning)
+internal sealed record ShopColumn(string Heading, double Width, ColumnKind Kind, string Meaning)
 {
     /// <summary>Number format; empty means as typed.</summary>
     public string Format { get; init; } = "";

@@ -16,7 +16,7 @@ internal static class ShortPiecesSheet
         Columns = [.. PiecesSheet.Spec.Columns.Where(c => Kept.Contains(c.Heading, StringComparer.Ordinal)).Select(WithoutSheets), Remarks],
     };
 
-    private static ShopColumn Remarks => new("Remarks", 30, CellKind.Words, ShortPiecesWords.Remarks) { Wraps = true };
+    private static ShopColumn Remarks => new("Remarks", 30, ColumnKind.Words, ShortPiecesWords.Remarks) { Wraps = true };
 
     // There is no sheet to choose from.
     private static ShopColumn WithoutSheets(ShopColumn column) => column.Heading switch

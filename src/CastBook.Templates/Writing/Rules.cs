@@ -48,7 +48,7 @@ internal static class Rules
         }
         else
         {
-            Accept(rule, setting.Unit.Length > 0 ? CellKind.Number : CellKind.Words);
+            Accept(rule, setting.Unit.Length > 0 ? ColumnKind.Number : ColumnKind.Words);
         }
 
         Say(rule, setting.Name, setting.WhatFor);
@@ -62,15 +62,15 @@ internal static class Rules
         rule.ErrorMessage = choices.Sheet is null ? EntryWords.ChooseOne : EntryWords.NoSuchName(choices.Sheet);
     }
 
-    private static void Accept(IXLDataValidation rule, CellKind kind)
+    private static void Accept(IXLDataValidation rule, ColumnKind kind)
     {
         switch (kind)
         {
-            case CellKind.Number:
+            case ColumnKind.Number:
                 rule.Decimal.EqualOrGreaterThan(-100_000);
                 Warn(rule, EntryWords.NotNumber, EntryWords.TypeDigits);
                 break;
-            case CellKind.Day:
+            case ColumnKind.Day:
                 rule.Date.EqualOrGreaterThan(new DateTime(2000, 1, 1));
                 Warn(rule, EntryWords.NotDate, EntryWords.TypeDate);
                 break;

@@ -27,7 +27,7 @@ internal static class SheetWriter
 
         Titles(sheet, content);
         var lines = columns.Max(Lines);
-        Look.Headings(sheet.Range(content.HeadingRow, 1, content.HeadingRow, columns.Count), lines);
+        NewBookLook.Headings(sheet.Range(content.HeadingRow, 1, content.HeadingRow, columns.Count), lines);
         if (content.Spec.Name == SettingsSheet.Name)
         {
             Settings(sheet, content);
@@ -37,11 +37,11 @@ internal static class SheetWriter
             Typing(sheet, content);
         }
 
-        Look.Print(sheet, content.HeadingRow, landscape: true, onLetter);
+        NewBookLook.Print(sheet, content.HeadingRow, landscape: true, onLetter);
         sheet.SheetView.Freeze(content.HeadingRow, 1);
         if (content.Spec.IsList)
         {
-            Look.PrintReadably(sheet);
+            NewBookLook.PrintReadably(sheet);
             Table(sheet, content);
         }
     }
@@ -74,11 +74,11 @@ internal static class SheetWriter
             return;
         }
 
-        Look.Above(sheet.Range(1, 1, content.HeadingRow - 1, content.Spec.Columns.Count).Style);
+        NewBookLook.Above(sheet.Range(1, 1, content.HeadingRow - 1, content.Spec.Columns.Count).Style);
         for (var i = 0; i < content.TitleLines.Count; i++)
         {
             CellWriter.Write(sheet.Cell(i + 1, 1), content.TitleLines[i]);
-            Look.Title(sheet.Cell(i + 1, 1), first: i == 0);
+            NewBookLook.Title(sheet.Cell(i + 1, 1), first: i == 0);
         }
     }
 
@@ -95,13 +95,13 @@ internal static class SheetWriter
             CellWriter.Write(cell, content.Rows[row][index]);
             if (ExampleName.Is(content.Rows[row][0] as string))
             {
-                Look.Example(cell.Style);
+                NewBookLook.Example(cell.Style);
             }
 
             var lines = column.Wraps && content.Rows[row][index] is string words ? (int)Math.Ceiling(words.Length / (column.Width * LettersToDigits)) : 1;
             if (lines > 1)
             {
-                Look.Lines(cell.WorksheetRow(), lines);
+                NewBookLook.Lines(cell.WorksheetRow(), lines);
             }
         }
 
@@ -109,9 +109,9 @@ internal static class SheetWriter
 
     private static void Cells(IXLStyle style, ShopColumn column)
     {
-        Look.List(style, right: column.Kind is CellKind.Number or CellKind.Day);
+        NewBookLook.List(style, right: column.Kind is ColumnKind.Number or ColumnKind.Day);
         style.Alignment.WrapText = column.Wraps;
-        Look.Format(style, column.Kind == CellKind.Words ? Formats.Words : column.Format);
+        NewBookLook.Format(style, column.Kind == ColumnKind.Words ? Formats.Words : column.Format);
     }
 
     private static void Typing(IXLWorksheet sheet, SheetContent content)

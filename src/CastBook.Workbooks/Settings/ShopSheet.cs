@@ -8,7 +8,7 @@ namespace CastBook.Workbooks.Settings;
 /// <param name="Kind">What a row of it is.</param>
 /// <param name="Called">What a sentence calls a row.</param>
 /// <param name="Columns">Its columns; the first one names the row.</param>
-internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, IReadOnlyList<FieldWords> Columns)
+internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, IReadOnlyList<FieldHeadings> Columns)
 {
     /// <summary>The words of the columns, to be looked up.</summary>
     public WordIndex Index { get; } = new(Columns);

@@ -102,10 +102,10 @@ internal sealed class ShareAround
         for (var at = 0; at < columns.Count; at++)
         {
             var heading = CellValues.Clean(table.Grid.Cell(table.HeadingsRow, columns[at].Column).Text);
-            sheet.Set(1, at + 1, heading, at == 0 ? Look.FirstHeading : table.DimensionOf(columns[at].Field) == Dimension.None ? Look.Heading : Look.NumberHeading);
+            sheet.Set(1, at + 1, heading, at == 0 ? CellLook.FirstHeading : table.DimensionOf(columns[at].Field) == Dimension.None ? CellLook.Heading : CellLook.NumberHeading);
             for (var row = 0; row < rows.Count; row++)
             {
-                sheet.Set(row + 2, at + 1, Value(table, rows[row], columns[at].Field, columns[at].Unit ?? ShopTable.UsualUnit(columns[at].Field)), Look.Text);
+                sheet.Set(row + 2, at + 1, Value(table, rows[row], columns[at].Field, columns[at].Unit ?? ShopTable.UsualUnit(columns[at].Field)), CellLook.Text);
             }
         }
 
@@ -198,17 +198,17 @@ internal sealed class ShareAround
         string[] headings = ["Setting", "Value", "Unit", "What it is for"];
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(1, column, headings[column - 1], column == 1 ? Look.FirstHeading : Look.Heading);
+            sheet.Set(1, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : CellLook.Heading);
         }
 
         var row = 1;
         foreach (var guide in SettingGuide.All.Select(g => g.Name).Where(said.ContainsKey).Union(said.Keys, StringComparer.OrdinalIgnoreCase).Select(SettingGuide.Of))
         {
             row++;
-            sheet.Set(row, 1, guide.Name, Look.Strong);
-            sheet.Set(row, 2, SettingsEdit.Value(said[guide.Name], guide.Unit, null), Look.Box);
-            sheet.Set(row, 3, guide.Unit, Look.Text);
-            sheet.Set(row, 4, guide.WhatFor, Look.Text);
+            sheet.Set(row, 1, guide.Name, CellLook.Strong);
+            sheet.Set(row, 2, SettingsEdit.Value(said[guide.Name], guide.Unit, null), CellLook.Box);
+            sheet.Set(row, 3, guide.Unit, CellLook.Text);
+            sheet.Set(row, 4, guide.WhatFor, CellLook.Text);
         }
 
         return sheet;

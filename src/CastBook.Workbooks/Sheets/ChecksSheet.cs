@@ -19,11 +19,11 @@ internal static class ChecksSheet
     public static OwnedSheet Make(SheetContext context)
     {
         var sheet = new OwnedSheet(ChecksSheetWords.Sheet) { Landscape = true, HeadingRow = HeadingRow, HiddenColumns = [RecordColumn], Widths = [10, 38, 46, 40, 44, 24] };
-        sheet.Set(1, 1, RowCounts.Of(context.Plan, context.Findings), Look.Title);
+        sheet.Set(1, 1, RowCounts.Of(context.Plan, context.Findings), CellLook.Title);
         var headings = ChecksSheetWords.Headings;
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : CellLook.Heading);
         }
 
         var row = HeadingRow;
@@ -37,19 +37,19 @@ internal static class ChecksSheet
 
     private static void WriteFinding(OwnedSheet sheet, int row, Finding finding, SheetContext context)
     {
-        sheet.Set(row, 1, MarkRules.WordOf(finding.Severity), Look.Strong);
+        sheet.Set(row, 1, MarkRules.WordOf(finding.Severity), CellLook.Strong);
         sheet.Mark(row, 1, finding.Severity);
-        sheet.Set(row, 2, Places.Of(finding, context.Reading), Look.Text);
+        sheet.Set(row, 2, Places.Of(finding, context.Reading), CellLook.Text);
         if (finding.Subjects.Select(context.Cells.FindPlace).FirstOrDefault(c => c is not null) is { } cell)
         {
             sheet.Link(row, 2, cell);
-            sheet.Set(row, 2, Places.Of(finding, context.Reading), Look.Link);
+            sheet.Set(row, 2, Places.Of(finding, context.Reading), CellLook.Link);
         }
 
-        sheet.Set(row, 3, finding.Seen, Look.Text);
-        sheet.Set(row, 4, finding.Why, Look.Text);
-        sheet.Set(row, 5, finding.Remedy, Look.Text);
-        sheet.Set(row, 6, finding.Id, Look.Small);
+        sheet.Set(row, 3, finding.Seen, CellLook.Text);
+        sheet.Set(row, 4, finding.Why, CellLook.Text);
+        sheet.Set(row, 5, finding.Remedy, CellLook.Text);
+        sheet.Set(row, 6, finding.Id, CellLook.Small);
         var lines = Math.Max(
             Math.Max(Lines(finding.Seen, 46), Lines(finding.Why, 40)),
             Math.Max(Lines(finding.Remedy, 44), Lines(Places.Of(finding, context.Reading), 36)));

@@ -32,10 +32,10 @@ internal static class ClockSheet
     private const int NowRow = 3;
     private const int HeadingRow = 4;
 
-    private static readonly Look SmallTime = Look.Text with { Horizontal = Look.Right };
+    private static readonly CellLook SmallTime = CellLook.Text with { Horizontal = CellLook.Right };
 
     /// <summary>How a time looks that somebody must keep.</summary>
-    public static Look BigTime { get; } = Look.Strong with { Size = 14, Horizontal = Look.Right };
+    public static CellLook BigTime { get; } = CellLook.Strong with { Size = 14, Horizontal = CellLook.Right };
 
     /// <summary>The headings of the cells that are the shop's.</summary>
     public static IReadOnlyCollection<string> ShopHeadings { get; } = [ClockSheetWords.DoneAt, ClockSheetWords.Remarks];
@@ -52,19 +52,19 @@ internal static class ClockSheet
             .. staffed ? [ClockSheetWords.Who] : (string[])[], ClockSheetWords.Remarks,
         ];
         var sheet = new OwnedSheet(ClockSheetWords.Sheet) { HeadingRow = HeadingRow, Widths = [13, 9, 9, 58, 11, .. staffed ? [13.0] : (double[])[], 20] };
-        sheet.Set(1, 1, ClockSheetWords.Title(context.BookName), Look.Title);
+        sheet.Set(1, 1, ClockSheetWords.Title(context.BookName), CellLook.Title);
         var clock = context.Plan.Clock;
-        sheet.Set(2, 1, Under(clock), Look.Small);
+        sheet.Set(2, 1, Under(clock), CellLook.Small);
         if (clock?.Start is not null)
         {
-            sheet.Set(NowRow, KeyColumn, ClockSheetWords.HourItIsNow, Look.Small with { Horizontal = Look.Right });
+            sheet.Set(NowRow, KeyColumn, ClockSheetWords.HourItIsNow, CellLook.Small with { Horizontal = CellLook.Right });
             var now = kept.Of(ClockSheetWords.HourItIsNow, KeptCells.AboveHeadings);
             sheet.Set(NowRow, NowColumn, now, Hour(now));
         }
 
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column <= 3 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : column <= 3 ? CellLook.NumberHeading : CellLook.Heading);
         }
 
         var row = HeadingRow;
@@ -82,10 +82,10 @@ internal static class ClockSheet
             WriteStep(sheet, row, context, step, shown == day ? null : shown, kept);
             if (staffed)
             {
-                sheet.Set(row, headings.Length - 1, step.TwoPeople ? ClockSheetWords.TwoPeople : step.Watched ? ClockSheetWords.StayWithIt : null, Look.Strong);
+                sheet.Set(row, headings.Length - 1, step.TwoPeople ? ClockSheetWords.TwoPeople : step.Watched ? ClockSheetWords.StayWithIt : null, CellLook.Strong);
             }
 
-            sheet.Set(row, headings.Length, Kept(kept, step, ClockSheetWords.Remarks), Look.Box with { Wrap = true });
+            sheet.Set(row, headings.Length, Kept(kept, step, ClockSheetWords.Remarks), CellLook.Box with { Wrap = true });
             var subject = new Subject(SubjectKind.Step, place.ToString(CultureInfo.InvariantCulture));
             sheet.Answer(row, 2, subject, AnswerField.StepBegins);
             sheet.Answer(row, 3, subject, AnswerField.StepEnds);
@@ -95,7 +95,7 @@ internal static class ClockSheet
         row++;
         foreach (var line in clock is null ? [] : ClockSheetWords.Lines)
         {
-            sheet.Set(++row, 1, line, Look.Small);
+            sheet.Set(++row, 1, line, CellLook.Small);
         }
 
         sheet.OnePage = row <= MostRowsOnAPage;
@@ -115,10 +115,10 @@ internal static class ClockSheet
     private static void WriteStep(OwnedSheet sheet, int row, SheetContext context, ClockStep step, DateOnly? day, KeptCells kept)
     {
         var (clock, words) = (context.Plan.Clock!, ClockWords.Of(step, context.Units.Temperature));
-        sheet.Set(row, 1, day?.ToString("ddd d MMM", CultureInfo.InvariantCulture), Look.Strong);
+        sheet.Set(row, 1, day?.ToString("ddd d MMM", CultureInfo.InvariantCulture), CellLook.Strong);
         sheet.Set(row, 2, ClockWords.Time(clock, step.Begins), step.Hands ? BigTime with { Size = 12 } : SmallTime);
         sheet.Set(row, 3, step.Takes.Minutes < 1 ? null : ClockWords.Time(clock, step.Ends), SmallTime);
-        sheet.Set(row, 4, words, step.Hands ? Look.Strong : Look.Text);
+        sheet.Set(row, 4, words, step.Hands ? CellLook.Strong : CellLook.Text);
         var done = Kept(kept, step, ClockSheetWords.DoneAt);
         sheet.Set(row, 5, done, Hour(done));
         if (step.IsOutside)
@@ -132,9 +132,9 @@ internal static class ClockSheet
         WrittenTemperature.All.Select(unit => kept.Of(ClockWords.Of(step, unit), heading)).FirstOrDefault(value => !value.IsEmpty);
 
     // What was typed as a date of the spreadsheet is kept as one.
-    private static Look Hour(CellValue typed) => Look.Box with
+    private static CellLook Hour(CellValue typed) => CellLook.Box with
     {
-        Horizontal = Look.Centre,
+        Horizontal = CellLook.Centre,
         NumberFormat = typed.Number switch { < 1 => "hh:mm", > EarliestDay => "d mmm hh:mm", _ => null },
     };
 

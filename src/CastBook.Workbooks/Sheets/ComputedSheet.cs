@@ -62,18 +62,18 @@ internal static class ComputedSheet
             Landscape = true,
             Widths = [8, 30, .. ofSeveral ? [16.0] : (double[])[], .. columns.Select(c => c.Width)],
         };
-        sheet.Set(1, 1, ComputedSheetWords.Title([.. shown.Select(l => l.List.Sheet.Name)]), Look.Title);
-        sheet.Set(HeadingRow, 1, ComputedSheetWords.Row, Look.Heading);
-        sheet.Set(HeadingRow, 2, ComputedSheetWords.Piece, Look.Heading);
+        sheet.Set(1, 1, ComputedSheetWords.Title([.. shown.Select(l => l.List.Sheet.Name)]), CellLook.Title);
+        sheet.Set(HeadingRow, 1, ComputedSheetWords.Row, CellLook.Heading);
+        sheet.Set(HeadingRow, 2, ComputedSheetWords.Piece, CellLook.Heading);
         if (ofSeveral)
         {
-            sheet.Set(HeadingRow, SheetColumn, ComputedSheetWords.Sheet, Look.Heading);
+            sheet.Set(HeadingRow, SheetColumn, ComputedSheetWords.Sheet, CellLook.Heading);
         }
 
         var first = ofSeveral ? SheetColumn + 1 : SheetColumn;
         for (var i = 0; i < columns.Count; i++)
         {
-            sheet.Set(HeadingRow, i + first, columns[i].Heading, columns[i].NumberFormat is null ? Look.Heading : Look.NumberHeading);
+            sheet.Set(HeadingRow, i + first, columns[i].Heading, columns[i].NumberFormat is null ? CellLook.Heading : CellLook.NumberHeading);
         }
 
         var row = HeadingRow;
@@ -88,18 +88,18 @@ internal static class ComputedSheet
     private static void WriteLine(OwnedSheet sheet, int row, ListColumns list, PieceLine line, List<ComputedColumn> columns, int first)
     {
         var place = list.List.RowOf(line.Piece.Id);
-        sheet.Set(row, 1, CellValue.Of((double)place), Look.Number("0"));
+        sheet.Set(row, 1, CellValue.Of((double)place), CellLook.Number("0"));
         sheet.Link(row, 1, new CellRef(list.List.Sheet.Name, place, list.List.FirstColumn));
-        sheet.Set(row, 2, line.Piece.Name, Look.Text);
+        sheet.Set(row, 2, line.Piece.Name, CellLook.Text);
         if (first > SheetColumn)
         {
-            sheet.Set(row, SheetColumn, list.List.Sheet.Name, Look.Text);
+            sheet.Set(row, SheetColumn, list.List.Sheet.Name, CellLook.Text);
         }
 
         for (var i = 0; i < columns.Count; i++)
         {
             var value = list.Elsewhere.Any(c => c.OwnName == columns[i].OwnName) ? columns[i].Show(line) : CellValue.Empty;
-            sheet.Set(row, i + first, value, columns[i].NumberFormat is { } format ? Look.Number(format) : Look.Text);
+            sheet.Set(row, i + first, value, columns[i].NumberFormat is { } format ? CellLook.Number(format) : CellLook.Text);
         }
     }
 

@@ -28,8 +28,8 @@ internal static class FloorsSheet
     public static OwnedSheet Make(SheetContext context)
     {
         var sheet = new OwnedSheet(FloorsSheetWords.Sheet) { Widths = [46, 46], OnePage = true };
-        sheet.Set(1, 1, FloorsSheetWords.Title(context.BookName), Look.Title);
-        sheet.Set(2, 1, FloorsSheetWords.Under, Look.Small);
+        sheet.Set(1, 1, FloorsSheetWords.Title(context.BookName), CellLook.Title);
+        sheet.Set(2, 1, FloorsSheetWords.Under, CellLook.Small);
         var loads = context.Plan.Clock?.Loads.Where(IsKnown).ToList() ?? [];
         for (var i = 0; i < loads.Count; i += 2)
         {
@@ -46,7 +46,7 @@ internal static class FloorsSheet
     // Says how long the words under it are.
     private static int Draw(OwnedSheet sheet, int row, int column, KilnLoad load, SheetContext context)
     {
-        sheet.Set(row, column, FloorsSheetWords.Load(load.Number, load.Kiln), Look.Strong);
+        sheet.Set(row, column, FloorsSheetWords.Load(load.Number, load.Kiln), CellLook.Strong);
         for (var i = 1; i <= PictureRows; i++)
         {
             sheet.Height(row + i, RowPoints);
@@ -54,7 +54,7 @@ internal static class FloorsSheet
 
         sheet.Drawing.Add(FloorPicture.Of(load, new Frame(row + 1, column, WidthMm, PictureMm)));
         var places = Places(load, context);
-        sheet.Set(row + PictureRows + 1, column, places, Look.Small with { Wrap = true });
+        sheet.Set(row + PictureRows + 1, column, places, CellLook.Small with { Wrap = true });
         return places.Length;
     }
 

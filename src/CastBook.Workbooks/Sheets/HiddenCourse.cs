@@ -33,16 +33,16 @@ internal sealed class HiddenCourse
         sheet.HideRow(row);
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(row, column, headings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
+            sheet.Set(row, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : CellLook.NumberHeading);
         }
 
         for (var place = 0; place < numbers.Count; place++)
         {
             sheet.HideRow(++row);
-            sheet.Set(row, 1, load.Number.ToString(CultureInfo.InvariantCulture), Look.Text);
+            sheet.Set(row, 1, load.Number.ToString(CultureInfo.InvariantCulture), CellLook.Text);
             for (var i = 0; i < numbers[place].Length; i++)
             {
-                sheet.Set(row, i + 2, CellValue.Of(numbers[place][i]), Look.Number(i == 0 ? "0.0#" : Look.Whole));
+                sheet.Set(row, i + 2, CellValue.Of(numbers[place][i]), CellLook.Number(i == 0 ? "0.0#" : CellLook.Whole));
             }
 
             for (var i = 0; i < answers.Length; i++)

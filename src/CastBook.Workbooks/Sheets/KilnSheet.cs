@@ -35,17 +35,17 @@ internal static class KilnSheet
 
     private static readonly string[] CourseAnswers = [AnswerField.CourseHours, AnswerField.CourseKiln, AnswerField.CoreSlow, AnswerField.CoreFast];
 
-    private static readonly Look Hold = Look.Strong with { Size = 14, Horizontal = Look.Right };
-    private static readonly Look Time = Look.Text with { Horizontal = Look.Right };
+    private static readonly CellLook Hold = CellLook.Strong with { Size = 14, Horizontal = CellLook.Right };
+    private static readonly CellLook Time = CellLook.Text with { Horizontal = CellLook.Right };
 
     /// <summary>Makes the sheet.</summary>
     /// <param name="context">What it is made from.</param>
     public static OwnedSheet Make(SheetContext context)
     {
         var sheet = new OwnedSheet(KilnSheetWords.Sheet) { Widths = [8, 11, 11, 10, 10, 12, 16, 16, 11, 11, 13, 13] };
-        sheet.Set(1, 1, KilnSheetWords.Title(context.BookName), Look.Title);
-        sheet.Set(2, 1, KilnSheetWords.Under[0], Look.Small);
-        sheet.Set(3, 1, KilnSheetWords.Under[1], Look.Small);
+        sheet.Set(1, 1, KilnSheetWords.Title(context.BookName), CellLook.Title);
+        sheet.Set(2, 1, KilnSheetWords.Under[0], CellLook.Small);
+        sheet.Set(3, 1, KilnSheetWords.Under[1], CellLook.Small);
         if (context.Plan.Clock is not { } clock)
         {
             return sheet;
@@ -74,12 +74,12 @@ internal static class KilnSheet
     {
         var nextAfter = load.FreeAfter is { } free ? CellNumbers.HoursText(free) : null;
         var title = KilnSheetWords.Load(load.Number, load.Kiln, load.Flasks, load.Schedule.Name, CellNumbers.HoursText(load.Takes), nextAfter);
-        sheet.Set(row, 1, title, Look.Strong with { Wrap = false, Border = Line.None });
+        sheet.Set(row, 1, title, CellLook.Strong with { Wrap = false, Border = Line.None });
         row++;
         var headings = KilnSheetWords.Headings(unit.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(row, column, headings[column - 1], column == 1 ? Look.FirstHeading : Look.NumberHeading);
+            sheet.Set(row, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : CellLook.NumberHeading);
         }
 
         sheet.Height(row, 45);
@@ -94,11 +94,11 @@ internal static class KilnSheet
             }
 
             var rate = i < stages.Count && !stages[i].WayInHold && stages[i].Target > stages[i].From ? load.Schedule.Stages[i].RateDegreesPerHour : null;
-            sheet.Set(row, 4, CellValue.Of(rate), Look.Number(Look.Whole));
-            sheet.Set(row, 5, CellValue.Of(rate * 1.8), Look.Number(Look.Whole));
+            sheet.Set(row, 4, CellValue.Of(rate), CellLook.Number(CellLook.Whole));
+            sheet.Set(row, 5, CellValue.Of(rate * 1.8), CellLook.Number(CellLook.Whole));
             var core = i < load.Heat.StageEnds.Count ? load.Heat.StageEnds[i] : (CoreSpan?)null;
-            sheet.Set(row, 9, CellValue.Of(unit.In(core?.Slow)), Look.Number(Look.Whole));
-            sheet.Set(row, 10, CellValue.Of(unit.In(core?.Fast)), Look.Number(Look.Whole));
+            sheet.Set(row, 9, CellValue.Of(unit.In(core?.Slow)), CellLook.Number(CellLook.Whole));
+            sheet.Set(row, 10, CellValue.Of(unit.In(core?.Fast)), CellLook.Number(CellLook.Whole));
             var arrival = i < load.Heat.Arrivals.Count ? load.Heat.Arrivals[i] : (CoreArrival?)null;
             sheet.Set(row, 11, arrival is { } late ? Arrives(late.Slow) : null, Time);
             sheet.Set(row, 12, arrival is { } soon ? Arrives(soon.Fast) : null, Time);
@@ -106,17 +106,17 @@ internal static class KilnSheet
 
         foreach (var mould in load.Heat.Moulds.Skip(1))
         {
-            sheet.Set(++row, 1, KilnSheetWords.FollowsSooner(mould.Flasks, mould.Size, Arrivals(mould)), Look.Text with { Wrap = false, Border = Line.None });
+            sheet.Set(++row, 1, KilnSheetWords.FollowsSooner(mould.Flasks, mould.Size, Arrivals(mould)), CellLook.Text with { Wrap = false, Border = Line.None });
         }
 
         if (load.Pours.FirstOrDefault(p => p.Temperature is null) is { } unknown)
         {
-            sheet.Set(++row, 1, KilnSheetWords.FlaskTemperatureUnknown(unknown.Flasks), Look.Strong with { Wrap = false, Border = Line.None });
+            sheet.Set(++row, 1, KilnSheetWords.FlaskTemperatureUnknown(unknown.Flasks), CellLook.Strong with { Wrap = false, Border = Line.None });
         }
 
         if (load.ReadsHighBy is { } high && Math.Abs(high.DegreesCelsius) >= LeastWorthSaying)
         {
-            sheet.Set(++row, 1, DisplayReadsOff(load, high, unit), Look.Strong with { Wrap = false, Border = Line.None });
+            sheet.Set(++row, 1, DisplayReadsOff(load, high, unit), CellLook.Strong with { Wrap = false, Border = Line.None });
         }
 
         return row;
@@ -133,9 +133,9 @@ internal static class KilnSheet
     private static void WriteStage(OwnedSheet sheet, int row, int number, NightClock clock, ClockStep step)
     {
         sheet.Height(row, 22);
-        sheet.Set(row, 1, number.ToString(CultureInfo.InvariantCulture), Look.Strong);
-        sheet.Set(row, 2, CellValue.Of(CellNumbers.Celsius(step.Target)), Look.Big(Look.Whole));
-        sheet.Set(row, 3, CellValue.Of(step.Target is { } target ? Math.Round(target.DegreesFahrenheit, MidpointRounding.AwayFromZero) : null), Look.Big(Look.Whole));
+        sheet.Set(row, 1, number.ToString(CultureInfo.InvariantCulture), CellLook.Strong);
+        sheet.Set(row, 2, CellValue.Of(CellNumbers.Celsius(step.Target)), CellLook.Big(CellLook.Whole));
+        sheet.Set(row, 3, CellValue.Of(step.Target is { } target ? Math.Round(target.DegreesFahrenheit, MidpointRounding.AwayFromZero) : null), CellLook.Big(CellLook.Whole));
         sheet.Set(row, 6, HoursAndMinutes(step.Hold ?? step.Takes), Hold);
         sheet.Set(row, 7, At(clock, step.Begins), Time);
         sheet.Set(row, 8, At(clock, step.Ends), Time);
@@ -160,13 +160,13 @@ internal static class KilnSheet
         if (clock.Loads is [var load, ..])
         {
             var open = load.Heat.InTheOpen;
-            sheet.Set(++row, 1, KilnSheetWords.InTheOpen(unit.Degrees(open.Slow.DegreesCelsius), unit.SayDegrees(open.Fast.DegreesCelsius), open.Depth.Millimeters), Look.Small);
-            sheet.Set(++row, 1, KilnSheetWords.CoreIsThere(unit.SayDegrees(load.Heat.ToleranceDegrees)), Look.Small);
+            sheet.Set(++row, 1, KilnSheetWords.InTheOpen(unit.Degrees(open.Slow.DegreesCelsius), unit.SayDegrees(open.Fast.DegreesCelsius), open.Depth.Millimeters), CellLook.Small);
+            sheet.Set(++row, 1, KilnSheetWords.CoreIsThere(unit.SayDegrees(load.Heat.ToleranceDegrees)), CellLook.Small);
         }
 
         foreach (var line in KilnSheetWords.CoreIsAnEstimate(unit.Say(100)))
         {
-            sheet.Set(++row, 1, line, Look.Small);
+            sheet.Set(++row, 1, line, CellLook.Small);
         }
 
         return row + 1;

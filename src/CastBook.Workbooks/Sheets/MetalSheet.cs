@@ -26,8 +26,8 @@ internal static class MetalSheet
     public static OwnedSheet Make(SheetContext context)
     {
         var sheet = new OwnedSheet(MetalSheetWords.Sheet) { Landscape = true, HeadingRow = HeadingRow, Widths = [22, 22, 12, 12, 12, 12, 12, 12, 12] };
-        sheet.Set(1, 1, MetalSheetWords.Title(context.BookName), Look.Title);
-        sheet.Set(2, 1, MetalSheetWords.Under, Look.Small);
+        sheet.Set(1, 1, MetalSheetWords.Title(context.BookName), CellLook.Title);
+        sheet.Set(2, 1, MetalSheetWords.Under, CellLook.Small);
         var row = WriteAlloys(sheet, context);
         WriteFlasks(sheet, row + 2, context);
         return sheet;
@@ -39,7 +39,7 @@ internal static class MetalSheet
         var headings = MetalSheetWords.AlloyHeadings(unit.Name, buying.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column == 2 ? Look.Heading : Look.NumberHeading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : column == 2 ? CellLook.Heading : CellLook.NumberHeading);
         }
 
         sheet.Height(HeadingRow, 32);
@@ -47,15 +47,15 @@ internal static class MetalSheet
         foreach (var metal in context.Plan.Metal)
         {
             row++;
-            sheet.Set(row, 1, metal.Alloy, Look.Strong);
-            sheet.Set(row, 2, metal.Charges is null ? MetalWords.Pieces(metal, unit) : Flasks(metal, context.Plan), Look.Text);
+            sheet.Set(row, 1, metal.Alloy, CellLook.Strong);
+            sheet.Set(row, 2, metal.Charges is null ? MetalWords.Pieces(metal, unit) : Flasks(metal, context.Plan), CellLook.Text);
             Amount(sheet, row, 3, unit, metal.Charges ?? metal.Pieces);
             Amount(sheet, row, 4, unit, metal.Fresh);
             Amount(sheet, row, 5, unit, metal.Remelt);
-            sheet.Set(row, 6, CellValue.Of(metal.FreshAtLeast?.Percent), Look.Number("0.#"));
+            sheet.Set(row, 6, CellValue.Of(metal.FreshAtLeast?.Percent), CellLook.Number("0.#"));
             Amount(sheet, row, 7, unit, Sum(metal, p => p.Fresh));
             Amount(sheet, row, 8, unit, Sum(metal, p => p.Remelt));
-            sheet.Set(row, 9, CellValue.Of(metal.Buy is { Grams: > 0 } buy ? buying.UpIn(buy) : null), Look.Number(buying.Format) with { Bold = true });
+            sheet.Set(row, 9, CellValue.Of(metal.Buy is { Grams: > 0 } buy ? buying.UpIn(buy) : null), CellLook.Number(buying.Format) with { Bold = true });
             Answer(sheet, row, new Subject(SubjectKind.Alloy, metal.Alloy), AlloyAnswers);
         }
 
@@ -67,7 +67,7 @@ internal static class MetalSheet
         var (plan, unit, headings) = (context.Plan, context.Units.Metal, MetalSheetWords.FlaskHeadings(context.Units.Metal.Name));
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(row, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 5 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(row, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : column is >= 3 and <= 5 ? CellLook.NumberHeading : CellLook.Heading);
         }
 
         var portions = plan.Metal.SelectMany(m => m.Portions).ToDictionary(p => p.Flask, StringComparer.Ordinal);
@@ -75,13 +75,13 @@ internal static class MetalSheet
         {
             row++;
             sheet.Height(row, 26);
-            sheet.Set(row, 1, flask.Letter, Look.Letter);
-            sheet.Set(row, 2, flask.Alloy, Look.Strong);
+            sheet.Set(row, 1, flask.Letter, CellLook.Letter);
+            sheet.Set(row, 2, flask.Alloy, CellLook.Strong);
             Big(sheet, row, 3, unit, flask.Charge);
             portions.TryGetValue(flask.Letter, out var portion);
             Big(sheet, row, 4, unit, portion?.Fresh);
             Big(sheet, row, 5, unit, portion?.Remelt);
-            sheet.Set(row, 6, Rest(portion, unit), Look.Text with { Wrap = false });
+            sheet.Set(row, 6, Rest(portion, unit), CellLook.Text with { Wrap = false });
             Answer(sheet, row, Subject.Flask(flask.Letter), FlaskAnswers);
             if (portion is { MadeUp.Count: > 0 })
             {
@@ -113,8 +113,8 @@ internal static class MetalSheet
         : metal.Portions.Aggregate(Mass.Zero, (sum, p) => sum + (part(p) ?? Mass.Zero));
 
     private static void Amount(OwnedSheet sheet, int row, int column, WrittenMass unit, Mass? mass) =>
-        sheet.Set(row, column, CellValue.Of(unit.In(mass)), Look.Number(unit.Format));
+        sheet.Set(row, column, CellValue.Of(unit.In(mass)), CellLook.Number(unit.Format));
 
     private static void Big(OwnedSheet sheet, int row, int column, WrittenMass unit, Mass? mass) =>
-        sheet.Set(row, column, CellValue.Of(unit.In(mass)), Look.Big(unit.Format));
+        sheet.Set(row, column, CellValue.Of(unit.In(mass)), CellLook.Big(unit.Format));
 }

@@ -39,12 +39,12 @@ internal static class MixesSheet
             HeadingRow = HeadingRow,
             Widths = [16, 8, 13, 12, 12, 13, 13, 12, 11, 9, 30],
         };
-        sheet.Set(1, 1, MixesSheetWords.Title(context.BookName), Look.Title);
-        sheet.Set(2, 1, MixesSheetWords.Under, Look.Small);
+        sheet.Set(1, 1, MixesSheetWords.Title(context.BookName), CellLook.Title);
+        sheet.Set(2, 1, MixesSheetWords.Under, CellLook.Small);
         var headings = MixesSheetWords.Headings(context.Units.Powder.Name, context.Units.Water.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 3 and <= 9 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : column is >= 3 and <= 9 ? CellLook.NumberHeading : CellLook.Heading);
         }
 
         sheet.Height(HeadingRow, 32);
@@ -57,7 +57,7 @@ internal static class MixesSheet
         row++;
         foreach (var line in Lines(context))
         {
-            sheet.Set(++row, 1, line, Look.Small);
+            sheet.Set(++row, 1, line, CellLook.Small);
         }
 
         sheet.OnePage = context.Plan.Mixes.Count <= MostMixesOnAPage;
@@ -88,22 +88,22 @@ internal static class MixesSheet
         var units = context.Units;
         var key = string.Join(' ', mix.Flasks);
         sheet.Height(row, 26);
-        sheet.Set(row, 1, key, Look.Letter with { Wrap = true });
-        sheet.Set(row, 2, mix.Number.ToString(CultureInfo.InvariantCulture), Look.Strong);
+        sheet.Set(row, 1, key, CellLook.Letter with { Wrap = true });
+        sheet.Set(row, 2, mix.Number.ToString(CultureInfo.InvariantCulture), CellLook.Strong);
         sheet.Set(row, 3, Begins(context.Plan.Clock, mix), ClockSheet.BigTime);
-        sheet.Set(row, 4, CellValue.Of(units.Powder.In(mix.Powder)), Look.Big(units.Powder.Format));
-        sheet.Set(row, 5, CellValue.Of(units.Water.In(mix.Water)), Look.Big(units.Water.Format));
-        sheet.Set(row, 6, CellValue.Of(units.Water.In(mix.Slurry)), Look.Number(units.Water.Format));
-        sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), Look.Number("0.0"));
-        sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), Look.Big("0.0"));
-        sheet.Set(row, 9, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), Look.Big("0.0") with { Padded = true });
+        sheet.Set(row, 4, CellValue.Of(units.Powder.In(mix.Powder)), CellLook.Big(units.Powder.Format));
+        sheet.Set(row, 5, CellValue.Of(units.Water.In(mix.Water)), CellLook.Big(units.Water.Format));
+        sheet.Set(row, 6, CellValue.Of(units.Water.In(mix.Slurry)), CellLook.Number(units.Water.Format));
+        sheet.Set(row, 7, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.Takes)), CellLook.Number("0.0"));
+        sheet.Set(row, 8, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.PourDoneBy)), CellLook.Big("0.0"));
+        sheet.Set(row, 9, CellValue.Of(CellNumbers.TenthsOfMinutes(mix.GlossOff)), CellLook.Big("0.0") with { Padded = true });
         foreach (var (column, answer) in Answers)
         {
             sheet.Answer(row, column, Subject.Flask(mix.Flasks[0]), answer);
         }
 
-        sheet.Set(row, 10, kept.Of(key, MixesSheetWords.Mixed), Look.Box with { Horizontal = Look.Centre });
-        sheet.Set(row, 11, kept.Of(key, MixesSheetWords.Remarks), Look.Box with { Wrap = true });
+        sheet.Set(row, 10, kept.Of(key, MixesSheetWords.Mixed), CellLook.Box with { Horizontal = CellLook.Centre });
+        sheet.Set(row, 11, kept.Of(key, MixesSheetWords.Remarks), CellLook.Box with { Wrap = true });
     }
 
     // The first powder in the water, from which the minutes of the line count.

@@ -39,8 +39,8 @@ internal static class NightPlanSheet
             HeadingRow = HeadingRow,
             Widths = [7, 12, 26, 8, 11, 10, 10, 10, 6, 10, 9, 9, 13, 11, 13, 9, 11, 9, 20],
         };
-        sheet.Set(1, 1, NightPlanSheetWords.Title(context.BookName), Look.Title);
-        sheet.Set(2, 1, Under(context), Look.Small);
+        sheet.Set(1, 1, NightPlanSheetWords.Title(context.BookName), CellLook.Title);
+        sheet.Set(2, 1, Under(context), CellLook.Small);
         var headings = NightPlanSheetWords.Headings(context.Units.Metal.Name, context.Units.Powder.Name, context.Units.Water.Name, context.Units.Temperature.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
@@ -59,18 +59,18 @@ internal static class NightPlanSheet
         row = WriteTotals(sheet, row + 2, context.Plan, context.Units.Metal);
         foreach (var line in MethodLines.Of(context.Plan).Concat(Cautions.Lines))
         {
-            sheet.Set(++row, 1, line, Look.Small);
+            sheet.Set(++row, 1, line, CellLook.Small);
         }
 
         sheet.OnePage = context.Plan.Flasks.Count <= MostFlasksOnAPage;
         return sheet;
     }
 
-    private static Look HeadingLook(int column) => column switch
+    private static CellLook HeadingLook(int column) => column switch
     {
-        1 => Look.FirstHeading,
-        >= 4 and <= 15 and not 6 => Look.NumberHeading,
-        _ => Look.Heading,
+        1 => CellLook.FirstHeading,
+        >= 4 and <= 15 and not 6 => CellLook.NumberHeading,
+        _ => CellLook.Heading,
     };
 
     private static string Under(SheetContext context) =>
@@ -80,21 +80,21 @@ internal static class NightPlanSheet
     {
         var (clock, units) = (context.Plan.Clock, context.Units);
         sheet.Height(row, 26);
-        sheet.Set(row, 1, flask.Letter, Look.Letter);
-        sheet.Set(row, 2, flask.Size.Name, Look.Text);
-        sheet.Set(row, 3, flask.Alloy, Look.Strong);
-        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
-        sheet.Set(row, 5, CellValue.Of(units.Metal.In(flask.Charge)), Look.Big(units.Metal.Format));
-        sheet.Set(row, 6, flask.Weighed ? NightPlanSheetWords.WeighedTree : NightPlanSheetWords.Estimate, Look.Text);
-        sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
-        sheet.Set(row, 8, CellValue.Of(units.Water.In(flask.Water)), Look.Big(units.Water.Format));
-        sheet.Set(row, 9, flask.Mix?.ToString(CultureInfo.InvariantCulture), Look.Text with { Horizontal = Look.Right });
-        sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, Look.Text with { Horizontal = Look.Right });
-        sheet.Set(row, 11, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 12, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
+        sheet.Set(row, 1, flask.Letter, CellLook.Letter);
+        sheet.Set(row, 2, flask.Size.Name, CellLook.Text);
+        sheet.Set(row, 3, flask.Alloy, CellLook.Strong);
+        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), CellLook.Number(CellLook.Whole));
+        sheet.Set(row, 5, CellValue.Of(units.Metal.In(flask.Charge)), CellLook.Big(units.Metal.Format));
+        sheet.Set(row, 6, flask.Weighed ? NightPlanSheetWords.WeighedTree : NightPlanSheetWords.Estimate, CellLook.Text);
+        sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), CellLook.Big(units.Powder.Format));
+        sheet.Set(row, 8, CellValue.Of(units.Water.In(flask.Water)), CellLook.Big(units.Water.Format));
+        sheet.Set(row, 9, flask.Mix?.ToString(CultureInfo.InvariantCulture), CellLook.Text with { Horizontal = CellLook.Right });
+        sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, CellLook.Text with { Horizontal = CellLook.Right });
+        sheet.Set(row, 11, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), CellLook.Big(CellLook.Whole));
+        sheet.Set(row, 12, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), CellLook.Big(CellLook.Whole));
         sheet.Set(row, 13, ClockSheet.DayAndTime(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);
         sheet.Set(row, 15, ClockSheet.DayAndTime(clock, clock?.QuenchOf(flask.Letter)?.Begins), ClockSheet.BigTime with { Padded = true });
-        sheet.Set(row, 14, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole) with { Padded = true });
+        sheet.Set(row, 14, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), CellLook.Big(CellLook.Whole) with { Padded = true });
         foreach (var (column, answer) in Answers)
         {
             sheet.Answer(row, column, Subject.Flask(flask.Letter), answer);
@@ -103,7 +103,7 @@ internal static class NightPlanSheet
         var shops = NightPlanSheetWords.ShopHeadings;
         for (var i = 0; i < shops.Length; i++)
         {
-            var look = i == shops.Length - 1 ? Look.Box with { Wrap = true } : Look.Box with { Horizontal = Look.Centre };
+            var look = i == shops.Length - 1 ? CellLook.Box with { Wrap = true } : CellLook.Box with { Horizontal = CellLook.Centre };
             sheet.Set(row, FirstShopColumn + i, kept.Of(flask.Letter, shops[i]), look);
         }
     }
@@ -130,16 +130,16 @@ internal static class NightPlanSheet
         foreach (var metal in plan.Metal)
         {
             row++;
-            sheet.Set(row, 1, metal.Alloy, Look.Strong with { Wrap = false });
-            sheet.Set(row, 2, CellValue.Empty, Look.Text);
-            sheet.Set(row, 3, CellValue.Empty, Look.Text);
-            sheet.Set(row, 10, MetalWords.Pieces(metal, unit), Look.Small);
-            sheet.Set(row, 4, CellValue.Empty, Look.Text);
-            sheet.Set(row, 5, CellValue.Of(unit.In(metal.Charges)), Look.Number(unit.Format));
-            sheet.Set(row, 6, CellValue.Empty, Look.Text);
-            sheet.Set(row, 7, CellValue.Of(unit.In(MetalWords.Stock(metal))), Look.Number(unit.Format));
-            sheet.Set(row, 8, CellValue.Of(unit.In(metal.Buy is { Grams: > 0 } buy ? buy : null)), Look.Number(unit.Format));
-            sheet.Set(row, 9, CellValue.Empty, Look.Text);
+            sheet.Set(row, 1, metal.Alloy, CellLook.Strong with { Wrap = false });
+            sheet.Set(row, 2, CellValue.Empty, CellLook.Text);
+            sheet.Set(row, 3, CellValue.Empty, CellLook.Text);
+            sheet.Set(row, 10, MetalWords.Pieces(metal, unit), CellLook.Small);
+            sheet.Set(row, 4, CellValue.Empty, CellLook.Text);
+            sheet.Set(row, 5, CellValue.Of(unit.In(metal.Charges)), CellLook.Number(unit.Format));
+            sheet.Set(row, 6, CellValue.Empty, CellLook.Text);
+            sheet.Set(row, 7, CellValue.Of(unit.In(MetalWords.Stock(metal))), CellLook.Number(unit.Format));
+            sheet.Set(row, 8, CellValue.Of(unit.In(metal.Buy is { Grams: > 0 } buy ? buy : null)), CellLook.Number(unit.Format));
+            sheet.Set(row, 9, CellValue.Empty, CellLook.Text);
             var alloy = new Subject(SubjectKind.Alloy, metal.Alloy);
             sheet.Answer(row, 5, alloy, AnswerField.Charges);
             sheet.Answer(row, 7, alloy, AnswerField.InStock);

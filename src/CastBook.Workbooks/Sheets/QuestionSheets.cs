@@ -75,10 +75,10 @@ internal static class QuestionSheets
         foreach (var guide in settings.Select(s => SettingGuide.Of(s).In(units)).OrderBy(g => order.IndexOf(g.Name) is var at && at < 0 ? int.MaxValue : at))
         {
             row++;
-            sheet.Set(row, 1, guide.Name, Look.Strong);
-            sheet.Set(row, 2, CellValue.Empty, Look.Box);
-            sheet.Set(row, 3, guide.Unit, Look.Text);
-            sheet.Set(row, 4, guide.WhatFor, Look.Text);
+            sheet.Set(row, 1, guide.Name, CellLook.Strong);
+            sheet.Set(row, 2, CellValue.Empty, CellLook.Box);
+            sheet.Set(row, 3, guide.Unit, CellLook.Text);
+            sheet.Set(row, 4, guide.WhatFor, CellLook.Text);
             sheet.Height(row, 8 + (12 * (1 + (guide.WhatFor.Length / CharactersOfWhatFor))));
             var choices = guide.Choices.Count > 0 ? guide.Choices : AlloysMeant(guide.Name);
             if (choices.Count > 0 && choices.Sum(c => c.Length + 1) <= LongestList)
@@ -111,11 +111,11 @@ internal static class QuestionSheets
             {
                 if (column > 1 || key.Length == 0)
                 {
-                    sheet.Set(row, column, CellValue.Empty, Look.Box with { Horizontal = column == 1 ? Look.Left : Look.Right });
+                    sheet.Set(row, column, CellValue.Empty, CellLook.Box with { Horizontal = column == 1 ? CellLook.Left : CellLook.Right });
                 }
                 else
                 {
-                    sheet.Set(row, 1, key, Look.Strong);
+                    sheet.Set(row, 1, key, CellLook.Strong);
                     cells.Add(new Subject(kind, key), new CellRef(name, row, 1));
                 }
 
@@ -137,11 +137,11 @@ internal static class QuestionSheets
     private static OwnedSheet Begin(string name, string how, QuestionColumn[] columns)
     {
         var sheet = new OwnedSheet(name) { HeadingRow = HeadingRow, Landscape = true, Widths = [.. columns.Select(c => c.Width)] };
-        sheet.Set(1, 1, name, Look.Title);
-        sheet.Set(2, 1, how, Look.Small);
+        sheet.Set(1, 1, name, CellLook.Title);
+        sheet.Set(2, 1, how, CellLook.Small);
         for (var column = 1; column <= columns.Length; column++)
         {
-            sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 ? Look.FirstHeading : columns[column - 1].Field.Length == 0 ? Look.Heading : Look.NumberHeading);
+            sheet.Set(HeadingRow, column, columns[column - 1].Heading, column == 1 ? CellLook.FirstHeading : columns[column - 1].Field.Length == 0 ? CellLook.Heading : CellLook.NumberHeading);
         }
 
         sheet.Height(HeadingRow, 2 + (HeightOfLine * columns.Max(c => Lines(c.Heading, c.Width))));

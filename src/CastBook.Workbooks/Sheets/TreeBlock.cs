@@ -69,29 +69,29 @@ internal sealed class TreeBlock
         var headings = TreesSheetWords.BlockHeadings(units.Metal.Name, units.Powder.Name, units.Temperature.Name);
         for (var i = 0; i < headings.Length; i++)
         {
-            sheet.Set(row, FirstColumn + i, headings[i], i == 0 ? Look.FirstHeading : i >= 3 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(row, FirstColumn + i, headings[i], i == 0 ? CellLook.FirstHeading : i >= 3 ? CellLook.NumberHeading : CellLook.Heading);
         }
 
         sheet.Height(row, 2 * RowPoints);
         WriteCard(++row);
-        sheet.Set(++row, FirstColumn, Limit(), Look.Small);
+        sheet.Set(++row, FirstColumn, Limit(), CellLook.Small);
         if (flask.Columns.Count > 0)
         {
             var picture = new TreePicture(flask, numbers);
             sheet.Drawing.Add(picture.FromSide(new Frame(row + 1, FirstColumn, SideMm, PictureMm)));
             sheet.Drawing.Add(picture.FromAbove(new Frame(row + 1, AboveColumn, SideMm, PictureMm)));
             row += PictureRows + 1;
-            sheet.Set(row, FirstColumn, TreesSheetWords.HowColumnsCount, Look.Small);
+            sheet.Set(row, FirstColumn, TreesSheetWords.HowColumnsCount, CellLook.Small);
             row = WriteColumns(row, picture);
         }
         else
         {
-            sheet.Set(++row, 2, flask.State == FlaskState.Planned ? TreesSheetWords.NotDrawnSizes : TreesSheetWords.NotDrawnBuilt, Look.Small);
+            sheet.Set(++row, 2, flask.State == FlaskState.Planned ? TreesSheetWords.NotDrawnSizes : TreesSheetWords.NotDrawnBuilt, CellLook.Small);
         }
 
         foreach (var share in flask.Pieces)
         {
-            sheet.Set(++row, 2, TreesSheetWords.Number(numbers[share.PieceId]), Look.Text with { Border = Line.None });
+            sheet.Set(++row, 2, TreesSheetWords.Number(numbers[share.PieceId]), CellLook.Text with { Border = Line.None });
             row = WriteLines(row, [Words(share)], "", "");
         }
 
@@ -101,15 +101,15 @@ internal sealed class TreeBlock
     private void WriteCard(int row)
     {
         sheet.Height(row, LetterPoints);
-        sheet.Set(row, FirstColumn, flask.Letter, Look.Mould);
-        sheet.Set(row, 3, flask.Alloy, Look.Strong);
-        sheet.Set(row, 4, flask.Size.Name, Look.Strong);
-        sheet.Set(row, 5, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
-        sheet.Set(row, 6, CellValue.Of(units.Metal.In(flask.Charge)), Look.Big(units.Metal.Format));
-        sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), Look.Big(units.Powder.Format));
-        sheet.Set(row, 8, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 9, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), Look.Big(Look.Whole));
-        sheet.Set(row, 10, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), Look.Big(Look.Whole));
+        sheet.Set(row, FirstColumn, flask.Letter, CellLook.Mould);
+        sheet.Set(row, 3, flask.Alloy, CellLook.Strong);
+        sheet.Set(row, 4, flask.Size.Name, CellLook.Strong);
+        sheet.Set(row, 5, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), CellLook.Number(CellLook.Whole));
+        sheet.Set(row, 6, CellValue.Of(units.Metal.In(flask.Charge)), CellLook.Big(units.Metal.Format));
+        sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), CellLook.Big(units.Powder.Format));
+        sheet.Set(row, 8, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), CellLook.Big(CellLook.Whole));
+        sheet.Set(row, 9, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), CellLook.Big(CellLook.Whole));
+        sheet.Set(row, 10, flask.NoQuench ? CellValue.Of(NightPlanSheetWords.NoQuench) : CellValue.Of(CellNumbers.Minutes(flask.QuenchAfter)), CellLook.Big(CellLook.Whole));
         for (var i = 0; i < Answers.Length; i++)
         {
             sheet.Answer(row, FirstColumn + 3 + i, Subject.Flask(flask.Letter), Answers[i]);
@@ -136,7 +136,7 @@ internal sealed class TreeBlock
         {
             var column = flask.Columns[i];
             var drawn = i == right ? TreesSheetWords.DrawnAtTheRight : i == left ? TreesSheetWords.DrawnAtTheLeft : "";
-            sheet.Set(++row, 2, TreesSheetWords.Column(i + 1), Look.Text with { Border = Line.None });
+            sheet.Set(++row, 2, TreesSheetWords.Column(i + 1), CellLook.Text with { Border = Line.None });
             row = WriteLines(row, [.. Runs(column)], TreesSheetWords.At(Math.Round(column.Middle.Degrees)), drawn);
         }
 
@@ -148,7 +148,7 @@ internal sealed class TreeBlock
         var lines = Lines([start + runs[0], .. runs.Skip(1)], end).ToList();
         for (var at = 0; at < lines.Count; at++)
         {
-            sheet.Set(row + at, 3, lines[at], Look.Text with { Wrap = false, Border = Line.None });
+            sheet.Set(row + at, 3, lines[at], CellLook.Text with { Wrap = false, Border = Line.None });
         }
 
         return row + lines.Count - 1;

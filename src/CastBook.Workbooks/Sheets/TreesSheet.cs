@@ -33,14 +33,14 @@ internal static class TreesSheet
     public static OwnedSheet Make(SheetContext context, KeptCells kept)
     {
         var sheet = new OwnedSheet(TreesSheetWords.Sheet) { HeadingRow = HeadingRow, PrintScale = PrintScale, Widths = [8, 13, 20, 11, 11, 13, 12, 11, 12, 13] };
-        sheet.Set(1, 1, TreesSheetWords.Title(context.BookName), Look.Title);
-        sheet.Set(2, 1, TreesSheetWords.Under, Look.Small);
-        sheet.Set(3, 1, context.Worth, Look.Small);
+        sheet.Set(1, 1, TreesSheetWords.Title(context.BookName), CellLook.Title);
+        sheet.Set(2, 1, TreesSheetWords.Under, CellLook.Small);
+        sheet.Set(3, 1, context.Worth, CellLook.Small);
         var unit = WeighedIn(kept) ?? context.Units.Metal;
         var headings = TreesSheetWords.Headings(unit.Name, context.Units.Metal.Name);
         for (var column = 1; column <= headings.Length; column++)
         {
-            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? Look.FirstHeading : column is >= 4 and <= 7 or 9 ? Look.NumberHeading : Look.Heading);
+            sheet.Set(HeadingRow, column, headings[column - 1], column == 1 ? CellLook.FirstHeading : column is >= 4 and <= 7 or 9 ? CellLook.NumberHeading : CellLook.Heading);
         }
 
         sheet.Height(HeadingRow, 32);
@@ -107,11 +107,11 @@ internal static class TreesSheet
     private static void WriteLine(OwnedSheet sheet, int row, string letter, string? size, KeptCells kept, WrittenMass unit)
     {
         sheet.Height(row, 24);
-        sheet.Set(row, 1, letter, Look.Letter);
-        sheet.Set(row, 2, size, Look.Text);
+        sheet.Set(row, 1, letter, CellLook.Letter);
+        sheet.Set(row, 2, size, CellLook.Text);
         foreach (var (place, heading) in TreesSheetWords.Weighings(unit.Name).Append(TreesSheetWords.State).Index())
         {
-            sheet.Set(row, FirstShopColumn + place, kept.Of(letter, heading), heading == TreesSheetWords.State ? Look.Box : Look.BoxNumber);
+            sheet.Set(row, FirstShopColumn + place, kept.Of(letter, heading), heading == TreesSheetWords.State ? CellLook.Box : CellLook.BoxNumber);
         }
     }
 
@@ -119,16 +119,16 @@ internal static class TreesSheet
     private static void WriteLine(OwnedSheet sheet, int row, TreeInHand tree, KeptCells kept, WrittenMass unit)
     {
         WriteLine(sheet, row, tree.Flask, tree.Size, kept, unit);
-        sheet.Set(row, 3, TreesSheetWords.SeeChecks, Look.Text);
+        sheet.Set(row, 3, TreesSheetWords.SeeChecks, CellLook.Text);
     }
 
     private static void WriteLine(OwnedSheet sheet, int row, FlaskPlan flask, KeptCells kept, WrittenMass unit, WrittenMass metal)
     {
         WriteLine(sheet, row, flask.Letter, flask.Size.Name, kept, unit);
-        sheet.Set(row, 3, flask.Alloy, Look.Strong);
-        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), Look.Number(Look.Whole));
-        sheet.Set(row, 9, CellValue.Of(metal.In(flask.Charge)), Look.Big(metal.Format));
-        sheet.Set(row, 10, flask.Weighed ? NightPlanSheetWords.WeighedTree : NightPlanSheetWords.Estimate, Look.Text);
+        sheet.Set(row, 3, flask.Alloy, CellLook.Strong);
+        sheet.Set(row, 4, CellValue.Of((double)flask.Pieces.Sum(p => p.Quantity)), CellLook.Number(CellLook.Whole));
+        sheet.Set(row, 9, CellValue.Of(metal.In(flask.Charge)), CellLook.Big(metal.Format));
+        sheet.Set(row, 10, flask.Weighed ? NightPlanSheetWords.WeighedTree : NightPlanSheetWords.Estimate, CellLook.Text);
         sheet.Answer(row, 4, Subject.Flask(flask.Letter), AnswerField.Pieces);
         sheet.Answer(row, 9, Subject.Flask(flask.Letter), AnswerField.Charge);
     }

@@ -22,7 +22,7 @@ internal sealed class OwnFormats
 
         var part = new XmlPart(package.Read(name));
         var lines = Children(part, "borders").Select(b => part.Children(b)
-            .Any(side => side.LocalName is "left" or "start" && part.Text(side).Contains(Look.Accent, StringComparison.OrdinalIgnoreCase))).ToList();
+            .Any(side => side.LocalName is "left" or "start" && part.Text(side).Contains(CellLook.Accent, StringComparison.OrdinalIgnoreCase))).ToList();
         var cells = Children(part, "cellXfs");
         for (var i = 0; i < cells.Count; i++)
         {

@@ -178,13 +178,13 @@ internal sealed class FillRecord
             foreach (var chunk in hashes.Order().Chunk(HashesInCell).DefaultIfEmpty([]))
             {
                 var bytes = MemoryMarshal.AsBytes(chunk.AsSpan());
-                sheet.Set(++row, column, $"{Marker} {key} {Convert.ToBase64String(bytes)}", Look.Small);
+                sheet.Set(++row, column, $"{Marker} {key} {Convert.ToBase64String(bytes)}", CellLook.Small);
             }
         }
 
         foreach (var (key, (hash, bytes)) in elements.OrderBy(e => e.Key, StringComparer.Ordinal))
         {
-            sheet.Set(++row, column, $"{BeforeMarker} {key} {Convert.ToBase64String([.. BitConverter.GetBytes(hash), .. bytes])}", Look.Small);
+            sheet.Set(++row, column, $"{BeforeMarker} {key} {Convert.ToBase64String([.. BitConverter.GetBytes(hash), .. bytes])}", CellLook.Small);
         }
     }
 

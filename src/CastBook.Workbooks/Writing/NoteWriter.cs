@@ -139,7 +139,7 @@ internal sealed class NoteWriter(BookPackage package, BookEdits edits)
 
     private static string Comment(XmlPart part, (int Row, int Column) cell, string text, int author) => part.Own(
         $"""<~comment ref="{CellRef.AddressOf(cell.Row, cell.Column)}" authorId="{author}"><~text><~r>"""
-        + $"""<~rPr><~sz val="9"/><~color rgb="{Look.Ink}"/><~rFont val="Calibri"/><~family val="2"/></~rPr>"""
+        + $"""<~rPr><~sz val="9"/><~color rgb="{CellLook.Ink}"/><~rFont val="Calibri"/><~family val="2"/></~rPr>"""
         + $"""<~t xml:space="preserve">{XmlText.EscapeCell(text)}</~t></~r></~text></~comment>""");
 
     /// <summary>Cells with a thread: an office program throws away what others write into its note.</summary>

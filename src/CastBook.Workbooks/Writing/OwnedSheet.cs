@@ -73,7 +73,7 @@ internal sealed class OwnedSheet(string name)
     /// <param name="column">Column, from 1.</param>
     /// <param name="value">The value.</param>
     /// <param name="look">The look.</param>
-    public void Set(int row, int column, CellValue value, Look look)
+    public void Set(int row, int column, CellValue value, CellLook look)
     {
         if (!rows.TryGetValue(row, out var cells))
         {
@@ -88,7 +88,7 @@ internal sealed class OwnedSheet(string name)
     /// <param name="column">Column, from 1.</param>
     /// <param name="text">The text; empty leaves the cell empty.</param>
     /// <param name="look">The look.</param>
-    public void Set(int row, int column, string? text, Look look) => Set(row, column, CellValue.Of(text), look);
+    public void Set(int row, int column, string? text, CellLook look) => Set(row, column, CellValue.Of(text), look);
 
     /// <summary>Makes a cell lead to another.</summary>
     /// <param name="row">Row, from 1.</param>
@@ -131,4 +131,4 @@ internal sealed class OwnedSheet(string name)
 /// <summary>A cell of an owned sheet.</summary>
 /// <param name="Value">Its value.</param>
 /// <param name="Look">Its look.</param>
-internal readonly record struct OwnedCell(CellValue Value, Look Look);
+internal readonly record struct OwnedCell(CellValue Value, CellLook Look);

@@ -16,7 +16,7 @@ internal sealed class StyleBook
 
     private readonly StyleSections sections;
     private readonly Dictionary<(int, string?, bool?), int> derived = [];
-    private readonly Dictionary<Look, int> looks = [];
+    private readonly Dictionary<CellLook, int> looks = [];
 
     /// <param name="styles">The styles part.</param>
     public StyleBook(byte[] styles) => sections = new StyleSections(styles);
@@ -99,7 +99,7 @@ internal sealed class StyleBook
 
     /// <summary>The cell format of a look of our own sheets.</summary>
     /// <param name="look">The look.</param>
-    public int Format(Look look)
+    public int Format(CellLook look)
     {
         if (looks.TryGetValue(look, out var known))
         {
@@ -180,7 +180,7 @@ internal sealed class StyleBook
         var edited = new XmlPart(Encoding.UTF8.GetBytes(source));
         var children = edited.Children(edited.Root);
         var name = children.Any(c => c.LocalName == "start") ? "start" : "left";
-        var line = edited.Own($"""<~{name} style="thin"><~color rgb="{Look.Accent}"/></~{name}>""");
+        var line = edited.Own($"""<~{name} style="thin"><~color rgb="{CellLook.Accent}"/></~{name}>""");
         if (edited.Child(edited.Root, name) is { } old)
         {
             edited.Replace(old, line);

@@ -16,8 +16,8 @@ public sealed class StyleBookTests
         var before = package.StylesPart is { } part ? package.Read(part) : StyleBook.Smallest(BookBuilder.MainNamespace);
         var styles = new StyleBook(before);
 
-        var format = styles.Format(Look.Number(Look.Grams));
-        var beside = styles.Beside(0, Look.Whole, alignRight: true);
+        var format = styles.Format(CellLook.Number(CellLook.Grams));
+        var beside = styles.Beside(0, CellLook.Whole, alignRight: true);
         var mark = styles.Mark(Severity.Stop);
 
         var old = XDocument.Load(new MemoryStream(before)).Root!;
@@ -40,11 +40,11 @@ public sealed class StyleBookTests
     public void Format_TheSameRequestTwice_GivesTheSameIndexAndAddsNothing()
     {
         var styles = new StyleBook(StyleBook.Smallest("u"));
-        int[] first = [styles.Format(Look.Title), styles.Beside(0, Look.Grams, true), styles.Mark(Severity.Check)];
+        int[] first = [styles.Format(CellLook.Title), styles.Beside(0, CellLook.Grams, true), styles.Mark(Severity.Check)];
         var once = styles.ToBytes();
 
         var again = new StyleBook(once);
-        int[] second = [again.Format(Look.Title), again.Beside(0, Look.Grams, true), again.Mark(Severity.Check)];
+        int[] second = [again.Format(CellLook.Title), again.Beside(0, CellLook.Grams, true), again.Mark(Severity.Check)];
 
         second.ShouldBe(first);
         again.IsEdited.ShouldBeFalse();
@@ -56,8 +56,8 @@ public sealed class StyleBookTests
     {
         var styles = new StyleBook("<styleSheet xmlns=\"u\"><cellXfs count=\"1\"><xf/></cellXfs><extLst/></styleSheet>"u8.ToArray());
 
-        styles.Format(Look.Big(Look.Grams));
-        styles.Format(Look.Heading);
+        styles.Format(CellLook.Big(CellLook.Grams));
+        styles.Format(CellLook.Heading);
         styles.Mark(Severity.Note);
 
         XDocument.Parse(Encoding.UTF8.GetString(styles.ToBytes())).Root!.Elements().Select(e => e.Name.LocalName)
@@ -70,7 +70,7 @@ public sealed class StyleBookTests
         // Cells of the book mean font 0 and fill 0; fills 0 and 1 are "none" and "gray125" in every program.
         var styles = new StyleBook("<styleSheet xmlns=\"u\"/>"u8.ToArray());
 
-        var format = styles.Format(Look.Heading);
+        var format = styles.Format(CellLook.Heading);
 
         XNamespace u = "u";
         var root = XDocument.Parse(Encoding.UTF8.GetString(styles.ToBytes())).Root!;

@@ -55,7 +55,7 @@ internal sealed class HeadingFindings
         findings.Add(string.Equals(first, second, StringComparison.OrdinalIgnoreCase)
             ? Catalogue.HeadingTwice.At(Subject.Column(tie.Field), letterOfFirst, letterOfSecond, first)
             : Catalogue.HeadingAmbiguous.At(
-                Subject.Column(tie.Field), letterOfFirst, first, letterOfSecond, second, Words.FieldWords.Of(tie.Field), tie.Field, first.Replace("\"", "\\\"", StringComparison.Ordinal)));
+                Subject.Column(tie.Field), letterOfFirst, first, letterOfSecond, second, FieldWords.Of(tie.Field), tie.Field, first.Replace("\"", "\\\"", StringComparison.Ordinal)));
     }
 
     private void Say(UnclearHeading unclear, HeadingMatch match)

@@ -45,4 +45,4 @@ internal sealed record HeadingWord(string Text)
 /// <param name="Field">The field.</param>
 /// <param name="Dimension">What it measures; a heading with a unit of anything else is not its heading.</param>
 /// <param name="Words">The words, most telling first.</param>
-internal sealed record FieldWords(string Field, Dimension Dimension, params IReadOnlyList<HeadingWord> Words);
+internal sealed record FieldHeadings(string Field, Dimension Dimension, params IReadOnlyList<HeadingWord> Words);

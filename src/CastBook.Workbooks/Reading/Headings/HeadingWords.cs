@@ -38,7 +38,7 @@ internal static class HeadingWords
     ];
 
     /// <summary>The fields of a piece, with the words of every language.</summary>
-    public static IReadOnlyList<FieldWords> Piece { get; } = Array.ConvertAll(Fields, f => new FieldWords(f.Field, f.Dimension, Of(f.Field)));
+    public static IReadOnlyList<FieldHeadings> Piece { get; } = Array.ConvertAll(Fields, f => new FieldHeadings(f.Field, f.Dimension, Of(f.Field)));
 
     /// <summary>The same, to be looked up.</summary>
     public static WordIndex PieceIndex { get; } = new(Piece);

@@ -19,7 +19,7 @@ internal sealed class WordIndex
     private readonly int sizesAt;
     private readonly Dictionary<string, List<KnownWord>> byKey = new(StringComparer.Ordinal);
 
-    public WordIndex(IReadOnlyList<FieldWords> fields)
+    public WordIndex(IReadOnlyList<FieldHeadings> fields)
     {
         Fields = fields;
         sizesAt = fields.ToList().FindIndex(f => f.Field == PieceField.Sizes);
@@ -35,7 +35,7 @@ internal sealed class WordIndex
     }
 
     /// <summary>The fields; earlier ones choose first.</summary>
-    public IReadOnlyList<FieldWords> Fields { get; }
+    public IReadOnlyList<FieldHeadings> Fields { get; }
 
     /// <summary>What words may mean; empty where nothing knows them.</summary>
     /// <param name="words">The words, in their order.</param>

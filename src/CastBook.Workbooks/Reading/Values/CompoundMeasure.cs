@@ -72,7 +72,7 @@ internal static class CompoundMeasure
     {
         if (!Fraction.TryRead(text, out number, out var end))
         {
-            var plain = PlainNumber.Read(text, NumberSigns.DecimalPoint);
+            var plain = LeadingNumber.Read(text, NumberSigns.DecimalPoint);
             (number, end) = (plain.Value, plain.Outcome == NumberOutcome.Read ? plain.End : 0);
         }
 

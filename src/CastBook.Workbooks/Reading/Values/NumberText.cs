@@ -30,7 +30,7 @@ internal readonly record struct NumberText(NumberOutcome Outcome, double Value, 
     {
         Span<char> buffer = stackalloc char[Longest];
         var typed = Plain(text, buffer);
-        var number = PlainNumber.Read(typed, NumberSigns.None);
+        var number = LeadingNumber.Read(typed, NumberSigns.None);
 
         // 2.5.2026 and 3,5/7 are no numbers, and settle nothing.
         return IsTail(typed[number.End..]) ? number.Settles : NumberSigns.None;
@@ -50,7 +50,7 @@ internal readonly record struct NumberText(NumberOutcome Outcome, double Value, 
             return WithTail(new NumberText(NumberOutcome.Read, fraction), typed[end..].Trim(), counted);
         }
 
-        var number = PlainNumber.Read(typed, column);
+        var number = LeadingNumber.Read(typed, column);
         return number.End == 0
             ? Nothing
             : WithTail(new NumberText(number.Outcome, number.Value, null, number.Assumed), typed[number.End..].Trim(), counted);

@@ -21,17 +21,17 @@ internal enum NumberOutcome
 /// <param name="End">Where it ends in the text.</param>
 /// <param name="Assumed">What was taken for granted.</param>
 /// <param name="Settles">What its own form settles about the signs of its column.</param>
-internal readonly record struct PlainNumber(NumberOutcome Outcome, double Value, int End, NumberAssumptions Assumed, NumberSigns Settles)
+internal readonly record struct LeadingNumber(NumberOutcome Outcome, double Value, int End, NumberAssumptions Assumed, NumberSigns Settles)
 {
     private const NumberStyles Style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
     private const int Longest = 64;
 
-    private static PlainNumber Nothing => new(NumberOutcome.NotANumber, 0, 0, NumberAssumptions.None, NumberSigns.None);
+    private static LeadingNumber Nothing => new(NumberOutcome.NotANumber, 0, 0, NumberAssumptions.None, NumberSigns.None);
 
     /// <summary>Reads the number that a text begins with.</summary>
     /// <param name="text">The text, its blanks and signs made plain.</param>
     /// <param name="column">What the column settles about its signs.</param>
-    public static PlainNumber Read(ReadOnlySpan<char> text, NumberSigns column)
+    public static LeadingNumber Read(ReadOnlySpan<char> text, NumberSigns column)
     {
         var start = text.Length > 0 && text[0] is '-' or '+' ? 1 : 0;
         var end = EndOfDigits(text, start);
@@ -136,7 +136,7 @@ internal readonly record struct PlainNumber(NumberOutcome Outcome, double Value,
         return true;
     }
 
-    private static PlainNumber Parse(ReadOnlySpan<char> text, int end, char decimals, char groups, NumberSigns settles)
+    private static LeadingNumber Parse(ReadOnlySpan<char> text, int end, char decimals, char groups, NumberSigns settles)
     {
         Span<char> plain = stackalloc char[Longest];
         var length = 0;
@@ -166,7 +166,7 @@ internal readonly record struct PlainNumber(NumberOutcome Outcome, double Value,
 
         var assumed = (decimals == ',' ? NumberAssumptions.DecimalComma : NumberAssumptions.None)
             | (groups == None ? NumberAssumptions.None : NumberAssumptions.Thousands);
-        return new PlainNumber(NumberOutcome.Read, value, exponent, assumed, settles);
+        return new LeadingNumber(NumberOutcome.Read, value, exponent, assumed, settles);
     }
 
     // Digits and the signs between them. A blank belongs to the number only where exactly three digits follow it, as in 1 234.

@@ -3,7 +3,7 @@ using ClosedXML.Excel;
 namespace CastBook.Templates.Writing;
 
 /// <summary>Makes a workbook of a content.</summary>
-internal static class BookWriter
+internal static class NewBookWriter
 {
     private const string ReadMeName = "Read me";
     private const string Maker = "CastBook";
@@ -47,7 +47,7 @@ internal static class BookWriter
     private static void ReadMe(IXLWorksheet sheet, BookContent content)
     {
         var lines = content.ReadMe;
-        Look.Everywhere(sheet.Column(1).Style);
+        NewBookLook.Everywhere(sheet.Column(1).Style);
         sheet.Column(1).Width = 98;
         for (var i = 0; i < lines.Count; i++)
         {
@@ -58,8 +58,8 @@ internal static class BookWriter
             sheet.Row(i + 1).Height = lines[i].Length > 112 ? 33 : 19;
         }
 
-        Look.Title(sheet.Cell(1, 1), first: true);
+        NewBookLook.Title(sheet.Cell(1, 1), first: true);
         sheet.ShowGridLines = false;
-        Look.Print(sheet, headingRow: 0, landscape: false, content.IsOnLetter);
+        NewBookLook.Print(sheet, headingRow: 0, landscape: false, content.IsOnLetter);
     }
 }

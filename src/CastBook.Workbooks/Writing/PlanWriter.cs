@@ -13,7 +13,7 @@ using CastBook.Workbooks.Words;
 namespace CastBook.Workbooks.Writing;
 
 /// <summary>Turns a plan into edits of the book it came from, and writes the book with them.</summary>
-internal sealed class BookWriter
+internal sealed class PlanWriter
 {
     private readonly BookReading reading;
     private readonly NightPlan plan;
@@ -27,7 +27,7 @@ internal sealed class BookWriter
     private readonly List<Finding> findings = [];
     private readonly List<(OwnedSheet Sheet, string OwnName)> sheets = [];
 
-    private BookWriter(BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName)
+    private PlanWriter(BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName)
     {
         this.reading = reading;
         this.plan = plan;
@@ -50,7 +50,7 @@ internal sealed class BookWriter
     public static WrittenBook Write(
         BookReading reading, NightPlan plan, FillRecord before, TypedCells typed, string bookName, Stream output)
     {
-        var writer = new BookWriter(reading, plan, before, typed, bookName);
+        var writer = new PlanWriter(reading, plan, before, typed, bookName);
         var (found, lists, lines) = writer.Edit();
         var check = new OutputCheck(reading.Package, writer.edits);
         PackageWriter.Write(reading.Package, writer.edits, output, check.Watch);

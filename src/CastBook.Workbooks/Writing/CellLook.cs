@@ -12,16 +12,16 @@ namespace CastBook.Workbooks.Writing;
 /// <param name="Wrap">Whether long text runs over several lines.</param>
 /// <param name="Padded">Whether it stands off the line at its side, where that is not so by itself.</param>
 /// <param name="Color">Colour of the text.</param>
-internal sealed record Look(
+internal sealed record CellLook(
     int Size = 11,
     bool Bold = false,
-    string Horizontal = Look.Left,
+    string Horizontal = CellLook.Left,
     string? NumberFormat = null,
     string? Fill = null,
     Line Border = Line.None,
     bool Wrap = false,
     bool Padded = false,
-    string Color = Look.Ink)
+    string Color = CellLook.Ink)
 {
     /// <summary>Aligned to the left.</summary>
     public const string Left = "left";
@@ -48,48 +48,48 @@ internal sealed record Look(
     public const string Whole = "#,##0";
 
     /// <summary>The sheet's title.</summary>
-    public static Look Title { get; } = new(14, Bold: true);
+    public static CellLook Title { get; } = new(14, Bold: true);
 
     /// <summary>A line under the title, or where a number comes from.</summary>
-    public static Look Small { get; } = new(9, Color: "FF4A575E");
+    public static CellLook Small { get; } = new(9, Color: "FF4A575E");
 
     /// <summary>A heading over words.</summary>
-    public static Look Heading { get; } = new(11, Bold: true, Fill: Band, Wrap: true);
+    public static CellLook Heading { get; } = new(11, Bold: true, Fill: Band, Wrap: true);
 
     /// <summary>The first heading of a list, with our line at its left.</summary>
-    public static Look FirstHeading { get; } = Heading with { Border = Line.Accent };
+    public static CellLook FirstHeading { get; } = Heading with { Border = Line.Accent };
 
     /// <summary>A heading over numbers.</summary>
-    public static Look NumberHeading { get; } = Heading with { Horizontal = Right };
+    public static CellLook NumberHeading { get; } = Heading with { Horizontal = Right };
 
     /// <summary>Words in a list.</summary>
-    public static Look Text { get; } = new(Border: Line.Under, Wrap: true);
+    public static CellLook Text { get; } = new(Border: Line.Under, Wrap: true);
 
     /// <summary>A link in a list.</summary>
-    public static Look Link { get; } = Text with { Color = Accent };
+    public static CellLook Link { get; } = Text with { Color = Accent };
 
     /// <summary>Bold words in a list.</summary>
-    public static Look Strong { get; } = Text with { Bold = true };
+    public static CellLook Strong { get; } = Text with { Bold = true };
 
     /// <summary>A number in a list, in a format.</summary>
     /// <param name="format">The number format.</param>
-    public static Look Number(string format) => new(Horizontal: Right, NumberFormat: format, Border: Line.Under);
+    public static CellLook Number(string format) => new(Horizontal: Right, NumberFormat: format, Border: Line.Under);
 
     /// <summary>A number that is weighed or dialled.</summary>
     /// <param name="format">The number format.</param>
-    public static Look Big(string format) => new(14, Bold: true, Horizontal: Right, NumberFormat: format, Border: Line.Under);
+    public static CellLook Big(string format) => new(14, Bold: true, Horizontal: Right, NumberFormat: format, Border: Line.Under);
 
     /// <summary>The letter of a flask.</summary>
-    public static Look Letter { get; } = new(16, Bold: true, Horizontal: Centre, Border: Line.Under);
+    public static CellLook Letter { get; } = new(16, Bold: true, Horizontal: Centre, Border: Line.Under);
 
     /// <summary>The letter to scratch into a mould.</summary>
-    public static Look Mould { get; } = new(48, Bold: true, Horizontal: Centre);
+    public static CellLook Mould { get; } = new(48, Bold: true, Horizontal: Centre);
 
     /// <summary>A framed cell for the shop to write in.</summary>
-    public static Look Box { get; } = new(Border: Line.Frame);
+    public static CellLook Box { get; } = new(Border: Line.Frame);
 
     /// <summary>A framed cell for a weighing.</summary>
-    public static Look BoxNumber { get; } = new(14, Horizontal: Right, NumberFormat: "0.0#", Border: Line.Frame);
+    public static CellLook BoxNumber { get; } = new(14, Horizontal: Right, NumberFormat: "0.0#", Border: Line.Frame);
 
     /// <summary>Where text stands in its row.</summary>
     public string Vertical => Fill is not null ? "bottom" : "center";

@@ -6,7 +6,7 @@ namespace CastBook.Planning;
 /// A quantity that may be missing, held as a plain number: not a number where it is. A long list has a hundred thousand rows,
 /// and such a quantity of its own would take three times the room.
 /// </summary>
-internal static class PlainNumber
+internal static class BareQuantity
 {
     /// <summary>Millimetres.</summary>
     /// <param name="length">The length.</param>

@@ -4,7 +4,7 @@ using ClosedXML.Excel;
 namespace CastBook.Templates.Writing;
 
 /// <summary>How a book looks: read at arm's length, printed in black and white.</summary>
-internal static class Look
+internal static class NewBookLook
 {
     private const string Face = "Calibri";
     private const double ListSize = 11;
