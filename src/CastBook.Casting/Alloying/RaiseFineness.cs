@@ -1,3 +1,4 @@
+using CastBook.Casting.Metals;
 using CastBook.Casting.Units;
 using UnitsNet;
 
@@ -25,7 +26,7 @@ public static class RaiseFineness
     {
         Require.NotNegative(metal);
         Require.Between(from, Ratio.Zero, to);
-        Require.Between(with, to, FineMetal.Fineness);
+        Require.Between(with, to, Fineness.Fine);
         Require.Positive(with.DecimalFractions - to.DecimalFractions, nameof(with));
 
         return metal * ((to.DecimalFractions - from.DecimalFractions) / (with.DecimalFractions - to.DecimalFractions));

@@ -14,6 +14,9 @@ public static class Fineness
 {
     private const double FineCarats = 24;   // exact, by definition
 
+    /// <summary>Metal that is nothing but itself.</summary>
+    public static Ratio Fine { get; } = Ratio.FromDecimalFractions(1);
+
     /// <summary>The fineness of a number of carats.</summary>
     /// <param name="carats">0 to 24.</param>
     /// <returns>The share by mass.</returns>

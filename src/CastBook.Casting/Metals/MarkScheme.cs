@@ -7,9 +7,9 @@ namespace CastBook.Casting.Metals;
 /// <para><b>Formula.</b> The mark is the highest whose fineness, less the tolerance, is not above that of the alloy.</para>
 /// <para><b>Valid for</b> metal without solder. Two precious metals in one piece, and pieces too light to need a mark, are not
 /// looked at.</para>
-/// <para><b>Source.</b> Standards of fineness as published by the convention on the control of articles of precious metals
-/// (United Kingdom) and by an authority that follows ISO 9202; the United States by the National Gold and Silver Stamping Act and
-/// 16 CFR 23. ISO's list for silver, platinum and palladium, and the American tolerance for silver, are memory.</para>
+/// <para><b>Source.</b> ISO 9202 as published by an authority that follows it; its list for silver, platinum and palladium as the
+/// convention on the control of articles of precious metals publishes it of the United Kingdom. The United States by the National Gold
+/// and Silver Stamping Act and 16 CFR 23; the American tolerance for silver is memory.</para>
 /// </remarks>
 public sealed class MarkScheme
 {
@@ -19,13 +19,9 @@ public sealed class MarkScheme
 
     private MarkScheme(params (string Symbol, string Mark, double PerMille)[] marks) => this.marks = marks;
 
-    /// <summary>Marks by ISO 9202: no tolerance, and nothing between 375 and 585.</summary>
+    /// <summary>Marks by ISO 9202: no tolerance, and nothing between 375 and 585. The United Kingdom has the same, and 958 for silver.</summary>
     public static MarkScheme Iso { get; } = new(
         [.. Thousandths("Au", 375, 585, 750, 916, 990, 999), .. Thousandths("Ag", 800, 925, 999), .. Thousandths("Pt", 850, 900, 950, 999), .. Thousandths("Pd", 500, 950, 999)]);
-
-    /// <summary>Marks of the United Kingdom: no tolerance.</summary>
-    public static MarkScheme UnitedKingdom { get; } = new(
-        [.. Thousandths("Au", 375, 585, 750, 916, 990, 999), .. Thousandths("Ag", 800, 925, 958, 999), .. Thousandths("Pt", 850, 900, 950, 999), .. Thousandths("Pd", 500, 950, 999)]);
 
     /// <summary>Marks of the United States: carats, with three thousandths allowed, four for silver.</summary>
     public static MarkScheme UnitedStates { get; } = new(

@@ -29,7 +29,7 @@ public static partial class Catalogue
         "alloy-below-its-mark", Severity.Check,
         "{0} is named for {1} parts of {2} in a thousand; its composition has {3}.",
         "A mark is a least value: pieces of it may not bear that one.",
-        "Correct the composition on the Alloys sheet, or give the alloy another name.");
+        "Correct the composition on the Alloys sheet, or give the alloy another name{4}.");
 
     /// <summary>An alloy that reaches its carats in one country only.</summary>
     public static FindingKind AlloyMarkInAmericaOnly { get; } = new(

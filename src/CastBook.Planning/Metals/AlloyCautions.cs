@@ -1,3 +1,4 @@
+using CastBook.Casting.Alloying;
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Words;
@@ -8,6 +9,9 @@ namespace CastBook.Planning.Metals;
 /// <summary>What an alloy's composition gives cause to say.</summary>
 internal static class AlloyCautions
 {
+    // What a sum of doubles may be off, far below what a scale shows.
+    private const double Dust = 1e-9;
+
     /// <summary>Says what is unknown scrap, what fumes, and what the shop's own composition does not hold of its name's promise.</summary>
     /// <param name="alloy">An alloy of tonight.</param>
     /// <param name="findings">Takes what is found.</param>
@@ -70,7 +74,19 @@ internal static class AlloyCautions
         }
         else
         {
-            findings.Add(Catalogue.AlloyBelowItsMark.At(subject, name, promised, element!.Name, held));
+            findings.Add(Catalogue.AlloyBelowItsMark.At(subject, name, promised, element!.Name, held, Raised(claim, fineness, element.Name)));
         }
+    }
+
+    // Rounded up, so that the mark is reached. Where it takes more than there is of the alloy, nobody would do that.
+    private static string Raised(FinenessClaim claim, Ratio fineness, string element)
+    {
+        if (claim.Fineness >= Fineness.Fine)
+        {
+            return "";
+        }
+
+        var grams = RaiseFineness.Compute(Mass.FromGrams(100), fineness, claim.Fineness, Fineness.Fine).Grams;
+        return grams <= 100 ? MetalFindingWords.RaisedWith(Say.Plain(Math.Ceiling((grams * 10) - Dust) / 10), element) : "";
     }
 }

@@ -11,6 +11,9 @@ internal static class MetalFindingWords
     // A mark that no parts per thousand stand behind.
     public static string NoMark => "nothing";
 
+    // What brings an alloy up to its mark, behind what else helps.
+    public static string RaisedWith(string parts, string element) => $"; {parts} parts by weight of fine {element} to each 100 of it make good what is missing";
+
     // Why an alloy cannot have its density.
     public static string CompositionMakes(string density) => $"its composition makes {density}";
 

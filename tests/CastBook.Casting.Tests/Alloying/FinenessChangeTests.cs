@@ -7,7 +7,7 @@ namespace CastBook.Casting.Tests.Alloying;
 
 public class FinenessChangeTests
 {
-    private static readonly Ratio Fine = Ratio.FromDecimalFractions(1);
+    private static readonly Ratio Fine = Fineness.Fine;
 
     [Fact]
     public void Added_AgreesWithWorkedExamples()
@@ -79,24 +79,14 @@ public class FinenessChangeTests
     // By hand: 100 × (1000 − 925) / 925. Dividing by the fineness at hand would give 7.5 g.
     [Fact]
     public void Compute_LoweredFineSilverToSterling_TakesEightGramsOfCopper() =>
-        LowerFineness.Compute(Mass.FromGrams(100), Fine, PerMille(925)).Grams.ShouldBe(8.108, 0.0005);
+        MakeAlloy.Compute(Composition.Of("Ag 925 Cu 75"), Mass.FromGrams(100 * 1000 / 925d), [new(Composition.Of("Ag 1000"), Mass.FromGrams(100))])
+            .StillToAdd.ShouldHaveSingleItem().Mass.Grams.ShouldBe(8.108, 0.0005);
 
     [Fact]
     public void Added_NothingOrNoChange_IsZero()
     {
-        LowerFineness.Compute(Mass.Zero, Carats(18), Carats(14)).Grams.ShouldBe(0);
-        LowerFineness.Compute(Mass.FromGrams(5), Carats(18), Carats(18)).Grams.ShouldBe(0);
         RaiseFineness.Compute(Mass.Zero, Carats(14), Carats(18), Fine).Grams.ShouldBe(0);
         RaiseFineness.Compute(Mass.FromGrams(5), Carats(14), Carats(14), Fine).Grams.ShouldBe(0);
-    }
-
-    [Fact]
-    public void Compute_LoweredWrongWayOrNegative_IsRefused()
-    {
-        Should.Throw<ArgumentOutOfRangeException>(() => LowerFineness.Compute(Mass.FromGrams(1), Carats(14), Carats(18))).ParamName.ShouldBe("from");
-        Should.Throw<ArgumentOutOfRangeException>(() => LowerFineness.Compute(Mass.FromGrams(1), PerMille(1001), Carats(18))).ParamName.ShouldBe("from");
-        Should.Throw<ArgumentOutOfRangeException>(() => LowerFineness.Compute(Mass.FromGrams(1), Carats(14), Ratio.Zero)).ParamName.ShouldBe("to");
-        Should.Throw<ArgumentOutOfRangeException>(() => LowerFineness.Compute(Mass.FromGrams(-1), Carats(18), Carats(14))).ParamName.ShouldBe("metal");
     }
 
     [Fact]
@@ -110,9 +100,13 @@ public class FinenessChangeTests
         Should.Throw<ArgumentOutOfRangeException>(() => RaiseFineness.Compute(Mass.FromGrams(-1), Carats(10), Carats(14), Fine)).ParamName.ShouldBe("metal");
     }
 
+    // An alloy is lowered by the recipe of the poorer one: all of it goes in, and copper fills it up to the mass that its gold makes.
     private static double Added(string way, double grams, double from, double to) => way == "raise"
         ? RaiseFineness.Compute(Mass.FromGrams(grams), Carats(from), Carats(to), Fine).Grams
-        : LowerFineness.Compute(Mass.FromGrams(grams), Carats(from), Carats(to)).Grams;
+        : MakeAlloy.Compute(GoldWithCopper(to), Mass.FromGrams(grams * from / to), [new(GoldWithCopper(from), Mass.FromGrams(grams))])
+            .StillToAdd.Sum(part => part.Symbol == "Cu" ? part.Mass.Grams : double.NaN);
+
+    private static Composition GoldWithCopper(double carats) => Composition.Of(FormattableString.Invariant($"Au {1000 * carats / 24} Cu {1000 * (24 - carats) / 24}"));
 
     private static Ratio Carats(double carats) => Fineness.FromCarats(carats);
 

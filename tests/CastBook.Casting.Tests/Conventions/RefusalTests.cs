@@ -20,7 +20,7 @@ public class RefusalTests
     {
         { "The value must be zero or more.", () => PatternVolume.Compute(Mass.FromGrams(-1), Wax) },
         { "The value must be more than zero.", () => PatternVolume.Compute(Mass.FromGrams(1), Density.Zero) },
-        { "The value is outside its limits.", () => LowerFineness.Compute(Mass.FromGrams(1), Ratio.FromPercent(50), Ratio.FromPercent(60)) },
+        { "The value is outside its limits.", () => RaiseFineness.Compute(Mass.FromGrams(1), Ratio.FromPercent(60), Ratio.FromPercent(50), Fineness.Fine) },
         { "The wax cannot weigh more than the whole tree.", () => WeighedTree.MetalVolume(Mass.FromGrams(1), Mass.FromGrams(2), Wax, Wax) },
         { "More is displaced than the flask holds.", () => FillVolume.Compute(Volume.FromMilliliters(1), Volume.FromMilliliters(2)) },
         { "The method must be vacuum or spin.", () => SuperheatBand.For((CastingMethod)9) },

@@ -334,6 +334,7 @@ public sealed class AlloyBookTests
             "House 14k has 584 parts of gold in a thousand, which is under 585. In the United States it may be stamped 14K; where thousandths are stamped, 375.");
     }
 
+    // By hand: 100 parts hold 10 of copper, which are 7.5 % of 133⅓ parts: 33⅓ of fine silver, rounded up so that the mark is reached.
     [Fact]
     public void Resolve_SterlingOf900_IsBelowItsMark()
     {
@@ -341,7 +342,16 @@ public sealed class AlloyBookTests
 
         plan.The("alloy-below-its-mark").Text().ShouldBe(
             "House sterling is named for 925 parts of silver in a thousand; its composition has 900. A mark is a least value: pieces of it may not bear that one. "
-            + "Correct the composition on the Alloys sheet, or give the alloy another name.");
+            + "Correct the composition on the Alloys sheet, or give the alloy another name; 33.4 parts by weight of fine silver to each 100 of it make good what is missing.");
+    }
+
+    // By hand: 100 parts hold 10 of other metal, which may be a thousandth of the whole: 9,900 parts of fine silver.
+    [Fact]
+    public void Resolve_FarBelowAFineMark_SaysNothingOfFineMetal()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Own("Silver 999", "Ag 900 Cu 100"), Ring("Silver 999")));
+
+        plan.The("alloy-below-its-mark").Remedy.ShouldBe("Correct the composition on the Alloys sheet, or give the alloy another name.");
     }
 
     [Theory]
