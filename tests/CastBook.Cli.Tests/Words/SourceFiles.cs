@@ -14,6 +14,15 @@ internal static class SourceFiles
             .ToDictionary(f => f, f => File.ReadAllText(Path.Combine(root, f)), StringComparer.Ordinal);
     }
 
+    /// <summary>The sources of all tests.</summary>
+    public static IEnumerable<string> OfTests()
+    {
+        var root = Path.Combine(ReadmeTests.Repository, "tests");
+        return Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
+            .Where(f => !Path.GetRelativePath(root, f).Split(Path.DirectorySeparatorChar).Any(folder => folder is "bin" or "obj"))
+            .Select(File.ReadAllText);
+    }
+
     /// <summary>The folder of a source inside its project; empty for those that lie beside the project.</summary>
     /// <param name="path">Its path inside the project.</param>
     public static string FolderOf(string path) => path.Contains('/', StringComparison.Ordinal) ? path[..path.LastIndexOf('/')] : "";

@@ -1,18 +1,49 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace CastBook.Cli.Tests.Words;
 
 /// <summary>Finds the string literals of a C# source; comments are none, and the code in the holes of a text is looked through too.</summary>
-internal sealed class SourceLiterals
+internal sealed partial class SourceLiterals
 {
     private readonly string source;
-    private readonly List<(int Line, string Text)> found = [];
+    private readonly List<(int Line, string Text, int Begins, int Ends)> found = [];
     private int at;
 
     private SourceLiterals(string source) => this.source = source;
 
     /// <summary>The texts as they stand in the source, holes left out, and the lines they begin in.</summary>
-    public static IReadOnlyList<(int Line, string Text)> Of(string source)
+    public static IReadOnlyList<(int Line, string Text)> Of(string source) => Read(source).ConvertAll(l => (l.Line, l.Text));
+
+    /// <summary>The texts without their escapes; literals that a plus joins are one text, and those in holes are left out.</summary>
+    public static IReadOnlyList<string> WholeTexts(string source)
+    {
+        var texts = new List<string>();
+        var end = 0;
+        foreach (var (_, text, begins, ends) in Read(source).OrderBy(l => l.Begins))
+        {
+            if (begins < end)
+            {
+                continue;
+            }
+
+            var plain = text.Replace("\"\"", "\"", StringComparison.Ordinal).Replace("\\\"", "\"", StringComparison.Ordinal);
+            if (texts.Count > 0 && Plus().IsMatch(source.AsSpan(end, begins - end)))
+            {
+                texts[^1] += plain;
+            }
+            else
+            {
+                texts.Add(plain);
+            }
+
+            end = ends;
+        }
+
+        return texts;
+    }
+
+    private static List<(int Line, string Text, int Begins, int Ends)> Read(string source)
     {
         var reader = new SourceLiterals(source);
         while (reader.at < source.Length)
@@ -22,6 +53,10 @@ internal sealed class SourceLiterals
 
         return reader.found;
     }
+
+    // A plus between two literals, the end of a line and a comment with it or not.
+    [GeneratedRegex(@"^\s*(//[^\n]*\n\s*)?\+\s*$")]
+    private static partial Regex Plus();
 
     // Reads on to the end, or over the brace that ends a hole.
     private void Code()
@@ -67,6 +102,7 @@ internal sealed class SourceLiterals
     private void Literal(string signs)
     {
         var line = source.AsSpan(0, at).Count('\n') + 1;
+        var first = at;
         at += signs.Length;
         var quotes = 0;
         while (at + quotes < source.Length && source[at + quotes] == '"')
@@ -87,7 +123,7 @@ internal sealed class SourceLiterals
             Line(text, signs.Contains('$', StringComparison.Ordinal), signs.Contains('@', StringComparison.Ordinal));
         }
 
-        found.Add((line, text.ToString()));
+        found.Add((line, text.ToString(), first, at));
     }
 
     private void Line(StringBuilder text, bool hasHoles, bool isVerbatim)

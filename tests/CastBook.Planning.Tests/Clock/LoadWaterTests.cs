@@ -38,7 +38,10 @@ public sealed class LoadWaterTests
     [Fact]
     public void Look_PowerIsNotKnown_IsAskedForWhereThereIsMuchWater()
     {
-        Plan(null, 10).The("kiln-power-not-known").Remedy.ShouldBe("Type \"Power\" on the Kilns sheet, in kW, as its plate says.");
+        var plan = Plan(null, 10);
+
+        plan.The("kiln-power-not-known").Text().ShouldBe(FormattableString.Invariant(
+            $"Nothing says how strong the kiln is, and the moulds of load 1 hold {Math.Round(plan.Flasks.Sum(f => f.Water!.Value.Liters), 1):0.##} kg of water: whether it can dry them in time is not known. Type \"Power\" on the Kilns sheet, in kW, as its plate says."));
         Plan(null, 1).Ids().ShouldNotContain("kiln-power-not-known");
     }
 }

@@ -126,8 +126,26 @@ public sealed class BuiltTreesTests
 
         var plan = NightPlanner.Plan(night with { Trees = [Waxed("A", "100 × 150")] });
 
+        var flask = plan.Flasks.ShouldHaveSingleItem();
         plan.The("charge-over-crucible").Subjects.ShouldBe([Subject.Flask("A")]);
+        plan.The("charge-over-crucible").Seen.ShouldBe(
+            FormattableString.Invariant($"Flask A needs a charge of {flask.Charge.Grams:0} g, which is {flask.Charge.Grams / 10.4:0.0} ml."));
         plan.The("charge-over-crucible").Why.ShouldBe("The largest crucible for Bench silver takes 8.0 ml of melt, filled to four fifths.");
+    }
+
+    // Of a tree that hangs already the button is what it is: four fifths of 2 ml are 1.6 ml.
+    [Fact]
+    public void Find_BuiltTreeWhoseButtonIsOverTheCup_Stops()
+    {
+        var shop = Wrenmoor.Shop with { FlaskSizes = [Wrenmoor.Small with { Cup = Wrenmoor.Ml(2) }] };
+        var night = Wrenmoor.Night(shop, Wrenmoor.Ring(5) with { LastFlasks = [new("A", 5)] });
+
+        var plan = NightPlanner.Plan(night with { Trees = [Waxed("A", "75 × 100")] });
+
+        var button = plan.Flasks.ShouldHaveSingleItem().Button.Grams / 10.4;
+        button.ShouldBeGreaterThan(1.6);
+        plan.The("button-over-cup").Seen.ShouldBe(
+            FormattableString.Invariant($"The button of flask A is {button:0.0} ml, but its cup holds 2.0 ml and may be filled to four fifths."));
     }
 
     private static NightPlan Plan(TreeInHand[] trees, params Piece[] pieces) =>

@@ -63,6 +63,11 @@ public sealed class SizeBookTests
         Plan(Wrenmoor.Small with { ToWall = Wrenmoor.Mm(toWall) }).Ids().Contains("to-wall-too-small").ShouldBe(said);
 
     [Fact]
+    public void Of_LittleToTheWall_SaysHowLittleCastersKeep() =>
+        Plan(Wrenmoor.Small with { ToWall = Wrenmoor.Mm(4) }).The("to-wall-too-small").Seen.ShouldBe(
+            "Flask size \"75 × 100\" keeps only 4 mm between pieces and wall; under 6 mm is less than casters keep.");
+
+    [Fact]
     public void Of_AboveTreeWhenSpun_NeedsTwelveOnly() =>
         Plan(Wrenmoor.Small with { AboveTree = Wrenmoor.Mm(12), Method = CastingMethod.Spin }).StopsAndChecks().ShouldBeEmpty();
 
@@ -116,6 +121,7 @@ public sealed class SizeBookTests
         var plan = Plan(Wrenmoor.Small with { Cup = Wrenmoor.Ml(1.8) });
 
         plan.Stops().ShouldBe(["cup-too-small"]);
+        plan.The("cup-too-small").Seen.ShouldBe("The cup of flask size \"75 × 100\" holds 1.8 ml, too little for the button of 1.5 ml.");
         plan.Flasks.ShouldBeEmpty();
     }
 

@@ -87,6 +87,12 @@ public sealed class WeighedTreesTests
         plan.The("tree-lighter-than-patterns").Seen.ShouldBe("The tree of flask A weighs 30.0 g, less than its patterns together, 40.0 g.");
     }
 
+    // 10 g of wax and 20 g of patterns: 20 / 1.15 + 10 / 0.95 = 27.917 ml, 290.3 g; the pieces alone 40 / 1.15 × 10.4 = 361.7 g.
+    [Fact]
+    public void VolumeOf_LessThanThePiecesAlone_SaysBoth() =>
+        Weighed(treeGrams: 30, waxGrams: 10).The("weighed-below-pieces").Text().ShouldBe(
+            "The weighed tree of flask A takes 290 g, less than its pieces alone should, 362 g. A piece may be missing, or a density or weight is wrong. Count the pieces and weigh again.");
+
     [Fact]
     public void VolumeOf_PatternDensityUnknown_KeepsTheEstimateAndAsks()
     {
@@ -96,6 +102,7 @@ public sealed class WeighedTreesTests
         var plan = NightPlanner.Plan(night);
 
         plan.The("wax-share-unknown").Subjects.ShouldBe([Subject.Flask("A", ShopField.OfItWax)]);
+        plan.The("wax-share-unknown").Seen.ShouldBe("The tree of flask A weighs 46.0 g, but how much of that is wax and how much pattern is not known.");
         plan.Flasks[0].Weighed.ShouldBeFalse();
     }
 

@@ -21,6 +21,9 @@ public sealed class PourAnswersTests
         plan.The("metal-temperature-missing").Text().ShouldBe(
             "No metal temperature is known for Bench silver. A wrong one ruins the pour, so none is guessed. "
             + "Type the temperature of the alloy's data sheet under \"Metal temp\" on the Alloys sheet.");
+        plan.The("flask-temperature-missing").Text().ShouldBe(
+            "No flask temperature for ordinary work is known for Bench silver. It decides whether the mould fills, so none is guessed. "
+            + "Type it under \"Flask temp ordinary\" on the Alloys sheet.");
         plan.The("flask-temperature-missing").Subjects.ShouldBe(
             [new Subject(SubjectKind.Alloy, "Bench silver", ShopField.FlaskTemperatureOrdinary)]);
         plan.Flasks[0].MetalTemperature.ShouldBeNull();

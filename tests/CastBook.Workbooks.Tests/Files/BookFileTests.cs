@@ -261,6 +261,18 @@ public sealed class BookFileTests : IDisposable
         Should.Throw<BookNotWrittenException>(() => Fill(book, Path.Combine(folder.Path, "nowhere", "out.xlsx"))).Finding.Id.ShouldBe("book-not-written");
     }
 
+    // The words of the system stand behind the name.
+    [Fact]
+    public void Fill_BookIsAFolder_SaysThatItCannotBeOpened()
+    {
+        var book = Directory.CreateDirectory(Path.Combine(folder.Path, "night.xlsx")).FullName;
+
+        var finding = Should.Throw<BookRefusedException>(() => Fill(book)).Finding;
+
+        finding.Seen.ShouldBe($"night.xlsx cannot be opened: {Should.Throw<UnauthorizedAccessException>(() => File.ReadAllBytes(book)).Message}");
+        finding.Id.ShouldBe("book-cannot-be-opened");
+    }
+
     [Fact]
     public void Fill_OutputIsAFolder_SaysSoAndLeavesNothingBehind()
     {

@@ -163,6 +163,20 @@ public sealed class ClockSheetTests
         filled.Result.Findings.Single(f => f.Id == "hour-of-two-days").Seen.ShouldBe("\"Start at\" is \"12/4/26 6 PM\": 2026-04-12 18:00 or 2026-12-04 18:00.");
     }
 
+    // Clocks of central Europe go from 2:00 to 3:00 in the night to 29 March 2026, by the directive 2000/84/EC: the last Sunday of March.
+    [Fact]
+    public void Fill_StartInTheHourThatIsSkipped_IsSaid()
+    {
+        var filled = Filled.From(
+            new BookBuilder()
+                .Sheet("Sheet1", s => s.Row("Piece", "Qty", "Weight", "Metal").Row("Otter ring", 6, 2.1, "sterling"))
+                .Sheet("Shop", s => s.Row("Setting", "Value").Row("Start at", "2026-03-29 02:30")).Build(),
+            settings: BookSettings.None with { Zone = TimeZoneInfo.FindSystemTimeZoneById("Europe/Berlin") });
+
+        filled.Result.Night.Clock.ShouldBeNull();
+        filled.Result.Findings.Single(f => f.Id == "hour-skipped").Seen.ShouldBe("\"Start at\" is \"2026-03-29 02:30\", an hour that the clocks skip that night.");
+    }
+
     // What is asked on the command line is settled as what stands in the book.
     [Theory]
     [InlineData("12/24/26", "2026-12-04 18:00")]

@@ -64,8 +64,19 @@ public sealed class WeighedTreeTests
         filled.Sheets.ShouldContain("Night plan (kept)");
         filled["Night plan (kept)", "C30"].ShouldBe("ask Tarn about the bell");
         filled["Night plan", "C30"].ShouldBeNull();
-        filled.Ids.ShouldContain("own-sheet-kept");
+        filled.Result.Findings.Single(f => f.Id == "own-sheet-kept").Seen.ShouldBe(
+            "Something was typed on Night plan outside the framed cells, so that sheet was kept as Night plan (kept) and a fresh one made.");
         filled.Again().Sheets.Count.ShouldBe(filled.Sheets.Count);
+    }
+
+    [Fact]
+    public void Fill_SheetOfTheShopHasOurName_OursGetsAnother()
+    {
+        var filled = Filled.From(Nights.WholeBuilder().Sheet("Night plan", s => s.Row("Tarn sweeps up")).Build());
+
+        filled["Night plan", "A1"].ShouldBe("Tarn sweeps up");
+        filled.Sheets.ShouldContain("Night plan (2)");
+        filled.Result.Findings.Single(f => f.Id == "sheet-name-taken").Seen.ShouldBe("You have a sheet called Night plan of your own; CastBook's is called Night plan (2).");
     }
 
     // The shop renames the size of a tree that hangs already: nothing is worked out for it, and nothing of it is lost.

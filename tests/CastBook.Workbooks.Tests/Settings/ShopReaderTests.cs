@@ -117,7 +117,7 @@ public sealed class ShopReaderTests
         var reading = Read("Flasks", s => s.Row("Size", "Owned").Row("75 × 100", 3).Row("75 × 100", 5));
 
         reading.Night.Shop.FlaskSizes.ShouldHaveSingleItem().Owned.ShouldBe(3);
-        Said(reading).ShouldHaveSingleItem().Id.ShouldBe("shop-name-twice");
+        Said(reading).ShouldHaveSingleItem().Seen.ShouldBe("The flask size 75 × 100 stands twice on sheet Flasks.");
         At(reading, new Subject(SubjectKind.FlaskSize, "75 × 100", ShopField.Owned)).ShouldBe("Flasks!B2");
     }
 

@@ -201,6 +201,10 @@ public sealed class PieceReadingTests
         reading.Cells.Find(finding.Subjects[0])!.Value.ToString().ShouldBe("Pieces!C2");
     }
 
+    [Fact]
+    public void Read_Estimate_SaysHowToTypeOneNumber() =>
+        One(Usual, ["Pin", 2, "ca. 12", "Bronze"]).Reading.Findings.Single(f => f.Severity == Severity.Stop).Remedy.ShouldBe("Type the weight as one number, such as 12.");
+
     [Theory]
     [InlineData(2.5, "quantity-not-whole", "The quantity is 2.5, but pieces are cast whole.")]
     [InlineData(-1, "value-below-zero", "The quantity is -1, which is less than nothing.")]
@@ -292,7 +296,19 @@ public sealed class PieceReadingTests
         var (piece, reading) = One([.. Usual, "Stones in"], ["Pin", 2, 1.5, "Bronze", "two rubies"]);
 
         piece.Unreadable.ShouldBe([PieceField.StonesIn]);
-        reading.Findings.ShouldHaveSingleItem().Severity.ShouldBe(Severity.Stop);
+        var finding = reading.Findings.ShouldHaveSingleItem();
+        finding.Severity.ShouldBe(Severity.Stop);
+        finding.Seen.ShouldBe("\"two rubies\" under Stones in does not say whether stones are in the pattern.");
+    }
+
+    [Fact]
+    public void Read_UnclearLeaveOut_CountsAsNoAndIsChecked()
+    {
+        var (piece, reading) = One([.. Usual, "Leave out"], ["Pin", 2, 1.5, "Bronze", "perhaps"]);
+
+        piece.LeaveOut.ShouldBeFalse();
+        var finding = reading.Findings.ShouldHaveSingleItem();
+        (finding.Severity, finding.Seen).ShouldBe((Severity.Check, "\"perhaps\" under Leave out was not understood and counts as no."));
     }
 
     [Fact]
@@ -368,7 +384,7 @@ public sealed class PieceReadingTests
         var refusal = Should.Throw<BookRefusedException>(() => Read(["Date", "Customer", "Amount due"], ["1", "2", "3"]));
 
         refusal.Finding.Id.ShouldBe("list-headings-unknown");
-        refusal.Message.ShouldContain("The nearest is row 1 of sheet Pieces, which says: Date, Customer, Amount due.");
+        refusal.Finding.Seen.ShouldBe("No list of pieces was found. The nearest is row 1 of sheet Pieces, which says: Date, Customer, Amount due.");
     }
 
     [Fact]

@@ -75,11 +75,11 @@ public sealed class RingSizeTests
 
     // Two rings of size 54 would be taken for 2 mm by 54 mm, and hung so.
     [Theory]
-    [InlineData("Size", "2x54")]
-    [InlineData("Größe", "2 × 54")]
-    [InlineData("Taille", "3 x 52,5")]
-    [InlineData("Talla", "1x60")]
-    public void Read_TwoNumbersThatMayBeRings_AreAskedAbout(string heading, string size)
+    [InlineData("Size", "2x54", "54", "2")]
+    [InlineData("Größe", "2 × 54", "54", "2")]
+    [InlineData("Taille", "3 x 52,5", "52.5", "3")]
+    [InlineData("Talla", "1x60", "60", "1")]
+    public void Read_TwoNumbersThatMayBeRings_AreAskedAbout(string heading, string size, string ring, string count)
     {
         using var book = BookBuilder.Pieces(["Piece", "Qty", "Pattern weight (g)", "Alloy", heading], ["Band", 2, 1.5, "Bronze", size]);
 
@@ -88,7 +88,7 @@ public sealed class RingSizeTests
         reading.Night.Pieces[0].Box.ShouldBeNull();
         reading.Night.Pieces[0].Unreadable.ShouldBe([PieceField.Sizes]);
         var asked = reading.Findings.ShouldHaveSingleItem();
-        asked.Id.ShouldBe("sizes-or-ring-sizes");
+        asked.Seen.ShouldBe($"\"{size}\" may be the size of a ring, {ring}, and how many, {count}; or the sizes of the piece.");
         asked.Remedy.ShouldBe($"For rings type how many under the quantity and the size alone; for the sizes of the piece type their unit too, such as {size} mm.");
     }
 
