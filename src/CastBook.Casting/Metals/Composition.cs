@@ -32,6 +32,9 @@ public sealed class Composition
         return 0;
     }
 
+    /// <summary>Whether half of it or more is platinum and palladium.</summary>
+    public bool IsOfPlatinumMetals => PerMille("Pt") + PerMille("Pd") >= 500;
+
     /// <summary>The elements of one hazard that take part, in the order written.</summary>
     /// <param name="hazard">The hazard.</param>
     public IReadOnlyList<Element> With(ElementHazard hazard)

@@ -36,7 +36,7 @@ public static class DensityFromComposition
         var specificVolume = 0.0;   // ml per 1000 g
         var lowByPercent = 0.0;
         var doubtful = new List<string>();
-        var trusted = composition.PerMille("Pt") + composition.PerMille("Pd") >= 500 ? PlatinumMetals : JewelleryMetals;
+        var trusted = composition.IsOfPlatinumMetals ? PlatinumMetals : JewelleryMetals;
         foreach (var (symbol, share) in composition.Parts)
         {
             // A composition holds only symbols that the table of elements knows.

@@ -64,7 +64,7 @@ internal sealed class CrucibleBook
     /// <summary>Whether an alloy must not be melted in graphite: platinum and palladium alloys.</summary>
     /// <param name="alloy">The alloy.</param>
     public static bool NeedsNoGraphite(KnownAlloy alloy) =>
-        alloy.Alloy.Composition is { } parts ? parts.PerMille("Pt") + parts.PerMille("Pd") >= 500 : alloy.Alloy.NeedsHighTemperatureInvestment;
+        alloy.Alloy.Composition?.IsOfPlatinumMetals ?? alloy.NeedsHighTemperatureInvestment;
 
     // A make that is not said may be graphite.
     private static bool IsKnownFreeOfGraphite(Crucible crucible) => GraphiteWords.IsKnownFree(crucible.MadeOf ?? "");

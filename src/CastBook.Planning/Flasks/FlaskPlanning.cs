@@ -136,7 +136,7 @@ internal sealed class FlaskPlanning
             return false;
         }
 
-        if (alloy is null || !alloy.Alloy.NeedsHighTemperatureInvestment || !powder.MayBeGypsum)
+        if (alloy is null || !alloy.NeedsHighTemperatureInvestment || !powder.MayBeGypsum)
         {
             return true;
         }

@@ -20,11 +20,25 @@ internal sealed record KnownAlloy(string Name, Alloy Alloy, ShopAlloy? Row, int 
     /// <summary>Whether it is a red gold by name: one that turns brittle when it cools slowly.</summary>
     public bool IsRedGold { get; } = IsRed(Name, Alloy) || IsRed(Alloy.Name, Alloy);
 
+    /// <summary>
+    /// Whether gypsum-bonded investment cannot hold it. An alloy of the shop's own is known by its parts, and by its name where it has none: nobody
+    /// pours platinum into gypsum because the name was not one of ours.
+    /// </summary>
+    public bool NeedsHighTemperatureInvestment { get; } =
+        Alloy.NeedsHighTemperatureInvestment || (Alloy.Composition?.IsOfPlatinumMetals ?? (IsTooHotForGypsum(Name) || IsTooHotForGypsum(Alloy.Name)));
+
     /// <summary>True when nothing of it may be cast, for a reason that has a finding.</summary>
     public bool Refused { get; init; }
 
     /// <summary>By name alone: a night has few alloys, and very many rows ask for theirs.</summary>
     public override int GetHashCode() => Name.GetHashCode(StringComparison.Ordinal);
+
+    // Gold and silver with some platinum or palladium are named for both.
+    private static bool IsTooHotForGypsum(string name)
+    {
+        var words = AlloyWords.Of(name);
+        return words.Any(w => w is "PLATINUM" or "PALLADIUM" or "STAINLESSSTEEL") && !words.Any(w => w is "GOLD" or "SILVER" or "925" || AlloyWords.IsCarats(w));
+    }
 
     private static bool IsRed(string name, Alloy alloy)
     {

@@ -1,3 +1,4 @@
+using CastBook.Casting.Investing;
 using CastBook.Casting.Metals;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
@@ -82,7 +83,12 @@ public sealed class CrucibleBookTests
     {
         Composition.TryParse("Pt 950 Ru 50", out var parts, out _).ShouldBeTrue();
         var platinum = Wrenmoor.Silver with { Alloy = Wrenmoor.Silver.Alloy with { Name = "House 950", Composition = parts, Density = null } };
-        var shop = Wrenmoor.Shop with { Alloys = [platinum], Crucibles = [new Crucible { Name = "Pot", Holds = Wrenmoor.Ml(100), MadeOf = madeOf }] };
+        var shop = Wrenmoor.Shop with
+        {
+            Alloys = [platinum],
+            Crucibles = [new Crucible { Name = "Pot", Holds = Wrenmoor.Ml(100), MadeOf = madeOf }],
+            Investments = [Wrenmoor.Shop.Investments[0] with { Kind = InvestmentKind.HighTemperature }],
+        };
 
         var plan = NightPlanner.Plan(Wrenmoor.Night(shop, Wrenmoor.Ring() with { Alloy = "House 950" }));
 

@@ -447,6 +447,41 @@ public sealed class AlloyBookTests
         plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.NotPlanned, PieceStatus.Planned]);
     }
 
+    // The shop's own name for it is none of ours: its parts tell, and where it has none its name.
+    [Fact]
+    public void Resolve_PlatinumOfTheShopsOwn_IsNotPlannedInGypsum()
+    {
+        var byParts = NightPlanner.Plan(Wrenmoor.Night(Own("House 950", "Pt 950 Ru 50"), Ring("House 950")));
+        var named = new ShopAlloy { Alloy = new Alloy { Name = "Platine de Tarn", Density = Density.FromGramsPerCubicCentimeter(20.7) } };
+        var byName = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [named] }, Ring("Platine de Tarn")));
+
+        byParts.The("needs-high-temperature-investment").Seen.ShouldBe("House 950 cannot be cast in gypsum-bonded investment.");
+        byParts.Flasks.ShouldBeEmpty();
+        byName.The("needs-high-temperature-investment").Seen.ShouldBe("Platine de Tarn cannot be cast in gypsum-bonded investment.");
+        byName.Flasks.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("House palladium", true)]
+    [InlineData("Pt 900 Tarn", true)]
+    [InlineData("inox 316", true)]
+    [InlineData("18k palladium white", false)]
+    [InlineData("palladium white gold, house", false)]
+    [InlineData("platinum sterling", false)]
+    [InlineData("House bronze", false)]
+    public void NeedsHighTemperatureInvestment_NameWithoutParts_Tells(string name, bool expected) =>
+        new KnownAlloy(name, new Alloy { Name = name }, null, 0).NeedsHighTemperatureInvestment.ShouldBe(expected);
+
+    [Theory]
+    [InlineData("Au 750 Pd 250", false)]
+    [InlineData("Pd 500 Ag 500", true)]
+    public void NeedsHighTemperatureInvestment_Parts_TellMoreThanTheName(string composition, bool expected)
+    {
+        Composition.TryParse(composition, out var parts, out _).ShouldBeTrue();
+
+        new KnownAlloy("House palladium", new Alloy { Name = "House palladium", Composition = parts }, null, 0).NeedsHighTemperatureInvestment.ShouldBe(expected);
+    }
+
     [Fact]
     public void Resolve_PlatinumInAPowderOfAKindThatNobodyCanRead_IsNotPlanned()
     {
