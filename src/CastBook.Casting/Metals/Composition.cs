@@ -51,6 +51,15 @@ public sealed class Composition
         return found;
     }
 
+    /// <summary>Whether it is another one, within what published sheets make of it by rounding: each part by <see cref="SumTolerance"/> at most.</summary>
+    /// <param name="other">The other composition.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="other"/> is missing.</exception>
+    public bool IsLike(Composition other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Parts.Concat(other.Parts).All(part => Math.Abs(PerMille(part.Symbol) - other.PerMille(part.Symbol)) <= SumTolerance);
+    }
+
     /// <summary>The composition as it would be typed, such as <c>Au 583 Ag 104 Cu 313</c>.</summary>
     /// <returns>Text that <see cref="TryParse"/> reads back.</returns>
     public override string ToString() =>

@@ -162,8 +162,14 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
 
     private static IReadOnlyList<Element> Bad(Alloy alloy) => alloy.Composition?.With(ElementHazard.Poison) ?? [];
 
-    // What the shop's row leaves blank comes from the one built-in alloy of its name; a composition of its own keeps its own density.
-    private static Alloy Fill(Alloy own, Alloy builtIn) => own with
+    // What the shop's row leaves blank comes from the one built-in alloy of its name; a composition of its own keeps its own density, and
+    // one that is another than the built-in keeps its own melting range, temperatures and waits too: a little zinc moves them all.
+    private static Alloy Fill(Alloy own, Alloy builtIn) =>
+        own.Composition is { } parts && builtIn.Composition is { } usual && !parts.IsLike(usual)
+            ? own with { NeedsHighTemperatureInvestment = own.NeedsHighTemperatureInvestment || builtIn.NeedsHighTemperatureInvestment }
+            : Filled(own, builtIn);
+
+    private static Alloy Filled(Alloy own, Alloy builtIn) => own with
     {
         Composition = own.Composition ?? builtIn.Composition,
         Density = own.Density ?? (own.Composition is null ? builtIn.Density : null),

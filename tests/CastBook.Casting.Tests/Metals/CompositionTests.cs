@@ -52,6 +52,18 @@ public class CompositionTests
         why.ShouldBe(new CompositionFault(kind, about));
     }
 
+    [Theory]
+    [InlineData("Ag 925 Cu 75", true)]
+    [InlineData("Ag 930 Cu 70", true)]
+    [InlineData("Ag 930.5 Cu 69.5", false)]
+    [InlineData("Ag 925 Cu 69 Zn 6", false)]
+    [InlineData("Cu 75 Ag 921 Zn 4", true)]
+    public void IsLike_EachPartWithinFive_Is(string text, bool expected)
+    {
+        Composition.Of("Ag 925 Cu 75").IsLike(Composition.Of(text)).ShouldBe(expected);
+        Composition.Of(text).IsLike(Composition.Of("Ag 925 Cu 75")).ShouldBe(expected);
+    }
+
     // Published rows that do not add up: Materials Chemistry 2e, Table 3.4 (14 k yellow, 110 %);
     // azom.com article 2372 (14 ct, 117.9 %); timezone.com 2002 (14 k white with copper twice).
     [Theory]

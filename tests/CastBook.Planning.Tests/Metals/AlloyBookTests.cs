@@ -396,6 +396,19 @@ public sealed class AlloyBookTests
         sources.MetalTemperature!.Words.ShouldBe("common practice");
     }
 
+    // Zinc lowers the melting range: to pour it at what sterling of silver and copper wants boils it off.
+    [Fact]
+    public void Resolve_OwnCompositionUnderABuiltInName_AsksForItsTemperatures()
+    {
+        var other = NightPlanner.Plan(Wrenmoor.Night(Own("sterling without deoxidant", "Ag 925 Cu 55 Zn 20"), Ring("sterling without deoxidant")));
+        var rounded = NightPlanner.Plan(Wrenmoor.Night(Own("sterling without deoxidant", "Ag 927 Cu 73"), Ring("sterling without deoxidant")));
+
+        other.Stops().ShouldBe(["metal-temperature-missing", "flask-temperature-missing"], ignoreOrder: true);
+        other.Flasks[0].MetalTemperature.ShouldBeNull();
+        rounded.Stops().ShouldBeEmpty();
+        rounded.Flasks[0].MetalTemperature!.Value.DegreesCelsius.ShouldBe(960, 1e-9);
+    }
+
     [Fact]
     public void Resolve_NoDensity_StopsAtTheAlloysRow()
     {
