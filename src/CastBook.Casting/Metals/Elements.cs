@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text.RegularExpressions;
 using UnitsNet;
 
 namespace CastBook.Casting.Metals;
@@ -9,7 +10,7 @@ namespace CastBook.Casting.Metals;
 /// <para><b>Source.</b> Published element tables for density; the fixed points of the temperature scale of
 /// 1990 (ITS-90) for the melting points of Ag, Au, Cu, Zn, Sn, Al and In. Each row says which.</para>
 /// </remarks>
-public static class Elements
+public static partial class Elements
 {
     /// <summary>All elements known here, in no special order.</summary>
     public static IReadOnlyList<Element> All { get; } =
@@ -52,6 +53,24 @@ public static class Elements
         ArgumentNullException.ThrowIfNull(symbol);
         return BySymbol.TryGetValue(symbol, out element);
     }
+
+    /// <summary>The elements that stand beside a number in a text, by symbol or by name, also where the text is no composition.</summary>
+    /// <param name="text">Any text, such as <c>Cu 85 %, Pb 15 %</c> or <c>5 lead</c>.</param>
+    /// <returns>Each once, in the order written.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is missing.</exception>
+    public static IReadOnlyList<Element> BesideNumbers(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return [.. WordBesideNumber().Matches(text).SelectMany(word => All.Where(element => IsCalled(element, word.Value))).Distinct()];
+    }
+
+    // A symbol begins with a capital: "to be 5" is no beryllium.
+    private static bool IsCalled(Element element, string word) =>
+        string.Equals(element.Name, word, StringComparison.OrdinalIgnoreCase)
+        || (char.IsUpper(word[0]) && string.Equals(element.Symbol, word, StringComparison.OrdinalIgnoreCase));
+
+    [GeneratedRegex(@"\p{L}+(?=[\s:=%]*\d)|(?<=\d[\s:=%]*)\p{L}+")]
+    private static partial Regex WordBesideNumber();
 
     private static Element Of(string symbol, string name, double gramsPerCubicCentimeter, double degreesCelsius, ElementHazard hazard = ElementHazard.None) =>
         new(symbol, name, Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimeter), Temperature.FromDegreesCelsius(degreesCelsius), hazard);

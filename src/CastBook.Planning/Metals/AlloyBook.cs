@@ -109,7 +109,7 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
             var whyNot = AlloyDensities.WhyNot(alloy);
             entry = new KnownAlloy(name, whyNot is null ? WithDensity(alloy, name) : alloy with { Density = null }, row, known.Count)
             {
-                Refused = Bad(alloy).Count > 0,
+                Refused = Bad(alloy, row).Count > 0,
                 Impossible = whyNot is null ? null : (alloy.Density!.Value, whyNot),
             };
             known[key] = entry;
@@ -155,12 +155,14 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
 
         if (alloy.Refused)
         {
-            var names = Bad(alloy.Alloy).Select(element => element.Name);
+            var names = Bad(alloy.Alloy, alloy.Row).Select(element => element.Name);
             findings.Add(Catalogue.AlloyRefused.At([About(alloy.Name, ShopField.Composition), row], alloy.Name, Say.Together([.. names])));
         }
     }
 
-    private static IReadOnlyList<Element> Bad(Alloy alloy) => alloy.Composition?.With(ElementHazard.Poison) ?? [];
+    // What cannot be read for a slip in a number is no less poisonous.
+    private static IReadOnlyList<Element> Bad(Alloy alloy, ShopAlloy? row) =>
+        row is { Poisons: { Count: > 0 } poisons } ? poisons : alloy.Composition?.With(ElementHazard.Poison) ?? [];
 
     // What the shop's row leaves blank comes from the one built-in alloy of its name; a composition of its own keeps its own density, and
     // one that is another than the built-in keeps its own melting range, temperatures and waits too: a little zinc moves them all.

@@ -9,6 +9,9 @@ public sealed record ShopAlloy
     /// <summary>The alloy; what the row leaves blank is missing here.</summary>
     public required Alloy Alloy { get; init; }
 
+    /// <summary>Poisonous elements in a composition that could not be read.</summary>
+    public IReadOnlyList<Element> Poisons { get; init; } = [];
+
     /// <summary>Melt loss of this alloy, where it differs from the shop's setting.</summary>
     public Ratio? Loss { get; init; }
 

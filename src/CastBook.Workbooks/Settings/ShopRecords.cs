@@ -69,6 +69,9 @@ internal static class ShopRecords
             FlaskTemperatureHeavy = row.Temperature(ShopField.FlaskTemperatureHeavy),
             QuenchAfter = Quench(row),
         },
+        Poisons = row.Text(ShopField.Composition) is { } parts && !CastBook.Casting.Metals.Composition.TryParse(parts, out _, out _)
+            ? [.. Elements.BesideNumbers(parts).Where(e => e.Hazard == ElementHazard.Poison)]
+            : [],
         Loss = row.Percent(ShopField.Loss),
         Fresh = row.Mass(ShopField.Fresh),
         Remelt = row.Mass(ShopField.Remelt),

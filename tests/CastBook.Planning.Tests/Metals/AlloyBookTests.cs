@@ -438,6 +438,18 @@ public sealed class AlloyBookTests
     }
 
     [Fact]
+    public void Resolve_LeadInACompositionThatCannotBeRead_IsRefused()
+    {
+        Elements.TryGet("Pb", out var lead).ShouldBeTrue();
+        var own = new ShopAlloy { Alloy = new Alloy { Name = "Old bronze", Density = Density.FromGramsPerCubicCentimeter(8.9) }, Poisons = [lead] };
+
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Shop with { Alloys = [own] }, Ring("Old bronze")));
+
+        plan.The("alloy-refused").Seen.ShouldBe("Old bronze has lead in its composition.");
+        plan.Flasks.ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Resolve_RedGoldWithStones_IsNotPlanned()
     {
         var red = BuiltInAlloys.All.First(a => a.Name.Contains("red", StringComparison.Ordinal) && a.Name.Contains("18k", StringComparison.Ordinal)).Name;

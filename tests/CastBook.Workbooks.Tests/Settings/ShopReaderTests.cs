@@ -178,6 +178,17 @@ public sealed class ShopReaderTests
         Said(Read("Alloys", s => s.Row("Alloy", "Composition").Row("Odd", typed))).ShouldHaveSingleItem().Seen
             .ShouldBe($"\"{typed}\" under Composition is not a composition such as Au 583 Ag 104 Cu 313 ({why}).");
 
+    // The sum is wrong, and the lead is there all the same.
+    [Theory]
+    [InlineData("Cu 850 Sn 50 Pb 150", "lead")]
+    [InlineData("Cu 85 % Pb 15 %", "lead")]
+    [InlineData("85 copper, 10 lead, 5 cadmium", "lead cadmium")]
+    [InlineData("Ag:800 CD:200", "cadmium")]
+    [InlineData("ask Tarn what it is to be 5", "")]
+    [InlineData("Cu 850 Sn 50 Pb 100", "")]
+    public void Read_PoisonInACompositionThatCannotBe_IsKept(string typed, string poisons) =>
+        string.Join(' ', Read("Alloys", s => s.Row("Alloy", "Composition").Row("Odd", typed)).Night.Shop.Alloys[0].Poisons.Select(e => e.Name)).ShouldBe(poisons);
+
     [Fact]
     public void Read_OtherSheets_GiveTheirRows()
     {
