@@ -16,8 +16,9 @@ internal sealed partial class PieceCells
             return false;
         }
 
+        // Stones that somebody is not sure of are no "no": their flask could be quenched.
         var cell = Cell(known.Column);
-        if (CellValues.YesOrNo(cell) is { } said)
+        if (CellValues.YesOrNo(cell) is { } said && !(field == PieceField.StonesIn && CellValues.SaysNotKnown(cell)))
         {
             return said;
         }

@@ -19,6 +19,9 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
     public static bool IsBlank(GridCell cell) =>
         cell.IsEmpty || (cell.Kind == CellKind.Text && CellWords.Nothing.Contains(Clean(cell.Text)));
 
+    /// <summary>Whether a cell says that what belongs there is not known, or not yet.</summary>
+    public static bool SaysNotKnown(GridCell cell) => cell.Kind == CellKind.Text && CellWords.NotKnown.Contains(Clean(cell.Text));
+
     /// <summary>Whether a cell is a formula whose value was not saved.</summary>
     public static bool HasNoValue(GridCell cell) => cell.Kind == CellKind.Empty && cell.HasFormula;
 

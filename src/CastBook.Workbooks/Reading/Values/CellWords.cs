@@ -5,10 +5,18 @@ namespace CastBook.Workbooks.Reading.Values;
 /// <summary>Words that mean nothing, yes, no or a sum in a cell, in English, German, French, Spanish, Italian and Portuguese.</summary>
 internal static class CellWords
 {
+    // What is typed where somebody does not know, or not yet.
+    private static readonly string[] Open =
+    [
+        "?", "??", "???", "...", "…", "tbc", "tbd", "tba", "t.b.d.", "t.b.c.", "unknown", "k.a.", "k. a.", "unbekannt", "offen", "n.c.", "n/c", "inconnu",
+        "n/d", "n.d.", "s/d", "desconocido", "n.p.", "sconosciuto", "desconhecido",
+    ];
+
     /// <summary>What is typed where nothing is known.</summary>
-    public static IReadOnlySet<string> Nothing { get; } = Set(
-        "", "-", "--", "---", "–", "—", "n/a", "na", "n.a.", "n. a.", "#n/a", "?", "??", "???", "...", "…", "tbc", "tbd", "tba", "t.b.d.", "t.b.c.", "unknown",
-        "k.a.", "k. a.", "k.A", "unbekannt", "offen", "n.c.", "n/c", "inconnu", "n/d", "n.d.", "s/d", "desconocido", "n.p.", "sconosciuto", "desconhecido");
+    public static IReadOnlySet<string> Nothing { get; } = Set(["", "-", "--", "---", "–", "—", "n/a", "na", "n.a.", "n. a.", "#n/a", .. Open]);
+
+    /// <summary>Those of them that say that it is not known, or not yet, and not that there is none.</summary>
+    public static IReadOnlySet<string> NotKnown { get; } = Set(Open);
 
     /// <summary>What means yes.</summary>
     public static IReadOnlySet<string> Yes { get; } = Set(

@@ -290,15 +290,19 @@ public sealed class PieceReadingTests
         One([.. Usual, "Stones in"], ["Pin", 2, 1.5, "Bronze", typed]).Piece.StonesIn.ShouldBe(expected);
 
     // To take an unclear answer for a no would let someone quench a flask with stones in it.
-    [Fact]
-    public void Read_UnclearStones_IsAStop()
+    [Theory]
+    [InlineData("two rubies")]
+    [InlineData("?")]
+    [InlineData("tbc")]
+    [InlineData("unbekannt")]
+    public void Read_UnclearStones_IsAStop(string typed)
     {
-        var (piece, reading) = One([.. Usual, "Stones in"], ["Pin", 2, 1.5, "Bronze", "two rubies"]);
+        var (piece, reading) = One([.. Usual, "Stones in"], ["Pin", 2, 1.5, "Bronze", typed]);
 
         piece.Unreadable.ShouldBe([PieceField.StonesIn]);
         var finding = reading.Findings.ShouldHaveSingleItem();
         finding.Severity.ShouldBe(Severity.Stop);
-        finding.Seen.ShouldBe("\"two rubies\" under Stones in does not say whether stones are in the pattern.");
+        finding.Seen.ShouldBe($"\"{typed}\" under Stones in does not say whether stones are in the pattern.");
     }
 
     [Fact]
