@@ -30,7 +30,7 @@ internal sealed class ForeignCells(WrittenBook written, CellMap cells)
             Text = owned?.Value.Text ?? "",
             Note = owned switch
             {
-                { CellLook.Border: Line.Frame } => ExplanationWords.YoursToFillIn,
+                { Look.Border: Line.Frame } => ExplanationWords.YoursToFillIn,
                 null or { Value.IsEmpty: true } => ExplanationWords.NeverWritten,
                 _ => ExplanationWords.OnlyWords,
             },

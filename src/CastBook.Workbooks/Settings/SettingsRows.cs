@@ -120,7 +120,7 @@ internal sealed class SettingsRows(CellValues values, CellMap cells, List<Findin
         }
 
         var read = values.Number(value, spec.Dimension, typed, NumberSigns.DecimalPoint);
-        var number = spec.IsStep ? read.ValueOrNull - (typed?.Offset ?? 0) : read.ValueOrNull;
+        var number = spec.IsStep ? read.StepOrNull : read.ValueOrNull;
         if (read.Assumed.HasFlag(NumberAssumptions.PlainLiquid))
         {
             findings.Add(Catalogue.LiquidIsUs.At(Subject.Setting(spec.Name), spec.Name, $"{values.Shown(value)} {unit}".TrimEnd(), string.Create(CultureInfo.InvariantCulture, $"{read.Value:#,0} ml")));

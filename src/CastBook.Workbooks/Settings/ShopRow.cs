@@ -95,13 +95,10 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
         return table.Values.Text(cell);
     }
 
-    public double? Number(string field)
-    {
-        if (Lower(field) is { } lower)
-        {
-            return lower.Number(field);
-        }
+    public double? Number(string field) => Lower(field) is { } lower ? lower.Number(field) : Read(field)?.Value;
 
+    private NumberReading? Read(string field)
+    {
         if (!table.Fields.TryGetValue(field, out var column))
         {
             return null;
@@ -138,7 +135,7 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
             table.SayOunce(new Subject(table.Sheet.Kind, name, field), table.Values.Shown(cell), reading.Value);
         }
 
-        return reading.Value;
+        return reading;
     }
 
     public int? Count(string field)
@@ -167,22 +164,10 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
 
     public Ratio? Percent(string field) => Number(field) is { } percent ? Ratio.FromPercent(percent) : null;
 
-    /// <summary>A difference of temperatures: a column in °F shifts no zero here.</summary>
-    public TemperatureDelta? Step(string field)
-    {
-        if (Lower(field) is { } lower)
-        {
-            return lower.Step(field);
-        }
-
-        if (Number(field) is not { } degrees)
-        {
-            return null;
-        }
-
-        var shift = table.Fields[field].Unit?.Offset ?? 0;
-        return TemperatureDelta.FromDegreesCelsius(degrees - shift);
-    }
+    /// <summary>A difference of temperatures: °F, of the column or of the cell, shifts no zero here.</summary>
+    /// <param name="field">The field.</param>
+    public TemperatureDelta? Step(string field) =>
+        Lower(field) is { } lower ? lower.Step(field) : Read(field)?.StepOrNull is { } degrees ? TemperatureDelta.FromDegreesCelsius(degrees) : null;
 
     /// <summary>One of a few words; what is none of them becomes a finding.</summary>
     /// <param name="field">The field.</param>

@@ -178,6 +178,19 @@ public sealed class ShopReaderTests
         Said(Read("Alloys", s => s.Row("Alloy", "Composition").Row("Odd", typed))).ShouldHaveSingleItem().Seen
             .ShouldBe($"\"{typed}\" under Composition is not a composition such as Au 583 Ag 104 Cu 313 ({why}).");
 
+    // 18 °F more are 10 °C more, whether the column says so or the cell; as a temperature they would be 7.8 °C below zero.
+    [Theory]
+    [InlineData("Reads high by (°F)", 18, 10)]
+    [InlineData("Reads high by (°C)", "18 °F", 10)]
+    [InlineData("Reads high by (°F)", "10 °C", 10)]
+    [InlineData("Reads high by (°C)", "-9 °F", -5)]
+    public void Read_StepInDegrees_ShiftsNoZero(string heading, object typed, double celsius) =>
+        Read("Kilns", s => s.Row("Kiln", heading).Row("Front", typed)).Night.Shop.Kilns[0].ReadsHighBy!.Value.DegreesCelsius.ShouldBe(celsius, 1e-9);
+
+    [Fact]
+    public void Read_CoreToleranceWithItsUnitBehindIt_IsADifferenceToo() =>
+        Read("Shop", s => s.Row("Setting", "Value").Row("Core tolerance", "36 °F")).Night.Shop.Settings.CoreTolerance!.Value.DegreesCelsius.ShouldBe(20, 1e-9);
+
     // The sum is wrong, and the lead is there all the same.
     [Theory]
     [InlineData("Cu 850 Sn 50 Pb 150", "lead")]

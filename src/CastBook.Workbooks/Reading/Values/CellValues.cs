@@ -189,7 +189,7 @@ internal sealed class CellValues(NumberFormats formats, bool date1904)
         var value = unit?.ToBase(number) ?? number;
         assumed |= unit?.IsPlainLiquid == true ? NumberAssumptions.PlainLiquid : NumberAssumptions.None;
         return double.IsFinite(value)
-            ? new NumberReading(ReadOutcome.Read, value, number, assumed)
+            ? new NumberReading(ReadOutcome.Read, value, number, assumed) { Shift = unit?.Offset ?? 0 }
             : new NumberReading(unit?.IsGramOrGrain == true ? ReadOutcome.AmbiguousUnit : ReadOutcome.NotANumber);
     }
 }

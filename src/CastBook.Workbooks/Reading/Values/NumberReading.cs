@@ -38,6 +38,12 @@ internal enum ReadOutcome
 /// <param name="Assumed">What was taken for granted.</param>
 internal readonly record struct NumberReading(ReadOutcome Outcome, double Value = 0, double Typed = 0, NumberAssumptions Assumed = NumberAssumptions.None)
 {
+    /// <summary>What the unit it was typed in adds to each value; only temperatures have such a unit.</summary>
+    public double Shift { get; init; }
+
+    /// <summary>The value as a difference of two, where there is one: 18 °F is a step of 10 °C.</summary>
+    public double? StepOrNull => Outcome == ReadOutcome.Read ? Value - Shift : null;
+
     /// <summary>The value, where there is one.</summary>
     public double? ValueOrNull => Outcome == ReadOutcome.Read ? Value : null;
 }
