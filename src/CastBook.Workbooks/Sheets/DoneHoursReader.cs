@@ -46,10 +46,10 @@ internal static class DoneHoursReader
 
         int ColumnOf(int row) => Enumerable.Range(1, grid.LastColumnOf(row)).FirstOrDefault(c => grid.Cell(row, c).Text == ClockSheetWords.DoneAt, ClockSheet.KeyColumn + 1);
 
-        // A tick says that it was done, and no hour.
+        // A tick says that it was done, and no hour; 1 is one o'clock, as 22 is ten.
         TypedHour? Hour(GridCell cell, string words)
         {
-            if (values.TextWithHour(cell) is not { } typed || CellWords.Yes.Contains(typed))
+            if (values.TextWithHour(cell) is not { } typed || (typed != "1" && CellWords.Yes.Contains(typed)))
             {
                 return null;
             }

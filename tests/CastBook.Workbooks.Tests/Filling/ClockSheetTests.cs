@@ -102,6 +102,19 @@ public sealed class ClockSheetTests
         late.Again().Result.Changed.ShouldBeFalse();
     }
 
+    // Fill A was to be done at 00:41.
+    [Theory]
+    [InlineData(1)]
+    [InlineData("1")]
+    [InlineData("01:00")]
+    public void Fill_OneOClock_IsNoTick(object hour)
+    {
+        var filled = WithStart("2026-11-26 00:30");
+        filled["Clock", "B8"].ShouldBe("00:41");
+
+        Filled.From(Typed.Into(filled.Bytes, ("Clock", "E7", hour)))["Clock", "B8"].ShouldBe("01:00");
+    }
+
     [Fact]
     public void Fill_HourItIsTyped_NothingBeginsBefore()
     {
