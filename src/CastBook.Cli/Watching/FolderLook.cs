@@ -17,7 +17,7 @@ internal static partial class FolderLook
     {
         var options = new EnumerationOptions { RecurseSubdirectories = subFolders, IgnoreInaccessible = true, AttributesToSkip = Elsewhere | FileAttributes.System };
         var books = new DirectoryInfo(folder).EnumerateFiles("*", options)
-            .Where(f => IsBook(folder, f))
+            .Where(f => MayBeBook(Path.GetRelativePath(folder, f.FullName)))
             .Select(Seen).OfType<SeenBook>()
             .OrderBy(b => b.Path, StringComparer.Ordinal).ToList();
         var byPath = books.ToDictionary(b => b.Path, StringComparer.Ordinal);
@@ -27,11 +27,13 @@ internal static partial class FolderLook
         return ([.. books.Where(b => !aside.Contains(b))], conflicts);
     }
 
-    private static bool IsBook(string folder, FileInfo file) =>
-        file.Extension.ToUpperInvariant() is ".XLSX" or ".XLSM"
-        && !file.Name.StartsWith('.') && !OwnerFile.IsOwnerFile(file.Name)
-        && !Path.GetFileNameWithoutExtension(file.Name).EndsWith(BookSwap.BesideMark, StringComparison.OrdinalIgnoreCase)
-        && !Path.GetRelativePath(folder, file.FullName).Split(Path.DirectorySeparatorChar).Any(part => part.StartsWith('.'));
+    /// <summary>Whether a file may be a book, by its name: none of the little files of CastBook and of office programs.</summary>
+    /// <param name="name">Its name, with the folders between it and the watched one.</param>
+    public static bool MayBeBook(string name) =>
+        Path.GetExtension(name).ToUpperInvariant() is ".XLSX" or ".XLSM"
+        && !OwnerFile.IsOwnerFile(Path.GetFileName(name))
+        && !Path.GetFileNameWithoutExtension(name).EndsWith(BookSwap.BesideMark, StringComparison.OrdinalIgnoreCase)
+        && !name.Split(Path.DirectorySeparatorChar).Any(part => part.StartsWith('.'));
 
     // A file may be gone again before it is looked at.
     private static SeenBook? Seen(FileInfo file)

@@ -74,10 +74,10 @@ internal sealed class WatchLoop(IReadOnlyList<(string Path, WatchedFolder Folder
         try
         {
             var watcher = new FileSystemWatcher(folder) { IncludeSubdirectories = true };
-            watcher.Created += (_, _) => Hint(hint);
-            watcher.Changed += (_, _) => Hint(hint);
-            watcher.Renamed += (_, _) => Hint(hint);
-            watcher.Error += (_, _) => Hint(hint);
+            watcher.Created += (_, e) => Hint(hint, e.Name);
+            watcher.Changed += (_, e) => Hint(hint, e.Name);
+            watcher.Renamed += (_, e) => Hint(hint, e.Name);
+            watcher.Error += (_, _) => Hint(hint, name: null);
             watcher.EnableRaisingEvents = true;
             return watcher;
         }
@@ -88,8 +88,14 @@ internal sealed class WatchLoop(IReadOnlyList<(string Path, WatchedFolder Folder
         }
     }
 
-    private static void Hint(SemaphoreSlim hint)
+    // What we write ourselves, such as the list of what was left where, is no reason to look again: that look would write it again.
+    private static void Hint(SemaphoreSlim hint, string? name)
     {
+        if (name is not null && !FolderLook.MayBeBook(name))
+        {
+            return;
+        }
+
         try
         {
             hint.Release();

@@ -196,7 +196,9 @@ internal sealed class WatchedFolder
         }
         catch (BookRefusedException e)
         {
-            return (Outcome.NotRead, WatchWords.OfBook(book.Name, e.Message));
+            // What another program holds closed is tried again; what is no good stays as it is until it changes.
+            var isHeld = e.Finding.Id == Catalogue.BookCannotBeOpened.Id;
+            return (isHeld ? Outcome.NotWritten : Outcome.NotRead, WatchWords.OfBook(book.Name, e.Message));
         }
         catch (BookNotWrittenException e) when (e.Finding.Id == Catalogue.BookIsBusy.Id)
         {
@@ -232,9 +234,14 @@ internal sealed class WatchedFolder
         }
     }
 
-    // A line only where something is new: waiting is said once.
+    // A line only where something is new: waiting is said once, and written once.
     private void Note(SeenBook book, string hash, LedgerEntry? known, Outcome outcome, string words)
     {
+        if (outcome == Outcome.Waiting && known == new LedgerEntry(hash, book.Length, book.Written, known?.At ?? default, outcome, words))
+        {
+            return;
+        }
+
         ledger.Set(book.Path, new LedgerEntry(hash, book.Length, book.Written, clock.GetUtcNow(), outcome, words));
         if (known is null || known.Outcome != outcome || known.Words != words || outcome is Outcome.Filled)
         {

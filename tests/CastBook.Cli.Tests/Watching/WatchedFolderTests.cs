@@ -1,4 +1,5 @@
 using CastBook.Cli.Watching;
+using CastBook.Planning.Findings;
 
 namespace CastBook.Cli.Tests.Watching;
 
@@ -139,6 +140,59 @@ public sealed class WatchedFolderTests : IDisposable
         watched.LookTwice();
         watched.Said.ShouldHaveSingleItem().ShouldStartWith("night.xlsx: 4 rows read, ");
     }
+
+    // Each write into the folder may bring the next look, which would then never end.
+    [Fact]
+    public void Look_BookIsStillOpen_WritesNothing()
+    {
+        watched.Book();
+        File.WriteAllText(watched.Of(".~lock.night.xlsx#"), "Isolde,bench,,");
+        watched.LookTwice();
+        var list = watched.Of(Path.Combine(".castbook", "watched.txt"));
+        var before = File.ReadAllText(list);
+        File.Delete(list);
+
+        watched.LookTwice();
+        File.Exists(list).ShouldBeFalse();
+
+        File.Delete(watched.Of(".~lock.night.xlsx#"));
+        watched.LookTwice();
+        File.ReadAllText(list).ShouldNotBe(before);
+    }
+
+    // What a scanner of viruses holds closed for a moment says nothing of the book itself.
+    [Fact]
+    public void Look_BookThatCannotBeOpened_IsTriedAgainInAMinute()
+    {
+        watched.Book();
+        using var said = new StringWriter();
+        var tries = 0;
+        var folder = new WatchedFolder(watched.Path, subFolders: false, said, watched.Clock, book => tries++ == 0
+            ? throw new Workbooks.Files.BookRefusedException(Catalogue.BookCannotBeOpened.At(Subject.Book, "night.xlsx", "it is held."))
+            : Workbooks.Files.BookFile.Fill(book, null, dryRun: false, Workbooks.Settings.BookSettings.None, watched.Clock));
+        for (var look = 0; look < 3; look++)
+        {
+            folder.Look(CancellationToken.None);
+            watched.Clock.Now += WatchedFolder.Still;
+        }
+
+        tries.ShouldBe(1);
+        watched.Clock.Now += TimeSpan.FromMinutes(1);
+        folder.Look(CancellationToken.None);
+        tries.ShouldBe(2);
+        said.ToString().ShouldContain("night.xlsx: 4 rows read, ");
+    }
+
+    [Theory]
+    [InlineData("night.xlsx", true)]
+    [InlineData("december/night.XLSM", true)]
+    [InlineData(".castbook/watched.txt", false)]
+    [InlineData(".castbook/night 2026-12-01 195400.xlsx", false)]
+    [InlineData(".night.xlsx.0123.tmp", false)]
+    [InlineData("~$night.xlsx", false)]
+    [InlineData("castbook.log", false)]
+    public void MayBeBook_OwnFilesAndThoseOfOfficePrograms_AreNone(string name, bool expected) =>
+        FolderLook.MayBeBook(name.Replace('/', Path.DirectorySeparatorChar)).ShouldBe(expected);
 
     [Fact]
     public void Look_HeldByAnotherComputer_IsLeftToIt()
