@@ -8,6 +8,12 @@ namespace CastBook.Planning.Clock;
 /// <param name="Begins">What the shop's clocks showed at the first one; missing where the log counts from its begin.</param>
 public sealed record KilnLog(IReadOnlyList<KilnReading> Readings, DateTime? Begins)
 {
+    /// <summary>
+    /// The heading of its temperatures where neither it nor they name a unit, so that they were taken for degrees Celsius; empty where the
+    /// log has no headings; missing where a unit is named.
+    /// </summary>
+    public string? WithoutUnit { get; init; }
+
     /// <summary>From the first reading to the last.</summary>
     public Duration Takes => Readings[^1].After;
 

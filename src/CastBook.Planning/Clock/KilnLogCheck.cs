@@ -1,5 +1,6 @@
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
+using CastBook.Planning.Words;
 using UnitsNet;
 
 namespace CastBook.Planning.Clock;
@@ -39,6 +40,12 @@ public static class KilnLogCheck
         LookAtFalls(log, course, load, unit, findings);
         LookAtTop(log, load, unit, findings);
         LookAtGaps(log, findings);
+        if (log.WithoutUnit is { } heading)
+        {
+            findings.Add(Catalogue.UnitAssumed.At(
+                Subject.Book, ClockFindingWords.OfLog(heading), WrittenTemperature.Celsius.Name, ClockFindingWords.TemperatureIn(WrittenTemperature.Fahrenheit.Name)));
+        }
+
         var begin = log.Readings[course.Begin].After;
         return new LoggedBurnout
         {

@@ -53,6 +53,11 @@ internal static class ClockFindingWords
 
     public static string AfterFirstReading(string time) => $"{time} after its first reading";
 
+    // Where a log's unit should stand, and a heading that has it.
+    public static string OfLog(string heading) => heading.Length == 0 ? "the kiln's log" : $"\"{heading}\" of the kiln's log";
+
+    public static string TemperatureIn(string unit) => $"Temperature ({unit})";
+
     // The hours of those who work.
     public static string OfWork => "of work";
 

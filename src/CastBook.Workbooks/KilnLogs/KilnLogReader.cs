@@ -14,6 +14,9 @@ public static class KilnLogReader
     // No kiln of a casting shop is hotter: such numbers are degrees Fahrenheit, or no temperatures.
     private const double MostCelsius = 1000;
 
+    // No workshop is colder: loggers write -999 and the like where the sensor says nothing.
+    private const double LeastCelsius = -50;
+
     /// <summary>Reads a log.</summary>
     /// <param name="path">The file.</param>
     /// <param name="column">The heading of the temperature's column; missing to have it found.</param>
@@ -53,7 +56,8 @@ public static class KilnLogReader
             throw BookRefusedException.For(Catalogue.LogTooHot, name, Say(readings.Max(r => r.Kiln.DegreesCelsius)), columns.Heading);
         }
 
-        return (new KilnLog(readings, begins), columns.Heading, rows.Skip(columns.FirstRow).Count(r => r.Any(c => c.Trim().Length > 0)) - readings.Count);
+        var withoutUnit = columns.Unit is null && !full.Exists(r => NumberText.Read(r[columns.Temperature], NumberSigns.DecimalPoint).Unit is not null) ? columns.Heading : null;
+        return (new KilnLog(readings, begins) { WithoutUnit = withoutUnit }, columns.Heading, rows.Skip(columns.FirstRow).Count(r => r.Any(c => c.Trim().Length > 0)) - readings.Count);
     }
 
     // A reading that stands before the one above it was written by a clock that was put back, or is noise.
@@ -65,7 +69,8 @@ public static class KilnLogReader
         foreach (var row in rows)
         {
             var number = NumberText.Read(row[columns.Temperature], signs);
-            if (number.Outcome != NumberOutcome.Read || (number.Unit is { } typed && typed.Dimension != Dimension.Temperature)
+            var celsius = (number.Unit ?? columns.Unit)?.ToBase(number.Value) ?? number.Value;
+            if (number.Outcome != NumberOutcome.Read || (number.Unit is { } typed && typed.Dimension != Dimension.Temperature) || celsius < LeastCelsius
                 || time.Next(string.Join(' ', columns.Times.Select(c => row[c].Trim()))) is not { } minutes)
             {
                 continue;
@@ -75,8 +80,7 @@ public static class KilnLogReader
             var after = Duration.FromMinutes(minutes - first.Value);
             if (readings.Count == 0 || after > readings[^1].After)
             {
-                var unit = number.Unit ?? columns.Unit;
-                readings.Add(new KilnReading(after, Temperature.FromDegreesCelsius(unit?.ToBase(number.Value) ?? number.Value)));
+                readings.Add(new KilnReading(after, Temperature.FromDegreesCelsius(celsius)));
             }
         }
 

@@ -12,8 +12,10 @@ internal sealed class LogTime(TimeZoneInfo zone, DayOrders order, double? minute
 {
     private const double DayMinutes = 24 * 60;
 
-    // Seconds since 1970 are more than this since long.
+    // Seconds since 1970 are more than this since long, and thousandths of them more than this; nothing is more than the last for ages.
     private const double EarliestSecond = 1e9;
+    private const double EarliestThousandth = 1e11;
+    private const double LatestThousandth = 1e14;
 
     private double? last;
 
@@ -77,6 +79,8 @@ internal sealed class LogTime(TimeZoneInfo zone, DayOrders order, double? minute
 
     private double? OfNumber(string typed) =>
         NumberText.Read(typed, NumberSigns.DecimalPoint) is not { Outcome: NumberOutcome.Read, Unit: null } number ? null
+        : number.Value >= LatestThousandth ? null
+        : number.Value > EarliestThousandth ? Of(DateTimeOffset.FromUnixTimeMilliseconds((long)number.Value))
         : number.Value > EarliestSecond ? Of(DateTimeOffset.FromUnixTimeSeconds((long)number.Value))
         : number.Value * minutesEach;
 

@@ -95,6 +95,17 @@ public sealed class KilnLogCheckTests
         }
     }
 
+    [Theory]
+    [InlineData("PV", "\"PV\" of the kiln's log")]
+    [InlineData("", "the kiln's log")]
+    public void Compare_LogWithoutUnit_IsSaidToBeReadInCelsius(string heading, string where)
+    {
+        var log = new KilnLog([.. Load.Heat.Course.Select(m => new KilnReading(m.After, m.Kiln))], Begins) { WithoutUnit = heading };
+
+        Text(KilnLogCheck.Compare(Load, log).Findings.Single(f => f.Id == "unit-assumed")).ShouldBe(
+            $"No unit stands in {where}; read in °C. If that is wrong, write the unit in the heading, such as Temperature (°F).");
+    }
+
     // At the second stage from 165 to 185 min instead of 240.
     [Fact]
     public void Compare_HoldCutShort_SaysByHowMuchAndWhatTheCoreSaw()

@@ -27,6 +27,9 @@ public sealed class KilnLogReaderTests
     [InlineData("Logger 7, kitchen shelf\n\nTime,Set temp,Kiln temp\n22:00,149,20\n23:30,149,149\n00:30,371,371\n", "-|Kiln temp|0|0:20 90:149 150:371")]
     [InlineData("2026-11-25T23:50:00Z;20\n2026-11-26T00:10:00Z;149\n", "2026-11-25 23:50||0|0:20 20:149")]
     [InlineData("Time,Temp\n22:00,20\n22:10,----\n22:20,40\n22:20,41\n", "-|Temp|2|0:20 20:40")]
+    [InlineData("timestamp,celsius\n1795650600000,20\n1795651800000,149\n", "2026-11-25 23:50|celsius|0|0:20 20:149")]
+    [InlineData("timestamp,celsius\n1795650600,20\n1795651800,149\n179565180000000000,149\n", "2026-11-25 23:50|celsius|1|0:20 20:149")]
+    [InlineData("Time,Temp\n22:00,-999\n22:10,20\n22:20,-999.9\n22:30,40\n", "-|Temp|2|0:20 20:40")]
     public void Read_LogsOfManyWriters_GivesTimesAndTemperatures(string text, string told) => Told(text).ShouldBe(told);
 
     [Fact]
@@ -46,6 +49,15 @@ public sealed class KilnLogReaderTests
     [InlineData("Time,Temp\n22:00,68\n23:00,1350\n", null, "front-kiln.csv goes up to 1,350 under \"Temp\", which is hotter than a burnout kiln in °C. Nothing was compared: it may be in °F. Write the unit into the heading: \"Temperature (°F)\".")]
     public void Read_NoLog_SaysWhatToDo(string text, string? column, string sentence) =>
         Should.Throw<BookRefusedException>(() => KilnLogReader.Read(text, "front-kiln.csv", column, TimeZoneInfo.Utc)).Message.ShouldBe(sentence);
+
+    // 300 °F read as 300 °C would say of a mould that is not dry that it has been burnt out.
+    [Theory]
+    [InlineData("Time,Temp\n22:00,20\n22:10,40\n", "Temp")]
+    [InlineData("22:00,20\n22:10,40\n", "")]
+    [InlineData("Time,Temp\n22:00,20 °C\n22:10,40 °C\n", null)]
+    [InlineData("Time,Temp (°F)\n22:00,68\n22:10,104\n", null)]
+    public void Read_NoUnitNamed_IsRemembered(string text, string? heading) =>
+        KilnLogReader.Read(text, "front-kiln.csv", null, TimeZoneInfo.Utc).Log.WithoutUnit.ShouldBe(heading);
 
     [Theory]
     [InlineData("utf-16")]
