@@ -107,6 +107,9 @@ public sealed record Piece
         init => details = value == details.StonesIn ? details : details with { StonesIn = value };
     }
 
+    /// <summary>Whether stones are set in the pattern, or nobody can read whether they are.</summary>
+    public bool MayHaveStones => StonesIn || Unreadable.Contains(Findings.PieceField.StonesIn);
+
     /// <summary>How many fit a tree, by name of flask size (ordinal, ignoring case); an empty name means any size.</summary>
     public IReadOnlyDictionary<string, int>? PerTree
     {

@@ -130,6 +130,12 @@ internal sealed class FlaskPlanning
 
     private bool IsCastable(Piece piece, KnownAlloy? alloy)
     {
+        // Whether the flask may be quenched, and how hot its burnout may be, hangs on it. Its cell has a finding already.
+        if (piece.MayHaveStones && !piece.StonesIn)
+        {
+            return false;
+        }
+
         if (alloy is not null && piece.StonesIn && alloy.IsRedGold)
         {
             findings.Add(Catalogue.StonesInRedGold.At(Subject.Piece(piece.Id, PieceField.StonesIn), alloy.Name));

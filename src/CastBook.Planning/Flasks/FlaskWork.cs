@@ -32,7 +32,7 @@ internal sealed record FlaskWork(string Letter, UsableSize Size, KnownAlloy Allo
     public PatternKind Kind => Rows.Any(r => r.Metal.Material.Kind != PatternKind.Wax) ? PatternKind.Resin : PatternKind.Wax;
 
     /// <summary>Whether stones are in it.</summary>
-    public bool StonesIn => Rows.Any(r => r.Metal.Piece.StonesIn);
+    public bool StonesIn => Rows.Any(r => r.Metal.Piece.MayHaveStones);
 
     /// <summary>The bands that all of its pieces allow; the ordinary one where a built tree has none.</summary>
     public (SectionBand Coldest, SectionBand Hottest) Bands

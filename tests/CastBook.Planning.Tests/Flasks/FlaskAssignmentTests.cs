@@ -123,6 +123,27 @@ public sealed class FlaskAssignmentTests
             "One piece of \"Signet\" alone needs a charge of 71.0 g, which is 0.23 US fl oz. The largest crucible for Bench silver takes 0.19 US fl oz of melt, ");
     }
 
+    // A flask with stones in must not be quenched and is burnt out cooler: a cell that nobody can read is no "no".
+    [Fact]
+    public void Of_StonesThatNobodyCanRead_IsInNoFlask()
+    {
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Wrenmoor.Stud(), Wrenmoor.Stud() with { Unreadable = [PieceField.StonesIn] }));
+
+        plan.Pieces.Select(p => p.Status).ShouldBe([PieceStatus.Planned, PieceStatus.NotPlanned]);
+        plan.Flasks.SelectMany(f => f.Pieces).ShouldAllBe(p => p.PieceId == 0);
+    }
+
+    [Fact]
+    public void Of_StonesThatNobodyCanReadInABuiltTree_AreNotQuenched()
+    {
+        var night = Wrenmoor.Night(Wrenmoor.Stud() with { Unreadable = [PieceField.StonesIn], LastFlasks = [new("A", 1)] });
+
+        var flask = NightPlanner.Plan(night with { Trees = [new TreeInHand("A", "75 × 100", null, null, null, FlaskState.Waxed)] }).Flasks.ShouldHaveSingleItem();
+
+        flask.NoQuench.ShouldBeTrue();
+        flask.QuenchAfter.ShouldBeNull();
+    }
+
     [Fact]
     public void Of_StonesIn_ShareOnlyWithStonesIn()
     {
