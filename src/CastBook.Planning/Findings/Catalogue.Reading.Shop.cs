@@ -67,6 +67,11 @@ public static partial class Catalogue
         "Schedule {0} has no {2} in row {1}.", "A burnout is never guessed, so the schedule is not used.",
         "Type the {2}, or delete the schedule's lines.");
 
+    /// <summary>A value of a schedule that cannot be read: without it the others would be another burnout.</summary>
+    public static FindingKind ScheduleValueUnreadable { get; } = new(
+        "schedule-value-unreadable", Severity.Stop,
+        "\"{0}\" under {1} is not {2}.", "A burnout is never guessed, so {3} is not used.", "Type {2}, or empty the cell if there is to be none.");
+
     /// <summary>A schedule for something that no schedule is chosen for.</summary>
     public static FindingKind ScheduleUseUnreadable { get; } = new(
         "schedule-use-unreadable", Severity.Stop,

@@ -60,7 +60,12 @@ internal static class ScheduleRows
         var stages = new List<(double Order, BurnoutStage Stage)>();
         foreach (var row in rows)
         {
-            var (target, rate, hold) = (row.Temperature(ShopField.Target), row.Number(ShopField.Rate), row.Minutes(ShopField.Hold));
+            var (target, rate, hold, order) = (row.Temperature(ShopField.Target), row.Number(ShopField.Rate), row.Minutes(ShopField.Hold), row.Number(ShopField.Stage));
+            if (IsUnread(row, ShopField.Target, target) || IsUnread(row, ShopField.Rate, rate) || IsUnread(row, ShopField.Hold, hold) || IsUnread(row, ShopField.Stage, order))
+            {
+                return null;
+            }
+
             if (target is null || hold is null)
             {
                 var missing = target is null ? ShopField.Target : ShopField.Hold;
@@ -70,7 +75,7 @@ internal static class ScheduleRows
                 return null;
             }
 
-            stages.Add((row.Number(ShopField.Stage) ?? stages.Count, new BurnoutStage(target.Value, rate, hold.Value)));
+            stages.Add((order ?? stages.Count, new BurnoutStage(target.Value, rate, hold.Value)));
         }
 
         var typed = First(rows, r => r.Text(ShopField.For));
@@ -80,13 +85,20 @@ internal static class ScheduleRows
             return null;
         }
 
+        if (!TryFirst(rows, ShopField.UpToDiameter, r => r.Length(ShopField.UpToDiameter), out var diameter)
+            || !TryFirst(rows, ShopField.UpToHeight, r => r.Length(ShopField.UpToHeight), out var height)
+            || !TryFirst(rows, ShopField.LoadAt, r => r.Temperature(ShopField.LoadAt), out var loadAt))
+        {
+            return null;
+        }
+
         return new ShopSchedule
         {
             Name = rows[0].Name,
             For = use,
-            UpToDiameter = FirstValue(rows, r => r.Length(ShopField.UpToDiameter)),
-            UpToHeight = FirstValue(rows, r => r.Length(ShopField.UpToHeight)),
-            LoadAt = FirstValue(rows, r => r.Temperature(ShopField.LoadAt)),
+            UpToDiameter = diameter,
+            UpToHeight = height,
+            LoadAt = loadAt,
             Stages = [.. stages.OrderBy(s => s.Order).Select(s => s.Stage)],
         };
     }
@@ -94,6 +106,17 @@ internal static class ScheduleRows
     private static T? First<T>(IReadOnlyList<ShopRow> rows, Func<ShopRow, T?> read)
         where T : class => rows.Select(read).FirstOrDefault(v => v is not null);
 
-    private static T? FirstValue<T>(IReadOnlyList<ShopRow> rows, Func<ShopRow, T?> read)
-        where T : struct => rows.Select(read).FirstOrDefault(v => v is not null);
+    // What cannot be read has its finding. Without its rate a stage would be run as fast as the kiln can, and without its size a schedule
+    // would be for every flask.
+    private static bool IsUnread<T>(ShopRow row, string field, T? value)
+        where T : struct => value is null && row.Says(field);
+
+    // What the first line says that says anything; false where that cannot be read.
+    private static bool TryFirst<T>(IReadOnlyList<ShopRow> rows, string field, Func<ShopRow, T?> read, out T? value)
+        where T : struct
+    {
+        var row = rows.FirstOrDefault(r => r.Says(field));
+        value = row is null ? null : read(row);
+        return row is null || value is not null;
+    }
 }

@@ -22,7 +22,7 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
         ShopField.InsideDiameter, ShopField.Height, ShopField.Holds, ShopField.Powder, ShopField.Water, ShopField.SprueDiameter, ShopField.Cup,
         ShopField.Rated, ShopField.InsideWidth, ShopField.InsideDepth, ShopField.Power, ShopField.Density, ShopField.WaterPer100,
         ShopField.PowderDensity, ShopField.WorkingTime, ShopField.UpToDiameter, ShopField.UpToHeight, ShopField.TreeOnBase,
-        ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume,
+        ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume, ShopField.Rate,
     };
 
     /// <summary>The row's name.</summary>
@@ -202,7 +202,8 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
             return;
         }
 
-        Say(Catalogue.ShopValueUnreadable, field, typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}");
+        var kind = table.Sheet.Kind == SubjectKind.Schedule ? Catalogue.ScheduleValueUnreadable : Catalogue.ShopValueUnreadable;
+        Say(kind, field, typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}");
     }
 
     /// <summary>Says something of one of its fields.</summary>

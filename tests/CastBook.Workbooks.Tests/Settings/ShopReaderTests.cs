@@ -332,6 +332,30 @@ public sealed class ShopReaderTests
         Said(reading).ShouldHaveSingleItem().Seen.ShouldBe("Schedule Resin has no hold in row 3.");
     }
 
+    // A rate that counts as not given lets the kiln go as fast as it can, and a size as not given makes a short schedule one for every flask.
+    [Theory]
+    [InlineData("Rate (°C/h)", "slowly", "a number")]
+    [InlineData("Rate (°C/h)", 0, "a number above zero")]
+    [InlineData("Rate (°C/h)", "100 °C", "a number in the unit of its column")]
+    [InlineData("Stage", "first", "a number")]
+    [InlineData("Target (°C)", "red", "a number")]
+    [InlineData("Hold (h)", "overnight", "a number")]
+    [InlineData("Up to diameter (mm)", "about 65", "a number")]
+    [InlineData("Load at (°C)", "warm", "a number")]
+    public void Read_ScheduleWithAValueThatCannotBeRead_IsNotUsed(string heading, object typed, string wanted)
+    {
+        string[] headings = ["Schedule", "Up to diameter (mm)", "Load at (°C)", "Stage", "Target (°C)", "Rate (°C/h)", "Hold (h)"];
+        object[] values = ["Resin", 65, 20, 1, 150, 100, 2];
+        values[Array.IndexOf(headings, heading)] = typed;
+
+        var reading = Read("Schedules", s => s.Row(headings).Row(values));
+
+        reading.Night.Shop.Schedules.ShouldBeEmpty();
+        var finding = Said(reading).ShouldHaveSingleItem();
+        $"{finding.Severity}: {finding.Seen} {finding.Why} {finding.Remedy}".ShouldBe(
+            $"Stop: \"{typed}\" under {heading} is not {wanted}. A burnout is never guessed, so schedule Resin is not used. Type {wanted}, or empty the cell if there is to be none.");
+    }
+
     [Theory]
     [InlineData("gypsum-bonded", "quartz and cristobalite", InvestmentKind.Gypsum, Silica.Both)]
     [InlineData("GIPS", "Quarz", InvestmentKind.Gypsum, Silica.Quartz)]
