@@ -59,6 +59,10 @@ internal static class CellNameWords
 
     public static string Rows(int count) => string.Create(CultureInfo.InvariantCulture, $"{count:#,0} {(count == 1 ? "row" : "rows")}");
 
+    public static string TheseRows(int count, string rows) => $"{(count == 1 ? "row" : "rows")} {rows}";
+
+    public static string RowHeld(int row, string held) => string.Create(CultureInfo.InvariantCulture, $"row {row} \"{held}\"");
+
     public static string DayInRows(string day, int count, string rows) => $"{day} in {(count == 1 ? "row" : "rows")} {rows}";
 
     public static string QuotedInRows(string text, int count, string rows) => DayInRows(Quoted(text), count, rows);

@@ -21,5 +21,8 @@ internal static class ColumnWords
     // In their cells.
     public static string SeveralFlasks => "see Night plan";
 
+    // What CastBook would write beside what a person typed, where it would write nothing.
+    public static string Nothing => "nothing";
+
     public static string OfMix(string powderAndWater, int mix) => string.Create(CultureInfo.InvariantCulture, $"{powderAndWater}, mix {mix}");
 }

@@ -161,7 +161,7 @@ internal sealed class ListWriter(ListColumns columns, BookEdits edits, StyleBook
             replaced[column] = values = [];
         }
 
-        values.Add($"row {row} \"{FillRecord.TextOf(cell)}\"");
+        values.Add(CellNameWords.RowHeld(row, FillRecord.TextOf(cell)));
     }
 
     private void Widen(int shopsLast, FillRecord after)

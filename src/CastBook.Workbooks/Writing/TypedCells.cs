@@ -3,6 +3,7 @@ using CastBook.Planning.Findings;
 using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Reading;
 using CastBook.Workbooks.Reading.Grid;
+using CastBook.Workbooks.Words;
 using UnitsNet;
 
 namespace CastBook.Workbooks.Writing;
@@ -87,7 +88,7 @@ internal sealed class TypedCells(FillRecord record)
                 var subject = Subject.Piece(piece, ownName);
                 reading.Cells.Add(subject, cell);
                 yield return (isUsed ? Catalogue.TypedMetalUsed : Catalogue.TypedValueKept)
-                    .At(subject, column.Heading, isUsed ? FillRecord.TextOf(theirs) + unit : FillRecord.TextOf(theirs), ours.Length == 0 ? "nothing" : ours + unit);
+                    .At(subject, column.Heading, isUsed ? FillRecord.TextOf(theirs) + unit : FillRecord.TextOf(theirs), ours.Length == 0 ? ColumnWords.Nothing : ours + unit);
             }
         }
     }

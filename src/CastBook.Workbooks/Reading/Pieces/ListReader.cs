@@ -204,7 +204,7 @@ internal sealed class ListReader(
 
     private static IEnumerable<Finding> RowFindings(ListRows rows, AlloySections sections, SheetGrid grid, int headingRow)
     {
-        Finding About(FindingKind kind, IReadOnlyList<int> which) => kind.At(Subject.Column(PieceField.Piece), (which.Count == 1 ? "row " : "rows ") + RowNumbers.Text(which));
+        Finding About(FindingKind kind, IReadOnlyList<int> which) => kind.At(Subject.Column(PieceField.Piece), CellNameWords.TheseRows(which.Count, RowNumbers.Text(which)));
         if (rows.Differing is { } differing)
         {
             yield return Catalogue.HeadingsDiffer.At(
