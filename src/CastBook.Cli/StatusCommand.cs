@@ -35,7 +35,7 @@ internal static class StatusCommand
         foreach (var (name, entry) in entries)
         {
             var words = entry.Words.StartsWith(Path.GetFileName(name), StringComparison.Ordinal) ? entry.Words : WatchWords.OfBook(name, entry.Words);
-            output.WriteLine($"{WordOf(entry.Outcome),-10} {Local(entry.At)}  {words}");
+            output.WriteLine($"{WordOf(entry.Outcome),-10} {Local(entry.At, clock)}  {words}");
         }
 
         if (entries.Count == 0)
@@ -53,10 +53,10 @@ internal static class StatusCommand
             return WatchWords.NotWatched;
         }
 
-        return clock.GetUtcNow() - at <= Alive ? WatchWords.Watched(machine, Local(at)) : WatchWords.NoLongerWatched(machine, Local(at));
+        return clock.GetUtcNow() - at <= Alive ? WatchWords.Watched(machine, Local(at, clock)) : WatchWords.NoLongerWatched(machine, Local(at, clock));
     }
 
-    private static string Local(DateTimeOffset at) => at.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    private static string Local(DateTimeOffset at, TimeProvider clock) => TimeZoneInfo.ConvertTime(at, clock.LocalTimeZone).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
     private static string WordOf(Outcome outcome) => outcome switch
     {

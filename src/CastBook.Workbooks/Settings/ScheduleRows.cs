@@ -78,7 +78,13 @@ internal static class ScheduleRows
             stages.Add((order ?? stages.Count, new BurnoutStage(target.Value, rate, hold.Value)));
         }
 
-        var typed = First(rows, r => r.Text(ShopField.For));
+        var said = rows.Find(r => r.Says(ShopField.For));
+        var typed = said?.Text(ShopField.For);
+        if (said is not null && typed is null)
+        {
+            return null;
+        }
+
         if ((typed is null ? ScheduleUse.WaxAndResin : ShopWords.ScheduleUse(typed)) is not { } use)
         {
             table.Findings.Add(Catalogue.ScheduleUseUnreadable.At(new Subject(SubjectKind.Schedule, rows[0].Name, ShopField.For), rows[0].Name, typed!));
@@ -102,9 +108,6 @@ internal static class ScheduleRows
             Stages = [.. stages.OrderBy(s => s.Order).Select(s => s.Stage)],
         };
     }
-
-    private static T? First<T>(IReadOnlyList<ShopRow> rows, Func<ShopRow, T?> read)
-        where T : class => rows.Select(read).FirstOrDefault(v => v is not null);
 
     // What cannot be read has its finding. Without its rate a stage would be run as fast as the kiln can, and without its size a schedule
     // would be for every flask.

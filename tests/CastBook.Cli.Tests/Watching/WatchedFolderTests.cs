@@ -179,6 +179,8 @@ public sealed class WatchedFolderTests : IDisposable
         tries.ShouldBe(1);
         watched.Clock.Now += TimeSpan.FromMinutes(1);
         folder.Look(CancellationToken.None);
+        watched.Clock.Now += WatchedFolder.Still;
+        folder.Look(CancellationToken.None);
         tries.ShouldBe(2);
         said.ToString().ShouldContain("night.xlsx: 4 rows read, ");
     }

@@ -52,13 +52,13 @@ public sealed class BookWordsTests
         "g", "kg", "ml", "min", "(per g)", "(per ozt)", "part megabytes", "book megabytes", "times packed",
         "Alloys", "Flasks", "Crucibles", "Kilns", "Materials", "Investments", "Schedules", "Kind", "Working time", "Powder density", "Set at least",
         "stones", "resin", "wax", "fine", "ordinary", "heavy", "round", "Ag", "Au", "Ni", "Pd", "Pt",
-        "SCRAP", "RED", "ROSE", "GOLD", "RESIN", "WAX", "CASTABLE", "PRINTED",
+        "SCRAP", "RED", "ROSE", "GOLD", "SILVER", "PLATINUM", "PALLADIUM", "STAINLESSSTEEL", "RESIN", "WAX", "CASTABLE", "PRINTED",
     ];
 
-    // Alloys by name, with where their numbers come from.
+    // Alloys by name, with where their numbers come from, and the words by which names are read.
     private static readonly HashSet<string> Tables =
     [
-        "Metals/CopperAlloys.cs", "Metals/GoldAlloys.cs", "Metals/NamedAlloys.cs", "Metals/NumberSource.cs", "Metals/PlatinumAlloys.cs",
+        "Metals/AlloyWordTable.cs", "Metals/CopperAlloys.cs", "Metals/GoldAlloys.cs", "Metals/NamedAlloys.cs", "Metals/NumberSource.cs", "Metals/PlatinumAlloys.cs",
         "Metals/RedGoldAlloys.cs", "Metals/SilverAlloys.cs", "Metals/WhiteGoldAlloys.cs",
     ];
 

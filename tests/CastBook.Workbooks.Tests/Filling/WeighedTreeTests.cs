@@ -75,8 +75,8 @@ public sealed class WeighedTreeTests
         var filled = Filled.From(Nights.WholeBuilder().Sheet("Night plan", s => s.Row("Tarn sweeps up")).Build());
 
         filled["Night plan", "A1"].ShouldBe("Tarn sweeps up");
-        filled.Sheets.ShouldContain("Night plan (2)");
-        filled.Result.Findings.Single(f => f.Id == "sheet-name-taken").Seen.ShouldBe("You have a sheet called Night plan of your own; CastBook's is called Night plan (2).");
+        filled.Sheets.ShouldContain("Night plan (CastBook)");
+        filled.Result.Findings.Single(f => f.Id == "sheet-name-taken").Seen.ShouldBe("You have a sheet called Night plan of your own; CastBook's is called Night plan (CastBook).");
     }
 
     // The shop renames the size of a tree that hangs already: nothing is worked out for it, and nothing of it is lost.
