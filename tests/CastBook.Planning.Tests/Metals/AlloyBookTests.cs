@@ -345,11 +345,11 @@ public sealed class AlloyBookTests
             + "Correct the composition on the Alloys sheet, or give the alloy another name; 33.4 parts by weight of fine silver to each 100 of it make good what is missing.");
     }
 
-    // By hand: 100 parts hold 10 of other metal, which may be a thousandth of the whole: 9,900 parts of fine silver.
+    // By hand: 100 parts hold 10 of copper, which may be a hundredth of the whole: 900 parts of fine silver.
     [Fact]
     public void Resolve_FarBelowAFineMark_SaysNothingOfFineMetal()
     {
-        var plan = NightPlanner.Plan(Wrenmoor.Night(Own("Silver 999", "Ag 900 Cu 100"), Ring("Silver 999")));
+        var plan = NightPlanner.Plan(Wrenmoor.Night(Own("House silver 990", "Ag 900 Cu 100"), Ring("House silver 990")));
 
         plan.The("alloy-below-its-mark").Remedy.ShouldBe("Correct the composition on the Alloys sheet, or give the alloy another name.");
     }
