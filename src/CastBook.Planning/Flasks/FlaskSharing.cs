@@ -42,7 +42,10 @@ internal sealed class FlaskSharing
         }
         else
         {
-            Parallel.For(0, groups.Count, i => answers[i] = groups[i].Pack(free, inBrief: false, stop));
+            // Each is begun before any is gone on with, so that none is left out where somebody stops the search early.
+            var begun = new Func<GroupAnswer>[groups.Count];
+            Parallel.For(0, groups.Count, i => begun[i] = groups[i].Begin(free, inBrief: false, stop));
+            Parallel.For(0, groups.Count, i => answers[i] = begun[i]());
         }
 
         var first = new Way([.. groups.Select(_ => free)], answers);

@@ -52,11 +52,23 @@ internal sealed class GroupPacking
     /// <param name="free">How many of each size are free.</param>
     /// <param name="inBrief">Whether this is one of many ways to pack them.</param>
     /// <param name="stop">Ends the search early.</param>
-    public GroupAnswer Pack(IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
+    public GroupAnswer Pack(IReadOnlyList<int> free, bool inBrief, CancellationToken stop) => Begin(free, inBrief, stop)();
+
+    /// <summary>Begins to pack the rows, as far as is quick.</summary>
+    /// <param name="free">How many of each size are free.</param>
+    /// <param name="inBrief">Whether this is one of many ways to pack them.</param>
+    /// <param name="stop">Ends the search early.</param>
+    /// <returns>What goes on to the end.</returns>
+    public Func<GroupAnswer> Begin(IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
     {
         var pieces = numbers.Pieces();
+        var begun = PackSolver.Begin(numbers.Problem(pieces, free), Seed, inBrief, stop);
+        return () => Whole(pieces, begun.Finish(), free, inBrief, stop);
+    }
+
+    private GroupAnswer Whole(List<(TreePiece Piece, int Count, int Pin)> pieces, PackAnswer answer, IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
+    {
         var unmet = new Dictionary<int, int>();
-        var answer = Solve(pieces, free, inBrief, stop);
 
         // What finds no room in the flask it is wanted in goes wherever there is room.
         for (var i = pieces.Count - 1; i >= 0; i--)
@@ -71,7 +83,7 @@ internal sealed class GroupPacking
 
         if (unmet.Count > 0)
         {
-            answer = Solve(pieces, free, inBrief, stop);
+            answer = PackSolver.Solve(numbers.Problem(pieces, free), Seed, inBrief, stop);
         }
 
         return trees.Of(pieces, answer, unmet);
@@ -156,9 +168,6 @@ internal sealed class GroupPacking
         var problem = answer.Packed.Plan.Problem;
         return new PackProblem(problem.Items, [.. problem.Sizes.Select((s, i) => s with { Free = free[i] })]);
     }
-
-    private PackAnswer Solve(List<(TreePiece Piece, int Count, int Pin)> pieces, IReadOnlyList<int> free, bool inBrief, CancellationToken stop) =>
-        PackSolver.Solve(numbers.Problem(pieces, free), Seed, inBrief, stop);
 
     // By the alloy alone, so that other alloys of the night change nothing.
     private ulong Seed => group.Alloy.Name.Aggregate(group.StonesIn ? 1UL : 0UL, (seed, c) => unchecked((seed * 31) + c));

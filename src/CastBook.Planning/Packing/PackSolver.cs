@@ -30,6 +30,7 @@ internal sealed partial class PackSolver
     private readonly PackWork work;
     private readonly long shared;
     private readonly bool isOfManyKinds;
+    private bool isOfFew;
     private PackPlan plan;
     private long least;
     private int fewest;
@@ -57,15 +58,29 @@ internal sealed partial class PackSolver
     /// <param name="seed">What chance starts from.</param>
     /// <param name="inBrief">Whether this is one of many problems.</param>
     /// <param name="stop">Ends the search early with the best so far.</param>
-    public static PackAnswer Solve(PackProblem problem, ulong seed, bool inBrief, CancellationToken stop)
+    public static PackAnswer Solve(PackProblem problem, ulong seed, bool inBrief, CancellationToken stop) => Begin(problem, seed, inBrief, stop).Finish();
+
+    /// <summary>Finds a first plan and, of few flasks, mostly proves how few do; that is quick beside all that follows.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="seed">What chance starts from.</param>
+    /// <param name="inBrief">Whether this is one of many problems.</param>
+    /// <param name="stop">Ends the search early with the best so far.</param>
+    public static PackSolver Begin(PackProblem problem, ulong seed, bool inBrief, CancellationToken stop)
     {
         var solver = new PackSolver(problem, seed, inBrief, stop);
-        solver.Solve();
-        var flasks = Math.Max(solver.fewest, PackSizes.Fewest(problem, solver.least));
-        return new PackAnswer(solver.plan, solver.least, solver.plan.Lost > 0 ? PackFloor.Flasks(problem) : Math.Min(flasks, solver.plan.Flasks.Count));
+        solver.Start();
+        return solver;
     }
 
-    private void Solve()
+    /// <summary>Goes on to the end.</summary>
+    public PackAnswer Finish()
+    {
+        GoOn();
+        var flasks = Math.Max(fewest, PackSizes.Fewest(problem, least));
+        return new PackAnswer(plan, least, plan.Lost > 0 ? PackFloor.Flasks(problem) : Math.Min(flasks, plan.Flasks.Count));
+    }
+
+    private void Start()
     {
         plan = search.Improve(plan, least, work.Search / 4, PackEffort.FirstLook, stop);
         if (work.Values > 0 && IsOpen)
@@ -79,14 +94,18 @@ internal sealed partial class PackSolver
         }
 
         // Few flasks are tried one choice after the other; of many, or of many pieces, only the search knows where to begin.
-        var few = IsSmall && !problem.IsOfMany && PackSqueeze.Suits(problem);
-        if (few && IsOpen)
+        isOfFew = IsSmall && !problem.IsOfMany && PackSqueeze.Suits(problem);
+        if (isOfFew && IsOpen)
         {
             ProveFewest(work.Fewest / 8);
-            if (!IsOpen || Decide())
-            {
-                return;
-            }
+        }
+    }
+
+    private void GoOn()
+    {
+        if (isOfFew && plan.Lost == 0 && (!IsOpen || Decide()))
+        {
+            return;
         }
 
         if (IsOpen)
@@ -94,13 +113,13 @@ internal sealed partial class PackSolver
             Prove();
         }
 
-        if (few && IsOpen)
+        if (isOfFew && IsOpen)
         {
             Settle();
         }
 
-        plan = few && plan.Lost == 0 ? plan : search.Improve(plan, least, work.Search, IsSmall ? PackEffort.Short : PackEffort.Full, stop);
-        if (!few && IsOpen)
+        plan = isOfFew && plan.Lost == 0 ? plan : search.Improve(plan, least, work.Search, IsSmall ? PackEffort.Short : PackEffort.Full, stop);
+        if (!isOfFew && IsOpen)
         {
             Settle();
         }
