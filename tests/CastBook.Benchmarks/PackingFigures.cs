@@ -21,7 +21,11 @@ internal static class PackingFigures
         Named("edits 60", () => EditFigures.Print(60, nights));
         Named("edits 200", () => EditFigures.Print(200, nights));
         Named("rectangles", PrintRectangles);
-        Named("u120", () => PrintClassic("u120", nights, seed => ClassicSet.Uniform(120, seed)));
+        foreach (var items in new[] { 120, 250, 500, 1000 })
+        {
+            Named($"u{items}", () => PrintClassic($"u{items}", nights, seed => ClassicSet.Uniform(items, seed)));
+        }
+
         Named("t60", () => PrintClassic("t60", nights, seed => ClassicSet.Triplets(60, seed)));
         Named("t120", () => PrintClassic("t120", nights / 2, seed => ClassicSet.Triplets(120, seed)));
 
