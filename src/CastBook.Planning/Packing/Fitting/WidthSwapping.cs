@@ -5,21 +5,21 @@ namespace CastBook.Planning.Packing.Fitting;
 
 /// <summary>Hangs all pieces in sectors of chosen widths by chance: pieces change places until nothing stands over the ends of the sectors.</summary>
 /// <remarks>
-/// A change after which more stands over is made the more seldom the more that is, and more and more seldom in a look. Source of the method:
-/// Kirkpatrick, Gelatt and Vecchi, Optimization by Simulated Annealing, 1983. Metal is not looked at.
+/// A change after which more stands over is made as long as that is not much, and less and less in a look. Source of the method: Dueck and
+/// Scheuer, Threshold Accepting, 1990. Metal is not looked at.
 /// </remarks>
 internal sealed class WidthSwapping
 {
-    // What more may stand over after a change, about, as a share of the trunk: at first, and at last.
-    private const double Hottest = 0.03;
-    private const double Coldest = 0.001;
+    // What more may stand over after a change, as a share of the trunk: at first, and at last.
+    private const double MostAtFirst = 0.03;
+    private const double MostAtLast = 0.001;
 
     // Of the changes some bring one piece into a sector and none back: so many for each sector, beside one for each piece.
     private const int ForEachSector = 2;
 
     // A try, and each piece of a sector that is looked at.
-    private const int WorkOfTry = 20;
-    private const int WorkOfPiece = 2;
+    private const int WorkOfTry = 60;
+    private const int WorkOfPiece = 6;
 
     private readonly (SectorType Type, int Width, int[] Ranks)[] sectors;
     private readonly Chance chance = new(1);
@@ -64,10 +64,11 @@ internal sealed class WidthSwapping
     /// <returns>Whether one was found.</returns>
     public bool Look(long work)
     {
-        var (begin, total, trunk) = (Work, over.Sum(), sectors.Average(s => s.Type.Rod));
+        var (begin, total) = (Work, over.Sum());
         while (isPossible && total > 0 && Work < begin + work)
         {
-            total += Try(trunk * Hottest * Math.Pow(Coldest / Hottest, (Work - begin) / (double)work));
+            var rest = (begin + work - Work) / (double)work;
+            total += Try(MostAtLast + ((MostAtFirst - MostAtLast) * rest * rest * rest));
         }
 
         return isPossible && total == 0;
@@ -75,7 +76,7 @@ internal sealed class WidthSwapping
 
     // How much more stands over after.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private int Try(double most)
+    private int Try(double share)
     {
         Work += WorkOfTry;
         var (piece, place) = (Draw(items.Length), Draw(items.Length + (ForEachSector * sectors.Length)));
@@ -87,7 +88,7 @@ internal sealed class WidthSwapping
         }
 
         var more = Over(to, other, piece) + Over(from, piece, other) - over[from] - over[to];
-        if (more > 0 && more > -most * Math.Log(1 - chance.Next()))
+        if (more > share * sectors[to].Type.Rod)
         {
             return 0;
         }
