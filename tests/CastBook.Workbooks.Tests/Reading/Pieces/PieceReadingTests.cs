@@ -98,6 +98,27 @@ public sealed class PieceReadingTests
         reading.Findings.Single(f => f.Id == "names-read-as-material").Seen.ShouldBe("\"Wax\" was read as the pattern's material, because names stand under it.");
     }
 
+    // Of one material for all, wax among resin would be taken a fifth too heavy in metal.
+    [Fact]
+    public void Read_WaxOrResinInEachCellOfAnUnknownColumn_IsTheMaterial()
+    {
+        var reading = Read(
+            ["Pieza", "Cantidad", "Peso (g)", "Metal", "Modelo en", "Obs."],
+            ["Anillo", 1, 2, "Bronce", "resina", "cera"], ["Broche", 1, 2, "Bronce", "cera", null], ["Gemelo", 1, 2, "Bronce", null, "resina gris"]);
+
+        reading.Night.Pieces.Select(p => p.Material).ShouldBe(["resina", "cera", null]);
+        reading.Findings.Single(f => f.Id == "names-read-as-material").Seen.ShouldBe("\"Modelo en\" was read as the pattern's material, because names stand under it.");
+    }
+
+    [Theory]
+    [InlineData("resin", "done")]
+    [InlineData("castable resin, wash it twice and cure", "wax")]
+    [InlineData("supports", "wax")]
+    [InlineData("wax", "wax")]
+    public void Read_WaxOrResinInSomeCellsOrAmongOtherWords_IsNoMaterial(string one, string other) =>
+        Read(["Piece", "Qty", "Weight (g)", "Alloy", "State of it"], ["Band", 1, 2, "Bronze", one], ["Pin", 1, 2, "Bronze", other]).Night.Pieces
+            .ShouldAllBe(p => p.Material == null);
+
     // Resin read as the wax of the weight's heading would be burnt out too short.
     [Theory]
     [InlineData("Wax wt (dwt)", "made of", "resin")]
