@@ -43,7 +43,9 @@ internal sealed class HeadingsAgain(
                 return At(row, ours.Column, text);
             }
 
-            if (theirs.TryGetValue(ours.Field, out var moved) && moved.Column != ours.Column && TextAt(row, ours.Column) is not { Length: > 0 })
+            // The upper one of two rows of headings has its groups where the lower one need not have their fields.
+            if (theirs.TryGetValue(ours.Field, out var moved) && moved.Column != ours.Column && TextAt(row, ours.Column) is not { Length: > 0 }
+                && !StandsAbove(TextAt(row, moved.Column), moved.Column))
             {
                 return At(row, moved.Column, moved.Heading.Text);
             }

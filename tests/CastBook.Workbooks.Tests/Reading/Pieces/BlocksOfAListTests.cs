@@ -63,6 +63,18 @@ public sealed class BlocksOfAListTests
     }
 
     [Fact]
+    public void Read_TwoRowsOfHeadingsAgain_EndNothing()
+    {
+        string?[] upper = [null, null, "Weight (g)", null, null];
+        string[] lower = ["Piece", "Qty", "stone", "wax", "Alloy"];
+        var reading = Read(s => s.Row([.. upper]).Row([.. lower]).Row("Pin", 2, 0.1, 1.5, "Bronze").Row([.. upper]).Row([.. lower]).Row("Bell", 3, 0.1, 2, "Bronze")
+            .After("<mergeCells count=\"2\"><mergeCell ref=\"C1:D1\"/><mergeCell ref=\"C4:D4\"/></mergeCells>"));
+
+        reading.Night.Pieces.Select(p => (p.Name, p.Weight?.Grams)).ShouldBe([("Pin", 1.5), ("Bell", 2)]);
+        reading.Findings.ShouldAllBe(f => f.Id != "headings-again-differ");
+    }
+
+    [Fact]
     public void Read_TitlesMergedOverTheList_AreSectionsWhereverTheNamesStand()
     {
         var reading = Read(s => s.Row("Ref", "Piece", "Qty", "Pattern weight (g)", "Alloy")
