@@ -62,6 +62,7 @@ public sealed class DaysUnderUnknownHeadingTests
     [InlineData("Bestellt am")]
     [InlineData("Termin")]
     [InlineData("Order date")]
+    [InlineData("Created at")]
     [InlineData("Reçu le")]
     public void Fill_OtherDays_AreNotAskedFor(string heading) => Filled.From(List(heading)).Ids.ShouldNotContain(Id);
 

@@ -99,7 +99,7 @@ internal sealed partial class UnreadColumns
     {
         foreach (var (column, heading) in columns)
         {
-            if (!SmallWords.OtherDays.Contains(string.Concat(WordKey.Parts(heading))) && Days(column, rows) is { Count: > 1 } days)
+            if (!IsOfOtherDays(heading) && Days(column, rows) is { Count: > 1 } days)
             {
                 var letter = CellRef.ColumnName(column);
                 var named = days.Take(MostDaysNamed).Select(d => CellNameWords.DayInRows(d.Value.Shown, d.Value.Rows.Count, RowNumbers.Text(d.Value.Rows)));
@@ -126,6 +126,10 @@ internal sealed partial class UnreadColumns
                 Subject.Column(PieceField.Piece), CellRef.ColumnName(column), heading, heading.Replace("\"", "\\\"", StringComparison.Ordinal)))
             : null;
     }
+
+    // "Created", and "Created at" as well.
+    private static bool IsOfOtherDays(string heading) =>
+        WordKey.Parts(heading) is var words && (SmallWords.OtherDays.Contains(string.Concat(words)) || (words.Count > 0 && SmallWords.OtherDays.Contains(words[0])));
 
     private SortedDictionary<DateOnly, (string Shown, List<int> Rows)>? Days(int column, IReadOnlyList<int> rows)
     {
