@@ -69,4 +69,16 @@ public static partial class Catalogue
         "standing-not-read", Severity.Check,
         "Column {0} \"{1}\" is not read, and says of rows that they are done or not to be cast: {2}.", "They are planned and their metal is counted all the same.",
         "If it says which rows are to be cast, change its heading to {3}; if not, nothing need be done.");
+
+    /// <summary>Rows that name a ring and give two sizes and no shape.</summary>
+    public static FindingKind RingsReadAsBars { get; } = new(
+        "rings-read-as-bars", Severity.Check,
+        "Rings by their names, with two sizes and no shape, were read as bars as thick as they are wide: {0}.",
+        "A ring is as deep as it is long, so on the tree it would touch its neighbours.", "Type ring in a column Shape, or give the third size.");
+
+    /// <summary>Names that speak of a pair where the quantity is one.</summary>
+    public static FindingKind NamesOfPairs { get; } = new(
+        "names-speak-of-pairs", Severity.Check,
+        "Names speak of a pair, and the quantity is 1: {0}.", "One is cast, and the weight is taken as that of one.",
+        "If both are to be cast, type 2, with the weight of one; if one pattern is the pair, nothing need be done.");
 }

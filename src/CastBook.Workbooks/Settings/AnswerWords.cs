@@ -54,6 +54,10 @@ internal static class AnswerWords
             : null;
     }
 
+    /// <summary>Whether a piece is a ring by its name, and nothing else.</summary>
+    /// <param name="name">The name, such as <c>Band, hammered 7 mm</c>.</param>
+    public static bool NamesRing(string name) => Table.Of(name) is var words && words.Contains("RING") && !words.Contains("OTHER");
+
     /// <summary>What the words of an answer mean, in the order of the alphabet, so that their own order does not matter.</summary>
     /// <param name="text">The answer as typed.</param>
     public static string Meant(string text)

@@ -63,7 +63,7 @@ internal static class CellNameWords
 
     public static string RowHeld(int row, string held) => string.Create(CultureInfo.InvariantCulture, $"row {row} \"{held}\"");
 
-    public static string DayInRows(string day, int count, string rows) => $"{day} in {(count == 1 ? "row" : "rows")} {rows}";
+    public static string DayInRows(string day, int count, string rows) => $"{day} in {TheseRows(count, rows)}";
 
     public static string QuotedInRows(string text, int count, string rows) => DayInRows(Quoted(text), count, rows);
 

@@ -84,7 +84,7 @@ internal sealed class ListReader(
         }
 
         List<int> asked = [.. pieces.Where(p => p is { Done: false, LeaveOut: false }).Select(p => sheet.RowOf(p.Id))];
-        findings.AddRange(reader.Others.MayBeStandings(asked));
+        findings.AddRange([.. reader.Others.MayBeStandings(asked), .. reader.Names.Findings(sheet.RowOf)]);
         if (!headings.Has(PieceField.Night) && reader.Others.MayBeNights(asked) is { } nights)
         {
             unread[PieceField.Night] = nights.Column;

@@ -29,6 +29,9 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
     /// <summary>The columns that are no field.</summary>
     public UnreadColumns Others { get; } = others;
 
+    /// <summary>What names tell of rows that say something else.</summary>
+    public NameChecks Names { get; } = new();
+
     /// <summary>Reads a row.</summary>
     /// <param name="row">The row on the sheet.</param>
     /// <param name="id">The piece's id.</param>
@@ -64,6 +67,11 @@ internal sealed class PieceReader(PieceCells cells, PieceSheet sheet, string? ma
             KeepInFlask = cells.Text(PieceField.KeepInFlask, CellNameWords.KeepInFlask),
             LastFlasks = flaskColumn > 0 ? FlaskShares.Parse(sheet.Grid.Cell(row, flaskColumn).Text, quantity) : [],
         };
+        if (!done && !leaveOut)
+        {
+            Names.Look(piece, cells.Says(PieceField.Shape));
+        }
+
         return cells.Unreadable is { Count: > 0 } unreadable ? piece with { Unreadable = unreadable } : piece;
     }
 
