@@ -13,8 +13,8 @@ internal sealed class WidthFit
     private const int ShareOfOne = 4;
 
     // To ask prices about a sector, or to tell them of one: besides, and of so many prices together.
-    private const int WorkOfCheck = 10;
-    private const int CutsTogether = 4;
+    private const int WorkOfCheck = 30;
+    private const int CutsTogether = 2;
 
     private readonly PackProblem problem;
     private readonly SectorType[] types;
