@@ -49,20 +49,25 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
             return new(kept, Lettered(kept), null);
         }
 
-        // From the plan that is kept, not from the one that stood before: filling again says the same.
-        var mayStay = !isForced && choice != Stability.Best;
-        var homes = kept.Select((k, i) => mayStay ? k.Packed.Plan.Flasks : groups[i].Homes(afresh[i], standing[i])).ToList();
-        var better = Calm(groups, homes, afresh, kept, free, mayStay && choice == Stability.Keep, isExact: false, stop);
+        // From the plan that may be kept, not from the one that stood before: filling again says the same.
+        var wanted = isForced ? Stability.Best : choice;
+        var homes = kept.Select((k, i) => wanted == Stability.Best ? groups[i].Homes(afresh[i], standing[i]) : k.Packed.Plan.Flasks).ToList();
+        var better = Calm(groups, homes, afresh, kept, free, wanted == Stability.Keep, isExact: false, stop);
 
         // Other flasks at the same cost may ask more of the kiln.
         if (!isForced && worth.KilnSaved(better, afresh).CompareTo(default) > 0 && worth.Compare(better, afresh) > 0)
         {
-            better = Calm(groups, homes, afresh, kept, free, mayStay && choice == Stability.Keep, isExact: true, stop);
+            better = Calm(groups, homes, afresh, kept, free, wanted == Stability.Keep, isExact: true, stop);
         }
 
-        var weighed = mayStay && choice == Stability.Worthwhile ? Worthwhile(homes, kept, better, free, worth) : better;
-        var isKept = mayStay && (choice == Stability.Keep || weighed.SequenceEqual(kept));
-        better = isKept ? better : weighed;
+        var chosen = wanted switch
+        {
+            Stability.Keep => kept,
+            Stability.Worthwhile => Worthwhile(homes, kept, better, free, worth),
+            _ => better,
+        };
+        var isKept = wanted != Stability.Best && chosen.SequenceEqual(kept);
+        better = isKept ? better : chosen;
         StandingFlask[] stays = isKept ? [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))] : all;
         var lettered = FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters);
         var moved = FlaskLettering.Moved(lettered, stays);

@@ -30,16 +30,18 @@ internal sealed class SectorPair(PackProblem problem, Chance chance)
 
     private static readonly double[] Likelihoods = [.. Enumerable.Range(-2 * MostHalvings, (4 * MostHalvings) + 1).Select(d => Math.ScaleB(1, d))];
 
-    private readonly List<int> kinds = [];
-    private readonly int[] amounts = new int[problem.Items.Length];
-    private readonly PooledPiece[] hung = new PooledPiece[problem.Items.Length];
+    // The pieces of both in the order in which they hang in the first; then, of each, how many are tried there and how many were drawn.
+    private readonly PooledPiece[] pool = new PooledPiece[problem.Items.Length];
     private readonly int[] there = new int[problem.Items.Length];
     private readonly int[] drawn = new int[problem.Items.Length];
+
+    // What all pieces from a place on are worth at most.
     private readonly int[] hopes = new int[problem.Items.Length + 1];
     private readonly int[][] worths = [.. problem.Items.Select(i => new int[i.Quantity + 1])];
     private readonly int[][] orders = [.. problem.Sizes.Select((_, size) => Order(problem, size))];
     private readonly int[][] places = [.. problem.Sizes.Select((_, size) => Places(Order(problem, size)))];
     private readonly List<int> otherOrder = [];
+    private int pooled;
     private SectorSide one;
     private SectorSide other;
     private int oneRod;
@@ -70,30 +72,13 @@ internal sealed class SectorPair(PackProblem problem, Chance chance)
             return false;
         }
 
-        for (var k = kinds.Count - 1; k >= 0; k--)
-        {
-            var best = 0;
-            for (var count = 0; count <= amounts[k]; count++)
-            {
-                worths[kinds[k]][count] = Piece * staying(kinds[k], count);
-                best = Math.Max(best, worths[kinds[k]][count]);
-            }
-
-            hopes[k] = hopes[k + 1] + best;
-            worthNow += worths[kinds[k]][ones[kinds[k]]];
-            drawn[k] = ones[kinds[k]];
-            hung[k] = new PooledPiece(
-                kinds[k], amounts[k], MayHang(kinds[k], other) ? 0 : amounts[k], MayHang(kinds[k], one) ? amounts[k] : 0, worths[kinds[k]],
-                problem.Shapes[one.Size][kinds[k]], problem.Shapes[other.Size][kinds[k]], problem.Metals[kinds[k]]);
-        }
-
+        Value(ones, staying);
         (oneRod, otherRod) = (problem.Sizes[one.Size].Rod, problem.Sizes[other.Size].Rod);
-
         least = worthNow - (MostHalvings * heat) - MostOfRoom;
         Hang(0, default, default, 0);
-        for (var k = 0; k < kinds.Count; k++)
+        for (var k = 0; k < pooled; k++)
         {
-            (ones[kinds[k]], others[kinds[k]]) = (drawn[k], amounts[k] - drawn[k]);
+            (ones[pool[k].Kind], others[pool[k].Kind]) = (drawn[k], pool[k].Amount - drawn[k]);
         }
 
         return true;
@@ -102,15 +87,16 @@ internal sealed class SectorPair(PackProblem problem, Chance chance)
     // Both sectors hang from the longest tail on, each by the tails of its own size.
     private bool Pool(int[] ones, int[] others)
     {
-        kinds.Clear();
+        pooled = 0;
         var ways = 1L;
         foreach (var kind in orders[one.Size])
         {
             var amount = ones[kind] + others[kind];
             if (amount > 0 && ways <= MostWays)
             {
-                amounts[kinds.Count] = amount;
-                kinds.Add(kind);
+                pool[pooled++] = new PooledPiece(
+                    kind, amount, MayHang(kind, other) ? 0 : amount, MayHang(kind, one) ? amount : 0, worths[kind],
+                    problem.Shapes[one.Size][kind], problem.Shapes[other.Size][kind], problem.Metals[kind]);
                 ways *= amount + 1;
             }
         }
@@ -121,11 +107,11 @@ internal sealed class SectorPair(PackProblem problem, Chance chance)
         }
 
         otherOrder.Clear();
-        for (var k = 0; k < kinds.Count; k++)
+        for (var k = 0; k < pooled; k++)
         {
-            var place = places[other.Size][kinds[k]];
+            var place = places[other.Size][pool[k].Kind];
             var at = otherOrder.Count;
-            while (at > 0 && places[other.Size][kinds[otherOrder[at - 1]]] > place)
+            while (at > 0 && places[other.Size][pool[otherOrder[at - 1]].Kind] > place)
             {
                 at--;
             }
@@ -133,20 +119,38 @@ internal sealed class SectorPair(PackProblem problem, Chance chance)
             otherOrder.Insert(at, k);
         }
 
-        hopes[kinds.Count] = 0;
         return true;
+    }
+
+    private void Value(int[] ones, Func<int, int, int> staying)
+    {
+        hopes[pooled] = 0;
+        for (var k = pooled - 1; k >= 0; k--)
+        {
+            ref readonly var piece = ref pool[k];
+            var best = 0;
+            for (var count = 0; count <= piece.Amount; count++)
+            {
+                piece.Worths[count] = Piece * staying(piece.Kind, count);
+                best = Math.Max(best, piece.Worths[count]);
+            }
+
+            hopes[k] = hopes[k + 1] + best;
+            worthNow += piece.Worths[ones[piece.Kind]];
+            drawn[k] = ones[piece.Kind];
+        }
     }
 
     private void Hang(int k, SectorUse a, SectorUse b, int worth)
     {
         Work += WorkOfPiece;
-        if (k == kinds.Count)
+        if (k == pooled)
         {
             Weigh(a.Theta, b.Theta, worth);
             return;
         }
 
-        ref readonly var piece = ref hung[k];
+        ref readonly var piece = ref pool[k];
         for (var count = piece.Least; count <= piece.Most; count++)
         {
             var rest = piece.Amount - count;
@@ -176,7 +180,7 @@ internal sealed class SectorPair(PackProblem problem, Chance chance)
         total += weight;
         if (chance.Next() * total < weight)
         {
-            Array.Copy(there, drawn, kinds.Count);
+            Array.Copy(there, drawn, pooled);
         }
     }
 
@@ -185,7 +189,7 @@ internal sealed class SectorPair(PackProblem problem, Chance chance)
         var height = 0;
         foreach (var k in otherOrder)
         {
-            ref readonly var piece = ref hung[k];
+            ref readonly var piece = ref pool[k];
             if (piece.Amount > there[k])
             {
                 height += (piece.Amount - there[k]) * piece.InOther.Pitch;
