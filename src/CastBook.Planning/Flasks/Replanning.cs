@@ -129,8 +129,9 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         {
             var moved = new PackHomes(kept[i].Packed.Plan.Problem, homes[i]).Moved(better[i].Packed.Plan);
             var saved = (MlOfFlask * (kept[i].Flasks.Count - better[i].Flasks.Count)) + (Inside([kept[i]]) - Inside([better[i]])).Milliliters;
-            var isFree = Enumerable.Range(0, free.Length).All(size => weighed.Sum(a => a.Used(size)) - weighed[i].Used(size) + kept[i].Used(size) <= free[size]);
-            weighed[i] = saved < moved * MlForMove && isFree ? kept[i] : better[i];
+            var mayStay = kept[i].Lost <= better[i].Lost
+                && Enumerable.Range(0, free.Length).All(size => weighed.Sum(a => a.Used(size)) - weighed[i].Used(size) + kept[i].Used(size) <= free[size]);
+            weighed[i] = saved < moved * MlForMove && mayStay ? kept[i] : better[i];
         }
 
         return weighed;
