@@ -12,10 +12,10 @@ internal sealed class GroupPacking
     private const long WorkOfLikeness = 100_000_000;
 
     // Steps to look for a few moves that are worth as much as a search afresh.
-    private const long LeastCalm = 200_000_000;
-    private const long CalmForEach = 15_000_000;
-    private const long MostCalm = 2_000_000_000;
-    private const long BriefCalm = 6;
+    private const long LeastCalm = 400_000_000;
+    private const long CalmForEach = 30_000_000;
+    private const long MostCalm = 4_000_000_000;
+    private const long BriefCalm = 12;
 
     private readonly PieceGroup group;
     private readonly IReadOnlyList<UsableSize> sizes;
@@ -154,6 +154,23 @@ internal sealed class GroupPacking
         var plan = PackCalming.Plan(
             Problem(afresh, free), homes, afresh.Packed.Plan.Flasks, kept.Packed.Plan.Flasks, inBrief ? WorkOfCalm / BriefCalm : WorkOfCalm, Seed, stop);
         return trees.Of(afresh.Packed.Pieces, new PackAnswer(plan, afresh.LeastCost, afresh.LeastFlasks), afresh.WishesUnmet);
+    }
+
+    /// <summary>Looks for an answer whose flasks and moves count less together.</summary>
+    /// <param name="homes">The flasks that stand, in whole numbers.</param>
+    /// <param name="start">The answer that counts least so far.</param>
+    /// <param name="other">Another, whose flasks it may cost and of which it may take trees.</param>
+    /// <param name="free">How many of each size are free, no fewer than the answer takes.</param>
+    /// <param name="counts">What a flask counts, by size, and what a piece that moves counts.</param>
+    /// <param name="stop">Ends the search early.</param>
+    public GroupAnswer Weigh(
+        IReadOnlyList<PackedFlask> homes, GroupAnswer start, GroupAnswer other, IReadOnlyList<int> free, (IReadOnlyList<long> OfFlask, long OfMove) counts,
+        CancellationToken stop)
+    {
+        var (one, two) = (start.Packed.Plan, other.Packed.Plan);
+        var aim = new StayingAim(Math.Max(one.Flasks.Count, two.Flasks.Count), Math.Min(one.Cost, two.Cost), Math.Max(one.Cost, two.Cost), counts.OfFlask, counts.OfMove);
+        var plan = PackCalming.Weighed(Problem(start, free), homes, one.Flasks, [.. one.Flasks, .. two.Flasks], aim, WorkOfCalm, Seed, stop);
+        return plan is null ? start : trees.Of(start.Packed.Pieces, new PackAnswer(plan, start.LeastCost, start.LeastFlasks), start.WishesUnmet);
     }
 
     private long WorkOfCalm => Math.Min(MostCalm, LeastCalm + (Pieces * CalmForEach));

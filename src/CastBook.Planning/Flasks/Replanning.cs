@@ -15,8 +15,8 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
     private const double LeastPart = 0.005;
 
     // What a piece that moves must save to be worthwhile; a flask counts as much as a litre. It is our judgement: about a size for ten pieces.
-    private const double MlForMove = 40;
-    private const double MlOfFlask = 1000;
+    private const long MlForMove = 30;
+    private const long MlOfFlask = 1000;
 
     /// <summary>Chooses.</summary>
     /// <param name="groups">The groups.</param>
@@ -52,18 +52,18 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         // From the plan that may be kept, not from the one that stood before: filling again says the same.
         var wanted = isForced ? Stability.Best : choice;
         var homes = kept.Select((k, i) => wanted == Stability.Best ? groups[i].Homes(afresh[i], standing[i]) : k.Packed.Plan.Flasks).ToList();
-        var better = Calm(groups, homes, afresh, kept, free, wanted == Stability.Keep, isExact: false, stop);
+        var better = Calm(groups, homes, afresh, kept, free, wanted != Stability.Best, isExact: false, stop);
 
         // Other flasks at the same cost may ask more of the kiln.
         if (!isForced && worth.KilnSaved(better, afresh).CompareTo(default) > 0 && worth.Compare(better, afresh) > 0)
         {
-            better = Calm(groups, homes, afresh, kept, free, wanted == Stability.Keep, isExact: true, stop);
+            better = Calm(groups, homes, afresh, kept, free, wanted != Stability.Best, isExact: true, stop);
         }
 
         var chosen = wanted switch
         {
             Stability.Keep => kept,
-            Stability.Worthwhile => Worthwhile(homes, kept, better, free, worth),
+            Stability.Worthwhile => Worthwhile(groups, homes, kept, better, free, worth, stop),
             _ => better,
         };
         var isKept = wanted != Stability.Best && chosen.SequenceEqual(kept);
@@ -115,9 +115,10 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         return better;
     }
 
-    // The groups that save enough for each piece that moves; all of them where that saves the kiln a load.
+    // Each group with the flasks and the moves that count least together; all as cheap as they can be where that saves the kiln a load.
     private static GroupAnswer[] Worthwhile(
-        List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] kept, GroupAnswer[] better, int[] free, NightWorth worth)
+        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] kept, GroupAnswer[] better, int[] free, NightWorth worth,
+        CancellationToken stop)
     {
         if (worth.KilnSaved(kept, better).Loads > 0)
         {
@@ -127,15 +128,24 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         GroupAnswer[] weighed = [.. better];
         for (var i = 0; i < weighed.Length; i++)
         {
-            var moved = new PackHomes(kept[i].Packed.Plan.Problem, homes[i]).Moved(better[i].Packed.Plan);
-            var saved = (MlOfFlask * (kept[i].Flasks.Count - better[i].Flasks.Count)) + (Inside([kept[i]]) - Inside([better[i]])).Milliliters;
-            var mayStay = kept[i].Lost <= better[i].Lost
-                && Enumerable.Range(0, free.Length).All(size => weighed.Sum(a => a.Used(size)) - weighed[i].Used(size) + kept[i].Used(size) <= free[size]);
-            weighed[i] = saved < moved * MlForMove && mayStay ? kept[i] : better[i];
+            if (kept[i] == better[i])
+            {
+                continue;
+            }
+
+            int[] mine = [.. free.Select((count, size) => count - weighed.Sum(a => a.Used(size)) + weighed[i].Used(size))];
+            var mayStay = kept[i].Lost <= better[i].Lost && mine.Select((count, size) => kept[i].Used(size) <= count).All(isFree => isFree);
+            var (one, other) = mayStay && Counted(kept[i], homes[i]) < Counted(better[i], homes[i]) ? (kept[i], better[i]) : (better[i], kept[i]);
+            weighed[i] = groups[i].Weigh(homes[i], one, other, mine, ([.. groups[i].Sizes.Select(Counted)], MlForMove), stop);
         }
 
         return weighed;
     }
+
+    private static long Counted(GroupAnswer answer, IReadOnlyList<PackedFlask> homes) =>
+        answer.Flasks.Sum(f => Counted(f.Size)) + (MlForMove * new PackHomes(answer.Packed.Plan.Problem, homes).Moved(answer.Packed.Plan));
+
+    private static long Counted(UsableSize size) => MlOfFlask + (long)Math.Round(size.Inside.Milliliters);
 
     // What stands of the groups to come is not taken from them.
     private static GroupAnswer[] Keep(

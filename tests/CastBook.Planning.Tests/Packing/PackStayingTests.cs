@@ -48,6 +48,45 @@ public sealed class PackStayingTests
         homes.Moved(plan).ShouldBe(0);
     }
 
+    // Three pieces stood alone in small flasks, 3 x 1000. Two together in a large one, 1500 + 1000, save 500 by one move.
+    [Theory]
+    [InlineData(400, 2500, 1)]
+    [InlineData(600, 3000, 0)]
+    public void Plan_MovesThatCount_AreMadeOnlyWhereTheySaveMore(int ofMove, long cost, int moved)
+    {
+        PackSize[] sizes = [new(60, PackProblem.AnyMetal, 1000, 3), new(120, PackProblem.AnyMetal, 1500, 3)];
+        var problem = new PackProblem([.. Enumerable.Range(0, 3).Select(_ => new PackItem(1, 1, [Whole, Whole]))], sizes);
+        var homes = new PackHomes(problem, [Flask(0, [new(0, 1)]), Flask(0, [new(1, 1)]), Flask(0, [new(2, 1)])]);
+        var start = PackPlan.Empty(problem);
+        for (var item = 0; item < 3; item++)
+        {
+            start.Add(Flask(0, [new(item, 1)], [[new(item, 1)]]));
+        }
+
+        var plan = Plan(problem, homes, start, new StayingAim(3, 2500, 3000, [1000, 1500], ofMove));
+
+        PackCheck.Sound(plan);
+        plan.Lost.ShouldBe(0m);
+        (plan.Cost, homes.Moved(plan)).ShouldBe((cost, moved));
+    }
+
+    // One of two in a large flask is gone: what is left goes into a small one, and for less it does not go beside the others.
+    [Fact]
+    public void Plan_NoMove_CheaperFlasksWithEverythingWhereItStood()
+    {
+        PackSize[] sizes = [new(60, PackProblem.AnyMetal, 1000, 3), new(120, PackProblem.AnyMetal, 1500, 3), new(180, PackProblem.AnyMetal, 1800, 3)];
+        var problem = new PackProblem([new PackItem(1, 1, [Whole, Whole, Whole]), new PackItem(2, 1, [Whole, Whole, Whole])], sizes);
+        var homes = new PackHomes(problem, [Flask(1, [new(0, 1)]), Flask(1, [new(1, 2)])]);
+        var start = PackPlan.Empty(problem);
+        start.Add(Flask(1, [new(0, 1)], [[new(0, 1)]]));
+        start.Add(Flask(1, [new(1, 2)], [[new(1, 2)]]));
+
+        var plan = Plan(problem, homes, start, StayingAim.NoMove(problem, 3, 1800, start.Cost));
+
+        PackCheck.Sound(plan);
+        (plan.Cost, homes.Moved(plan)).ShouldBe((2500, 0));
+    }
+
     // Seven pieces stand in two flasks, and an eighth comes. As few move as in the best of all ways to share the eight out.
     [Fact]
     public void Plan_SmallProblems_AsFewMoveAsInTheBestOfAllWays()
@@ -94,11 +133,14 @@ public sealed class PackStayingTests
 
     private static PackShape Whole => new(PackShape.Turn, 60, 0, 0);
 
-    private static PackPlan Plan(PackProblem problem, PackHomes homes, PackPlan start)
+    private static PackPlan Plan(PackProblem problem, PackHomes homes, PackPlan start) =>
+        Plan(problem, homes, start, StayingAim.FewestMoves(problem, start.Flasks.Count, start.Cost));
+
+    private static PackPlan Plan(PackProblem problem, PackHomes homes, PackPlan start, StayingAim aim)
     {
         var filling = new TreeFilling(problem);
         var hanging = new ContentHanging(problem, new PackGreedy(problem, filling), filling, []);
-        return PackStaying.Plan(problem, homes, hanging, start, start.Cost, Work, 1, CancellationToken.None);
+        return PackStaying.Plan(problem, homes, hanging, start, aim, Work, 1, CancellationToken.None);
     }
 
     private static PackItem Half(int quantity, int pitch) => new(quantity, 1, [new PackShape(PackShape.Turn / 2, pitch, 0, 0)]);

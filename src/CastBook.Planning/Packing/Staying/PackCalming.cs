@@ -7,9 +7,9 @@ internal sealed class PackCalming
 {
     // Searches that start from what is kept, and the part of the work that they and the ways back of each may take.
     private const int Tries = 9;
-    private const int PartOfSearch = 20;
-    private const int PartOfReturn = 40;
-    private const int PartOfLast = 4;
+    private const int PartOfSearch = 40;
+    private const int PartOfReturn = 80;
+    private const int PartOfLast = 8;
 
     private readonly PackProblem problem;
     private readonly ulong seed;
@@ -54,6 +54,32 @@ internal sealed class PackCalming
         return calming.Calmest(start);
     }
 
+    /// <summary>Plans so that flasks and moves count less together.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="homes">The flasks that stood, by pieces.</param>
+    /// <param name="start">The flasks of a plan with everything in it.</param>
+    /// <param name="known">Trees already hung.</param>
+    /// <param name="aim">What flasks and moves count.</param>
+    /// <param name="work">How many steps to spend.</param>
+    /// <param name="seed">What chance starts from.</param>
+    /// <param name="stop">Ends the search early.</param>
+    /// <returns>The plan; nothing where none that counts less was found.</returns>
+    public static PackPlan? Weighed(
+        PackProblem problem, IReadOnlyList<PackedFlask> homes, IReadOnlyList<PackedFlask> start, IReadOnlyList<PackedFlask> known, StayingAim aim, long work,
+        ulong seed, CancellationToken stop)
+    {
+        var stood = new PackHomes(problem, homes);
+        if (Made(problem, start) is not { Lost: 0 } plan || !PackStaying.Suits(problem, stood))
+        {
+            return null;
+        }
+
+        var filling = new TreeFilling(problem);
+        var hanging = new ContentHanging(problem, new PackGreedy(problem, filling), filling, known);
+        var weighed = PackStaying.Plan(problem, stood, hanging, plan, aim, work, seed, stop);
+        return weighed == plan ? null : weighed;
+    }
+
     private static PackPlan? Made(PackProblem problem, IReadOnlyList<PackedFlask> flasks)
     {
         var plan = PackPlan.Empty(problem);
@@ -85,7 +111,7 @@ internal sealed class PackCalming
 
         var calmest = returning.Return(best.Plan, work / PartOfLast, stop).Plan;
         return calmest.Lost == 0 && PackStaying.Suits(problem, homes)
-            ? PackStaying.Plan(problem, homes, hanging, calmest, target.Cost, work, seed, stop)
+            ? PackStaying.Plan(problem, homes, hanging, calmest, StayingAim.FewestMoves(problem, calmest.Flasks.Count, target.Cost), work, seed, stop)
             : calmest;
     }
 }

@@ -55,7 +55,7 @@ internal sealed class PackKeeping
 
         // Where nothing changed, nothing is looked for: filling again says the same.
         return isChanged && kept.Lost == 0 && PackStaying.Suits(problem, homes)
-            ? PackStaying.Cheapest(problem, homes, keeping.hanging, kept, WorkOfCheaper, stop)
+            ? PackStaying.Plan(problem, homes, keeping.hanging, kept, StayingAim.NoMove(problem, homes.Count + 1, known.Sum(k => problem.Sizes[k.Size].Cost), kept.Cost), WorkOfCheaper, seed, stop)
             : kept;
     }
 

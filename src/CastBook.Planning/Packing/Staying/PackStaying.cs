@@ -1,9 +1,9 @@
-using CastBook.Planning.Floors;
 using CastBook.Planning.Packing.Searching;
 
 namespace CastBook.Planning.Packing.Staying;
 
-/// <summary>Looks for the plan that moves fewest pieces: first whether all can stay, then pieces change places two sectors at a time.</summary>
+/// <summary>Looks for the plan that moves fewest pieces, or of which moves and flasks count least together.</summary>
+/// <remarks>First it looks whether all can stay, then pieces change places in trees of one choice of sizes and settings after another.</remarks>
 internal sealed class PackStaying
 {
     // More flasks than these are too many to ask of each choice whether everything fits.
@@ -13,24 +13,29 @@ internal sealed class PackStaying
     private const int MostChoices = 20;
     private const long WorkOfLook = 80_000_000;
 
-    // Each run of changing places starts from the best so far, hot, and grows colder.
-    private const int Runs = 2;
-    private static readonly int[] Heats = [120, 100, 84, 70, 59, 49, 41, 34, 28, 24, 20];
+    // Of the choices in which most may stay, so many get settings, and so many of these are tried briefly, with a part of the work; those
+    // that come nearest are tried in turn, each time from other chances.
+    private const int MostSet = 200;
+    private const int MostBrief = 24;
+    private const int PartOfBrief = 8;
+    private const int MostNear = 3;
+    private const int Runs = 40;
 
-    private readonly PackProblem problem;
     private readonly PackHomes homes;
     private readonly StayingFit fit;
+    private readonly StayingChoices choices;
     private readonly ContentHanging hanging;
+    private readonly StayingAim aim;
+    private readonly PackProblem problem;
     private readonly CancellationToken stop;
-    private readonly long work;
     private PackPlan best;
-    private int moved;
+    private long value;
 
-    private PackStaying(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, int moved, long work, CancellationToken stop)
+    private PackStaying(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, StayingAim aim, CancellationToken stop)
     {
-        (this.problem, this.homes, this.hanging, this.work, this.stop) = (problem, homes, hanging, work, stop);
-        fit = new StayingFit(problem, stop);
-        (best, this.moved) = (start, moved);
+        (this.problem, this.homes, this.hanging, this.aim, this.stop) = (problem, homes, hanging, aim, stop);
+        (fit, choices) = (new StayingFit(problem, stop), new StayingChoices(problem, homes));
+        (best, value) = (start, Value(start));
     }
 
     /// <summary>Whether it can be asked at all: of few flasks, where every piece that fits a size has a sector and there are no wishes.</summary>
@@ -38,76 +43,71 @@ internal sealed class PackStaying
     /// <param name="homes">Where pieces stood.</param>
     public static bool Suits(PackProblem problem, PackHomes homes) => homes.Count <= MostFlasks && PackSqueeze.Suits(problem);
 
-    /// <summary>The cheapest plan that moves nothing.</summary>
-    /// <param name="problem">The problem; it <see cref="Suits"/>.</param>
-    /// <param name="homes">Where pieces stood.</param>
-    /// <param name="hanging">Hangs what was found.</param>
-    /// <param name="start">A plan with everything in it and nothing moved.</param>
-    /// <param name="work">How many steps to spend.</param>
-    /// <param name="stop">Ends the search early.</param>
-    public static PackPlan Cheapest(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, long work, CancellationToken stop)
-    {
-        var staying = new PackStaying(problem, homes, hanging, start, 1, work, stop);
-        staying.StayAll(homes.Count + 1, start.Cost - 1);
-        return staying.best;
-    }
-
     /// <summary>Plans.</summary>
     /// <param name="problem">The problem; it <see cref="Suits"/>.</param>
     /// <param name="homes">Where pieces stood.</param>
     /// <param name="hanging">Hangs what was found.</param>
     /// <param name="start">A plan with everything in it.</param>
-    /// <param name="most">What a plan may cost; it has no more flasks than the start.</param>
+    /// <param name="aim">What to reach.</param>
     /// <param name="work">How many steps to spend.</param>
     /// <param name="seed">What chance starts from.</param>
     /// <param name="stop">Ends the search early.</param>
-    public static PackPlan Plan(PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, long most, long work, ulong seed, CancellationToken stop)
+    public static PackPlan Plan(
+        PackProblem problem, PackHomes homes, ContentHanging hanging, PackPlan start, StayingAim aim, long work, ulong seed, CancellationToken stop)
     {
-        var staying = new PackStaying(problem, homes, hanging, start, homes.Moved(start), work, stop);
-        staying.StayAll(start.Flasks.Count, most);
-        staying.Exchange(new Chance(seed));
+        var staying = new PackStaying(problem, homes, hanging, start, aim, stop);
+        var found = staying.choices.Between(aim.MostFlasks, aim.MostCost);
+        staying.StayAll(found, work);
+        staying.Change(found, work, seed);
         return staying.best;
     }
 
-    private void StayAll(int flasks, long cost)
+    private void StayAll(IEnumerable<StayingChoice> found, long work)
     {
-        foreach (var choice in new StayingChoices(problem, homes).Between(flasks, cost, MostChoices).TakeWhile(c => c.Least == 0))
+        foreach (var choice in found.Where(c => c.Least == 0).OrderBy(c => aim.Of(c.There, 0)).ThenBy(c => c.Cost).Take(MostChoices))
         {
-            if (moved > 0 && fit.Work < work && !stop.IsCancellationRequested)
+            if (aim.Of(choice.There, 0) < value && fit.Work < work && !stop.IsCancellationRequested)
             {
                 Take(fit.Look(choice.Staying, Math.Min(WorkOfLook, work - fit.Work)));
             }
         }
     }
 
-    private void Exchange(Chance chance)
+    private void Change(IEnumerable<StayingChoice> found, long work, ulong seed)
     {
-        for (var run = 0; run < Runs && moved > 1; run++)
+        var near = found.Where(c => c.Cost >= aim.LeastCost).OrderBy(c => aim.Of(c.There, c.Least)).ThenBy(c => c.Least).Take(MostSet).SelectMany(choices.Set)
+            .OrderBy(Least).ThenBy(c => c.Least).Take(MostBrief).ToList()
+            .OrderBy(c => Cool(c, work / (PartOfBrief * MostBrief), seed)).Take(MostNear).ToList();
+        for (var run = 1; run <= Runs && near.Count > 0; run++)
         {
-            var trees = new StandingTrees(problem, homes, best, chance);
-            var (calmest, most) = ((PackPlan?)null, homes.Pieces - moved);
-            for (var i = 0; i < Heats.Length; i++)
-            {
-                while (trees.Work < (i + 1) * work / (Runs * Heats.Length) && !stop.IsCancellationRequested)
-                {
-                    trees.Exchange(Heats[i]);
-                    if (trees.Stayed > most)
-                    {
-                        (calmest, most) = (trees.ToPlan(), trees.Stayed);
-                    }
-                }
-            }
-
-            Take(calmest);
+            Cool(near[run % near.Count], (work - (work / PartOfBrief)) / Runs, seed + (ulong)run);
         }
     }
 
-    // Takes what moves fewer.
+    private long Least(SetChoice choice) => aim.Of(choice.Sizes.There, choice.Least);
+
+    // What it could count by how near it came.
+    private double Cool(SetChoice choice, long work, ulong seed)
+    {
+        if (Least(choice) >= value || stop.IsCancellationRequested)
+        {
+            return double.MaxValue;
+        }
+
+        var most = (int)Math.Min(homes.Pieces, (value - 1 - aim.Of(choice.Sizes.There, 0)) / aim.OfMove);
+        var (plan, near) = new CrowdedTrees(problem, homes, choice.Flasks, seed).Cool(work, most, choice.Least, stop);
+        Take(plan);
+        return aim.Of(choice.Sizes.There, 0) + (near * aim.OfMove);
+    }
+
+    // Takes what counts less.
     private void Take(PackPlan? found)
     {
-        if (found is not null && homes.Moved(found) < moved && hanging.HangAll(found) is { } hung && homes.Moved(hung) < moved)
+        if (found is not null && Value(found) < value && hanging.HangAll(found) is { } hung && Value(hung) < value)
         {
-            (best, moved) = (hung, homes.Moved(hung));
+            (best, value) = (hung, Value(hung));
         }
     }
+
+    private long Value(PackPlan plan) => aim.Of(plan.Flasks.Select(f => f.Size), homes.Moved(plan));
 }

@@ -1,21 +1,21 @@
 namespace CastBook.Planning.Packing.Staying;
 
-/// <summary>Choices of sizes for flasks that stood, by how many pieces must leave them.</summary>
+/// <summary>Choices of sizes and settings for flasks that stood, by how many pieces must leave them.</summary>
 /// <param name="problem">The problem.</param>
 /// <param name="homes">The flasks that stood.</param>
 internal sealed class StayingChoices(PackProblem problem, PackHomes homes)
 {
-    // Flasks of another size than before, at most, and how many choices are looked at.
+    // Flasks of another size than before, at most, how many choices are looked at, and ways of giving settings to one.
     private const int MostChanged = 4;
     private const int MostLooks = 20_000;
+    private const int MostLists = 256;
 
     private readonly int[][] least = [.. Enumerable.Range(0, homes.Count).Select(h => Enumerable.Range(0, problem.Sizes.Length).Select(s => Leaving(problem, homes, h, s)).ToArray())];
 
-    /// <summary>The choices that could take everything, those first in which most can stay, then the cheapest.</summary>
+    /// <summary>The choices that could take everything.</summary>
     /// <param name="flasks">How many flasks there may be.</param>
     /// <param name="cost">What they may cost.</param>
-    /// <param name="most">How many choices to give.</param>
-    public IReadOnlyList<StayingChoice> Between(int flasks, long cost, int most)
+    public IReadOnlyList<StayingChoice> Between(int flasks, long cost)
     {
         var (found, looks) = (new List<StayingChoice>(), 0);
         int[] sizes = [.. Enumerable.Range(0, homes.Count).Select(homes.SizeOf), -1];
@@ -24,7 +24,7 @@ internal sealed class StayingChoices(PackProblem problem, PackHomes homes)
             Change(0, changes);
         }
 
-        return [.. found.OrderBy(c => c.Least).ThenBy(c => c.Cost).Take(most)];
+        return found;
 
         void Change(int from, int changes)
         {
@@ -54,6 +54,27 @@ internal sealed class StayingChoices(PackProblem problem, PackHomes homes)
             }
         }
     }
+
+    /// <summary>The ways to give settings to the flasks of a choice, so that every piece may hang in one of them.</summary>
+    /// <param name="choice">The choice.</param>
+    public IEnumerable<SetChoice> Set(StayingChoice choice)
+    {
+        IEnumerable<(int Home, int Size, int Setting)[]> lists = [[]];
+        for (var i = 0; i < choice.Sizes.Length; i++)
+        {
+            var (home, size) = (i < homes.Count ? i : -1, choice.Sizes[i]);
+            lists = size < 0 ? lists : lists.SelectMany(list => problem.NeededSettings.Select(s => ((int, int, int)[])[.. list, (home, size, s)]));
+        }
+
+        return lists.Take(MostLists).Where(TakesAll).Select(list => new SetChoice(choice, list, Math.Max(choice.Least, LeavingAt(list))));
+    }
+
+    private bool TakesAll((int Home, int Size, int Setting)[] flasks) =>
+        Enumerable.Range(0, problem.Items.Length).All(i => Array.Exists(flasks, f => problem.Fits(i, f.Size) && problem.Items[i].MayBeCastAt(f.Setting)));
+
+    // Those of flasks that are gone, and those that may not be cast at the flask's setting.
+    private int LeavingAt((int Home, int Size, int Setting)[] flasks) => homes.Pieces - flasks.Sum(f => Enumerable.Range(0, problem.Items.Length)
+        .Sum(i => problem.Fits(i, f.Size) && problem.Items[i].MayBeCastAt(f.Setting) ? homes.In(f.Home, i) : 0));
 
     private StayingChoice? Choice(int[] sizes, int flasks, long most)
     {
@@ -89,8 +110,17 @@ internal sealed class StayingChoices(PackProblem problem, PackHomes homes)
 /// <param name="Homes">The flasks that stood.</param>
 internal sealed record StayingChoice(int[] Sizes, long Cost, int Least, PackProblem Problem, PackHomes Homes)
 {
+    /// <summary>The sizes of the flasks that there are.</summary>
+    public IEnumerable<int> There => Sizes.Where(s => s >= 0);
+
     /// <summary>The size of each flask, and how many of each piece stood in it.</summary>
     public IReadOnlyList<(int Size, int[] Staying)> Staying => [.. Sizes.Select((size, i) => (size, StoodIn(i))).Where(f => f.size >= 0)];
 
     private int[] StoodIn(int flask) => [.. Problem.Items.Select((_, item) => flask < Homes.Count ? Homes.In(flask, item) : 0)];
 }
+
+/// <summary>A choice of sizes, with settings.</summary>
+/// <param name="Sizes">The sizes.</param>
+/// <param name="Flasks">Which flask each was, less than 0 for a new one; its size and its setting.</param>
+/// <param name="Least">How many pieces must move at least.</param>
+internal sealed record SetChoice(StayingChoice Sizes, (int Home, int Size, int Setting)[] Flasks, int Least);
