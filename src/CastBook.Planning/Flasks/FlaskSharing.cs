@@ -42,10 +42,13 @@ internal sealed class FlaskSharing
         }
         else
         {
-            // Each is begun before any is gone on with, so that none is left out where somebody stops the search early.
-            var begun = new Func<GroupAnswer>[groups.Count];
+            // Each is begun before any is gone on with, so that none is left out where somebody stops the search early; and how few flasks do
+            // is looked at of each before how little they cost is of any.
+            var begun = new BegunGroup[groups.Count];
             Parallel.For(0, groups.Count, i => begun[i] = groups[i].Begin(free, inBrief: false, stop));
-            Parallel.For(0, groups.Count, i => answers[i] = begun[i]());
+            Parallel.For(0, groups.Count, i => begun[i].Count(isShort: true));
+            Parallel.For(0, groups.Count, i => begun[i].Count(isShort: false));
+            Parallel.For(0, groups.Count, i => answers[i] = begun[i].Finish());
         }
 
         var first = new Way([.. groups.Select(_ => free)], answers);

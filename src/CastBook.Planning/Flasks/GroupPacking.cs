@@ -52,18 +52,22 @@ internal sealed class GroupPacking
     /// <param name="free">How many of each size are free.</param>
     /// <param name="inBrief">Whether this is one of many ways to pack them.</param>
     /// <param name="stop">Ends the search early.</param>
-    public GroupAnswer Pack(IReadOnlyList<int> free, bool inBrief, CancellationToken stop) => Begin(free, inBrief, stop)();
+    public GroupAnswer Pack(IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
+    {
+        var begun = Begin(free, inBrief, stop);
+        begun.Count(isShort: false);
+        return begun.Finish();
+    }
 
     /// <summary>Begins to pack the rows, as far as is quick.</summary>
     /// <param name="free">How many of each size are free.</param>
     /// <param name="inBrief">Whether this is one of many ways to pack them.</param>
     /// <param name="stop">Ends the search early.</param>
-    /// <returns>What goes on to the end.</returns>
-    public Func<GroupAnswer> Begin(IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
+    public BegunGroup Begin(IReadOnlyList<int> free, bool inBrief, CancellationToken stop)
     {
         var pieces = numbers.Pieces();
         var begun = PackSolver.Begin(numbers.Problem(pieces, free), Seed, inBrief, stop);
-        return () => Whole(pieces, begun.Finish(), free, inBrief, stop);
+        return new BegunGroup(begun, answer => Whole(pieces, answer, free, inBrief, stop));
     }
 
     private GroupAnswer Whole(List<(TreePiece Piece, int Count, int Pin)> pieces, PackAnswer answer, IReadOnlyList<int> free, bool inBrief, CancellationToken stop)

@@ -13,7 +13,7 @@ internal sealed partial class PackSolver
     // Where nothing but metal can be short: into the cheapest choice that everything fits into.
     private void ShareMetal()
     {
-        if (Choices() is not var (choices, beyond))
+        if (Choices(plan.Cost) is not var (choices, beyond))
         {
             return;
         }
@@ -37,18 +37,18 @@ internal sealed partial class PackSolver
     // The few choices of flasks between bound and plan: everything fits into one or it does not. Says whether all were looked at.
     private bool Decide()
     {
-        var isDone = Decide(work.Choices, isHard: false);
-        return IsOpen && work.HardChoices > 0 ? Decide(work.HardChoices, isHard: true) : isDone;
+        var isDone = Decide(work.Choices, isHard: false, plan.Cost);
+        return IsOpen && work.HardChoices > 0 ? Decide(work.HardChoices, isHard: true, plan.Cost) : isDone;
     }
 
-    private bool Decide(long steps, bool isHard)
+    private bool Decide(long steps, bool isHard, long below)
     {
-        if (Choices() is not var (choices, beyond))
+        if (Choices(below) is not var (choices, beyond))
         {
             return false;
         }
 
-        var fits = new ChoiceFits(problem, choices.Where(c => !Bound.IsRefuted(c.Counts)), isHard, stop);
+        var fits = new ChoiceFits(problem, choices.Where(c => !Bound.IsRefuted(c.Counts)), fewer, isHard, stop);
         fits.Decide(steps);
         plan = fits.Plan is { } better && better.IsBetterThan(plan) ? better : plan;
         least = Math.Max(least, Math.Min(fits.Least, Math.Min(beyond, plan.Cost)));
@@ -64,7 +64,7 @@ internal sealed partial class PackSolver
     // what is left open the fewest flasks are tried first, and of as many the largest, where everything is likeliest to find room.
     private void Settle()
     {
-        if (Choices() is not var (choices, beyond))
+        if (Choices(plan.Cost) is not var (choices, beyond))
         {
             return;
         }
@@ -117,9 +117,9 @@ internal sealed partial class PackSolver
     }
 
     // The cheapest choices, as many as are worth a look, and the cost up to which there are no others.
-    private (IReadOnlyList<(long Cost, int[] Counts)> Choices, long Beyond)? Choices()
+    private (IReadOnlyList<(long Cost, int[] Counts)> Choices, long Beyond)? Choices(long below)
     {
-        for (var below = plan.Cost; below > least; below = least + ((below - least) / 2))
+        for (; below > least; below = least + ((below - least) / 2))
         {
             if (PackSizes.Between(problem, least, below, MostChoices) is { } choices)
             {

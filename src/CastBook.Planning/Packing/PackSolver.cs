@@ -58,7 +58,12 @@ internal sealed partial class PackSolver
     /// <param name="seed">What chance starts from.</param>
     /// <param name="inBrief">Whether this is one of many problems.</param>
     /// <param name="stop">Ends the search early with the best so far.</param>
-    public static PackAnswer Solve(PackProblem problem, ulong seed, bool inBrief, CancellationToken stop) => Begin(problem, seed, inBrief, stop).Finish();
+    public static PackAnswer Solve(PackProblem problem, ulong seed, bool inBrief, CancellationToken stop)
+    {
+        var solver = Begin(problem, seed, inBrief, stop);
+        solver.Count(isShort: false);
+        return solver.Finish();
+    }
 
     /// <summary>Finds a first plan and, of few flasks, mostly proves how few do; that is quick beside all that follows.</summary>
     /// <param name="problem">The problem.</param>

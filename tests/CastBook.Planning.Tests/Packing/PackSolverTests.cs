@@ -113,6 +113,44 @@ public sealed class PackSolverTests
         PackCheck.Sound(PackSolver.Solve(Problems.Invent(3, 30, 6), 1, inBrief: false, stop.Token).Plan);
     }
 
+    // Large pieces of which the space that all take, or trees in parts, say too little. Who ends the search when flasks were counted has
+    // as few of them as anybody, and knows it.
+    [Theory]
+    [InlineData(14, 1)]
+    [InlineData(20, 6)]
+    [InlineData(20, 11)]
+    public void Count_BeforeAllElse_ProvesHowFewFlasksDo(int kinds, int seed)
+    {
+        var random = new Random(seed);
+        PackSize[] sizes = [new(100, PackProblem.AnyMetal, 1_000_500, 9), new(70, PackProblem.AnyMetal, 1_000_300, 9)];
+        var problem = new PackProblem([.. Enumerable.Range(0, kinds).Select(_ => Large(random))], sizes);
+
+        var (begun, counted) = (Stopped(problem, isCounted: false), Stopped(problem, isCounted: true));
+
+        begun.LeastFlasks.ShouldBeLessThan(begun.Plan.Flasks.Count);
+        counted.LeastFlasks.ShouldBe(counted.Plan.Flasks.Count);
+        PackCheck.Sound(counted.Plan);
+    }
+
+    private static PackAnswer Stopped(PackProblem problem, bool isCounted)
+    {
+        using var stop = new CancellationTokenSource();
+        var solver = PackSolver.Begin(problem, 1, inBrief: false, stop.Token);
+        if (isCounted)
+        {
+            solver.Count(isShort: false);
+        }
+
+        stop.Cancel();
+        return solver.Finish();
+    }
+
+    private static PackItem Large(Random random)
+    {
+        var shape = new PackShape(random.Next(40, 80), random.Next(22, 50), random.Next(0, 20), 0);
+        return new PackItem(random.Next(1, 3), 1, [shape, shape]);
+    }
+
     private static PackPlan Solved(PackProblem problem, bool inBrief = false)
     {
         var plan = PackSolver.Solve(problem, 1, inBrief, CancellationToken.None).Plan;

@@ -19,12 +19,13 @@ internal sealed class ChoiceFits
     /// <summary>Prepares.</summary>
     /// <param name="problem">The problem; every piece that fits a size has a sector, and there are no wishes.</param>
     /// <param name="choices">The choices that are not refuted, cheapest first.</param>
+    /// <param name="before">What was asked of some of them before, or nothing.</param>
     /// <param name="isHard">Whether short looks did not decide.</param>
     /// <param name="stop">Ends it early.</param>
-    public ChoiceFits(PackProblem problem, IEnumerable<(long Cost, int[] Counts)> choices, bool isHard, CancellationToken stop)
+    public ChoiceFits(PackProblem problem, IEnumerable<(long Cost, int[] Counts)> choices, ChoiceFits? before, bool isHard, CancellationToken stop)
     {
         (this.problem, this.stop, longer) = (problem, stop, isHard ? LongerIfHard : Longer);
-        this.choices = [.. choices.Select(c => new Choice(c.Cost, c.Counts, [.. Lists(c.Counts).Select(l => new GivenFlasks(problem, l, stop))]))];
+        this.choices = [.. choices.Select(c => before?.choices.Find(b => b.Counts.SequenceEqual(c.Counts)) ?? Afresh(c.Cost, c.Counts))];
     }
 
     /// <summary>The trees of the cheapest choice that everything was found to fit into.</summary>
@@ -46,21 +47,45 @@ internal sealed class ChoiceFits
     /// <param name="work">How many steps to spend.</param>
     public void Decide(long work)
     {
-        var most = work;
-        for (var turn = 1; turn < Turns; turn++)
-        {
-            most /= longer;
-        }
-
+        var most = FirstLook(work);
         for (var turn = 0; turn < Turns && Least < (Plan?.Cost ?? long.MaxValue); turn++, most *= longer)
         {
             foreach (var choice in choices.TakeWhile(c => Plan is null || c.Cost < Plan.Cost))
             {
-                for (var i = choice.Lists.Count - 1; i >= 0 && Work < work && !stop.IsCancellationRequested; i--)
-                {
-                    Look(choice, i, Math.Min(most, work - Work));
-                }
+                LookAtAll(choice, most, work);
             }
+        }
+    }
+
+    /// <summary>Decides whether everything fits into any of them, or gives up. What costs most, where that is likeliest, is looked at first.</summary>
+    /// <param name="work">How many steps to spend.</param>
+    public void FindAny(long work)
+    {
+        var most = FirstLook(work);
+        for (var turn = 0; turn < Turns; turn++, most *= longer)
+        {
+            for (var i = choices.Count - 1; i >= 0 && Plan is null; i--)
+            {
+                LookAtAll(choices[i], most, work);
+            }
+        }
+    }
+
+    private long FirstLook(long work)
+    {
+        for (var turn = 1; turn < Turns; turn++)
+        {
+            work /= longer;
+        }
+
+        return work;
+    }
+
+    private void LookAtAll(Choice choice, long most, long work)
+    {
+        for (var i = choice.Lists.Count - 1; i >= 0 && Work < work && !stop.IsCancellationRequested; i--)
+        {
+            Look(choice, i, Math.Min(most, work - Work));
         }
     }
 
@@ -77,6 +102,8 @@ internal sealed class ChoiceFits
             Plan = plan;
         }
     }
+
+    private Choice Afresh(long cost, int[] counts) => new(cost, counts, [.. Lists(counts).Select(l => new GivenFlasks(problem, l, stop))]);
 
     private List<List<(int Size, int Setting)>> Lists(int[] counts)
     {
