@@ -28,6 +28,7 @@ internal static class PackingFigures
 
         Named("t60", () => PrintClassic("t60", nights, seed => ClassicSet.Triplets(60, seed)));
         Named("t120", () => PrintClassic("t120", nights / 2, seed => ClassicSet.Triplets(120, seed)));
+        Named("t249", () => PrintClassic("t249", nights / 2, seed => ClassicSet.Triplets(249, seed)));
 
         void Named(string name, Action print)
         {

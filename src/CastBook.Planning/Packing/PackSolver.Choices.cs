@@ -8,7 +8,7 @@ internal sealed partial class PackSolver
 {
     private const int MostChoices = 300;
     private const int MostFailed = 4;
-    private const int ShareOfMetal = 16;
+    private const int ShareOfMetal = 2;
 
     // Where nothing but metal can be short: into the cheapest choice that everything fits into.
     private void ShareMetal()
@@ -18,20 +18,22 @@ internal sealed partial class PackSolver
             return;
         }
 
-        var (at, left) = (0, work.Fewest / ShareOfMetal);
-        while (at < choices.Count && left > 0)
+        var (sharing, left) = (new MetalSharing(problem, stop), work.Fewest / ShareOfMetal);
+        long? open = null;
+        foreach (var (cost, counts) in choices.TakeWhile(c => c.Cost < plan.Cost))
         {
-            var answer = new MetalFit(problem, choices[at].Counts, stop).Look(left);
-            (plan, left) = (answer.Plan ?? plan, left - answer.Work);
-            if (answer.Fits != false)
+            if (left <= 0)
             {
+                open ??= cost;
                 break;
             }
 
-            at++;
+            var answer = sharing.Look(counts, left - (left / 4));
+            (plan, left) = (answer.Plan ?? plan, left - answer.Work);
+            open = answer.Fits is null ? open ?? cost : open;
         }
 
-        least = Math.Max(least, at < choices.Count ? choices[at].Cost : Math.Min(beyond, plan.Cost));
+        least = Math.Max(least, open ?? Math.Min(beyond, plan.Cost));
     }
 
     // The few choices of flasks between bound and plan: everything fits into one or it does not. Says whether all were looked at.

@@ -93,7 +93,7 @@ internal sealed partial class PackSolver
             Revalue();
         }
 
-        if (IsOpen && MetalFit.Suits(problem))
+        if (IsOpen && MetalAlone.Suits(problem))
         {
             ShareMetal();
         }

@@ -24,23 +24,20 @@ internal sealed class MetalFit
     private long end;
 
     /// <summary>Prepares.</summary>
-    /// <param name="problem">The problem; it <see cref="Suits"/>.</param>
+    /// <param name="problem">The problem; it suits <see cref="MetalAlone"/>.</param>
     /// <param name="counts">How many flasks of each size.</param>
+    /// <param name="pieces">How many of each piece.</param>
     /// <param name="stop">Ends every look early.</param>
-    public MetalFit(PackProblem problem, int[] counts, CancellationToken stop)
+    public MetalFit(PackProblem problem, int[] counts, IEnumerable<int> pieces, CancellationToken stop)
     {
         (this.problem, this.stop) = (problem, stop);
-        (flasks, left) = ([.. counts], [.. problem.Items.Select(i => i.Quantity)]);
-        heaviestFirst = [.. Enumerable.Range(0, left.Length).OrderByDescending(i => problem.Metals[i]).ThenBy(i => i)];
-        rest = new long[left.Length + 1];
+        (flasks, left) = ([.. counts], [.. pieces]);
+        heaviestFirst = [.. Enumerable.Range(0, left.Length).Where(i => left[i] > 0).OrderByDescending(i => problem.Metals[i]).ThenBy(i => i)];
+        rest = new long[heaviestFirst.Length + 1];
     }
 
-    /// <summary>Whether nothing but metal can be short: all pieces may share a flask, and hang in one sector of any.</summary>
-    /// <param name="problem">The problem.</param>
-    public static bool Suits(PackProblem problem) =>
-        problem is { Pins: 0, IsOfOneSetting: true }
-        && Array.TrueForAll(problem.Metals, m => m > 0)
-        && Enumerable.Range(0, problem.Sizes.Length).All(size => TakesAll(problem.Sizes[size].Rod, problem.Items, problem.Shapes[size]));
+    /// <summary>Where everything fits, what each flask is to take.</summary>
+    public IReadOnlyList<MetalLoad> Loads => loaded;
 
     /// <summary>Looks whether everything fits.</summary>
     /// <param name="steps">How many steps to spend.</param>
@@ -49,24 +46,7 @@ internal sealed class MetalFit
         (work, end) = (0, steps);
         var metal = left.Select((count, i) => count * problem.Metals[i]).Sum();
         var fits = Load(flasks.Select((count, size) => count * problem.Sizes[size].Metal).Sum() - metal);
-        return new FitAnswer(fits, fits == true ? Plan() : null, work);
-    }
-
-    private static bool TakesAll(int rod, PackItem[] items, PackShape[] shapes)
-    {
-        var (length, tail) = (0L, 0);
-        for (var i = 0; i < items.Length; i++)
-        {
-            if (!shapes[i].HasSector || shapes[i].Theta > PackShape.Turn)
-            {
-                return false;
-            }
-
-            length += (long)items[i].Quantity * shapes[i].Pitch;
-            tail = Math.Max(tail, shapes[i].Tail);
-        }
-
-        return length + tail <= rod;
+        return new FitAnswer(fits, fits == true ? MetalAlone.Plan(problem, loaded) : null, work);
     }
 
     // All pieces that are left, with so much to spare; nothing where not every way was looked at.
@@ -138,14 +118,14 @@ internal sealed class MetalFit
         content.Clear();
         content.Add(new PackCount(piece, 1));
         left[piece]--;
-        for (var i = left.Length - 1; i >= 0; i--)
+        for (var i = heaviestFirst.Length - 1; i >= 0; i--)
         {
             rest[i] = rest[i + 1] + (left[heaviestFirst[i]] * problem.Metals[heaviestFirst[i]]);
         }
 
         for (var size = 0; size < flasks.Length; size++)
         {
-            if (flasks[size] > 0 && problem.Sizes[size].Metal >= problem.Metals[piece])
+            if (flasks[size] > 0 && problem.Fits(piece, size))
             {
                 Fill(size, 0, problem.Sizes[size].Metal - problem.Metals[piece], spare);
             }
@@ -157,16 +137,16 @@ internal sealed class MetalFit
     // With so much room; heavy pieces first, each piece as often as it goes first.
     private void Fill(int size, int from, long room, long spare)
     {
-        work += left.Length;
-        if (room <= spare && IsFull(room))
+        work += heaviestFirst.Length;
+        if (room <= spare && IsFull(size, room))
         {
             loads.Add(new MetalLoad(size, room, Merged()));
         }
 
-        for (var at = from; at < left.Length && room - rest[at] <= spare && loads.Count < most && work < end; at++)
+        for (var at = from; at < heaviestFirst.Length && room - rest[at] <= spare && loads.Count < most && work < end; at++)
         {
             var (item, metal) = (heaviestFirst[at], problem.Metals[heaviestFirst[at]]);
-            var count = left[item];
+            var count = problem.Fits(item, size) ? left[item] : 0;
             for (var c = (int)Math.Min(count, room / metal); c > 0; c--)
             {
                 content.Add(new PackCount(item, c));
@@ -179,11 +159,11 @@ internal sealed class MetalFit
     }
 
     // Where another piece finds room as well, nothing is lost by loading it.
-    private bool IsFull(long room)
+    private bool IsFull(int size, long room)
     {
-        for (var i = 0; i < left.Length; i++)
+        for (var at = heaviestFirst.Length - 1; at >= 0 && problem.Metals[heaviestFirst[at]] <= room; at--)
         {
-            if (left[i] > 0 && problem.Metals[i] <= room)
+            if (left[heaviestFirst[at]] > 0 && problem.Fits(heaviestFirst[at], size))
             {
                 return false;
             }
@@ -193,21 +173,4 @@ internal sealed class MetalFit
     }
 
     private PackCount[] Merged() => [.. content.GroupBy(c => c.Item).Select(g => new PackCount(g.Key, g.Sum(c => c.Count)))];
-
-    private PackPlan Plan()
-    {
-        var plan = PackPlan.Empty(problem);
-        foreach (var (size, _, pieces) in loaded)
-        {
-            plan.Add(PackedFlask.Of(problem, size, [[.. pieces.OrderBy(c => Array.IndexOf(problem.ByTail[size], c.Item))]]));
-        }
-
-        return plan;
-    }
 }
-
-/// <summary>Pieces that may go into a flask.</summary>
-/// <param name="Size">Its size.</param>
-/// <param name="Unused">The metal it could take besides.</param>
-/// <param name="Content">The pieces.</param>
-internal sealed record MetalLoad(int Size, long Unused, PackCount[] Content);

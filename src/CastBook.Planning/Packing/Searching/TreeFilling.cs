@@ -14,11 +14,14 @@ internal sealed class TreeFilling(PackProblem problem)
     private const int Offered = 1;
     private const int Taken = 2;
 
+    // The table tells so many parts of a flask's metal from each other.
+    private const long PartsOfMetal = 1024;
+
     // What gathering and counting take, in steps of the tables.
     private const long WorkOfOne = 5000;
 
     private readonly TreeHanging hanging = new(problem);
-    private readonly MetalKnapsack metals = new(problem);
+    private readonly MetalKnapsack metals = new(problem, PartsOfMetal);
     private readonly int[] candidates = new int[problem.Items.Length];
     private readonly int[] byWorth = [.. Enumerable.Range(0, problem.Items.Length)];
     private readonly int[] stock = new int[problem.Items.Length];
