@@ -20,7 +20,7 @@ internal static class RestoreCommand
         return command;
     }
 
-    private static int Run(string book, int? number, TextWriter output, TextWriter errors, TimeProvider clock)
+    private static int Run(string book, int? number, TextWriter output, TextWriter errors, TimeProvider clock) => Guarded.Run(errors, () =>
     {
         var name = Path.GetFileName(book);
         var backups = BookFile.BackupsOf(book);
@@ -42,12 +42,9 @@ internal static class RestoreCommand
             return ExitCode.Filled;
         }
 
-        return Guarded.Run(errors, () =>
-        {
-            var (restored, backup) = BookFile.Restore(book, wanted, clock);
-            output.WriteLine(RestoreWords.PutBack(name, restored.Made));
-            output.WriteLine(backup is null ? RestoreWords.NothingStoodThere : RestoreWords.KeptAsFirst(Path.Combine(BookFile.BackupFolder, Path.GetFileName(backup))));
-            return ExitCode.Filled;
-        });
-    }
+        var (restored, backup) = BookFile.Restore(book, wanted, clock);
+        output.WriteLine(RestoreWords.PutBack(name, restored.Made));
+        output.WriteLine(backup is null ? RestoreWords.NothingStoodThere : RestoreWords.KeptAsFirst(Path.Combine(BookFile.BackupFolder, Path.GetFileName(backup))));
+        return ExitCode.Filled;
+    });
 }

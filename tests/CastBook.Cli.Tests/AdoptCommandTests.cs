@@ -192,6 +192,21 @@ public sealed partial class AdoptCommandTests : IDisposable
     }
 
     [Fact]
+    public void Adopt_SeveralTimesInASecond_KeepsTheSettingsOfEachTime()
+    {
+        var files = new Adopting.AdoptedFiles(folder, output, new Watching.Watched.SetClock());
+        File.WriteAllText(In("castbook.json"), "{}");
+        for (var time = 0; time < 3; time++)
+        {
+            files.WriteSettings(null, new Dictionary<string, Adopting.NamedHeading> { ["piece"] = new($"Opus {time}", null) });
+        }
+
+        Directory.GetFiles(In(".castbook")).Select(Path.GetFileName).Order(StringComparer.Ordinal).ShouldBe(
+            ["castbook 2026-12-01 195400 2.json", "castbook 2026-12-01 195400 3.json", "castbook 2026-12-01 195400.json"]);
+        File.ReadAllText(In(".castbook/castbook 2026-12-01 195400.json")).ShouldBe("{}");
+    }
+
+    [Fact]
     public void Adopt_ShopFileThatExists_IsNotWrittenOver()
     {
         var book = Book("Nights.xlsx", "Piece;Qty;Pattern weight (g);Alloy", "Otter ring;2;1.2;fine silver");

@@ -4,14 +4,17 @@ namespace CastBook.Workbooks.Tests;
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class UnixFactAttribute : FactAttribute
 {
-    public UnixFactAttribute(bool linuxAlone = false)
+    public UnixFactAttribute(bool linuxAlone = false, bool notAsRoot = false)
     {
-        LinuxAlone = linuxAlone;
-        Skip = ReasonToSkip(linuxAlone);
+        (LinuxAlone, NotAsRoot) = (linuxAlone, notAsRoot);
+        Skip = ReasonToSkip(linuxAlone) ?? (notAsRoot && Environment.IsPrivilegedProcess ? "Runs as somebody who may not read everything." : null);
     }
 
     /// <summary>Whether no other Unix will do.</summary>
     public bool LinuxAlone { get; }
+
+    /// <summary>Whether it says nothing where it runs as one who may do everything.</summary>
+    public bool NotAsRoot { get; }
 
     /// <summary>Why a test is skipped on this system; missing where it runs.</summary>
     /// <param name="linuxAlone">Whether it runs on Linux alone.</param>

@@ -24,16 +24,11 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
     /// <returns>Its name.</returns>
     public string WriteShop(Action<Stream> write)
     {
-        var name = "shop.xlsx";
-        for (var number = 2; File.Exists(Path.Combine(folder, name)); number++)
-        {
-            name = string.Create(CultureInfo.InvariantCulture, $"shop-{number}.xlsx");
-        }
-
         using var made = new MemoryStream();
         write(made);
-        using var file = new FileStream(Path.Combine(folder, name), FileMode.CreateNew, FileAccess.Write);
+        using var file = New(folder, "shop", '-', ".xlsx");
         made.WriteTo(file);
+        var name = Path.GetFileName(file.Name);
         output.WriteLine(AdoptWords.ShopMade(name));
         return name;
     }
@@ -102,8 +97,26 @@ internal sealed class AdoptedFiles(string folder, TextWriter output, TimeProvide
     private string Keep(string path)
     {
         var kept = Directory.CreateDirectory(Path.Combine(folder, BookFile.BackupFolder)).FullName;
-        var name = string.Create(CultureInfo.InvariantCulture, $"castbook {clock.GetLocalNow():yyyy-MM-dd HHmmss}.json");
-        File.Copy(path, Path.Combine(kept, name), overwrite: false);
-        return $"{BookFile.BackupFolder}/{name}";
+        using var was = File.OpenRead(path);
+        using var copy = New(kept, string.Create(CultureInfo.InvariantCulture, $"castbook {clock.GetLocalNow():yyyy-MM-dd HHmmss}"), ' ', ".json");
+        was.CopyTo(copy);
+        return $"{BookFile.BackupFolder}/{Path.GetFileName(copy.Name)}";
+    }
+
+    // Under the name itself, or with the next number that is free: another adopt of the same second may be writing too.
+    private static FileStream New(string where, string stem, char before, string extension)
+    {
+        for (var number = 1; ; number++)
+        {
+            var path = Path.Combine(where, number == 1 ? stem + extension : string.Create(CultureInfo.InvariantCulture, $"{stem}{before}{number}{extension}"));
+            try
+            {
+                return new FileStream(path, FileMode.CreateNew, FileAccess.Write);
+            }
+            catch (IOException) when (File.Exists(path))
+            {
+                // That name is taken.
+            }
+        }
     }
 }

@@ -112,11 +112,12 @@ internal sealed class WatchedFolder
             return false;
         }
 
-        if (HashOf(book.Path) is not { } hash)
+        if (ContentOf(book.Path) is not { } content)
         {
             return false;
         }
 
+        var hash = Said(content);
         if (known is not null && known.Hash == hash && !IsDue(known))
         {
             // Only touched, or put back: the content is what was left there.
@@ -124,7 +125,7 @@ internal sealed class WatchedFolder
             return true;
         }
 
-        return FillUnlessBusy(book, hash, known);
+        return FillUnlessBusy(book, content, known);
     }
 
     private bool IsDue(LedgerEntry known) => known.Outcome switch
@@ -161,11 +162,11 @@ internal sealed class WatchedFolder
         }
     }
 
-    private bool FillUnlessBusy(SeenBook book, string hash, LedgerEntry? known)
+    private bool FillUnlessBusy(SeenBook book, UInt128 before, LedgerEntry? known)
     {
         if (OwnerFile.WhoHasOpen(book.Path) is { } who)
         {
-            Note(book, hash, known, Outcome.Waiting, WatchWords.HasItOpen(book.Name, who));
+            Note(book, Said(before), known, Outcome.Waiting, WatchWords.HasItOpen(book.Name, who));
             return true;
         }
 
@@ -175,14 +176,17 @@ internal sealed class WatchedFolder
         }
 
         var after = new FileInfo(book.Path);
-        if (!after.Exists || HashOf(book.Path) is not { } left)
+        if (!after.Exists || ContentOf(book.Path) is not { } left)
         {
             return true;
         }
 
-        Note(new SeenBook(book.Path, after.Length, after.LastWriteTimeUtc), left, known, outcome, words);
+        // What the shop saved meanwhile is not ours, however soon it came: what is known of the book stays what it was before.
+        var isOurs = outcome == Outcome.Filled ? BookFile.Wrote(book.Path, left) : left == before;
+        var now = new SeenBook(book.Path, after.Length, after.LastWriteTimeUtc);
+        Note(isOurs ? now : now with { Length = 0 }, isOurs ? Said(left) : "", known, outcome, words);
         seen.Remove(book.Path);
-        return true;
+        return isOurs;
     }
 
     // Null where another CastBook has it in hand: the next look tells by its content what became of it.
@@ -249,16 +253,18 @@ internal sealed class WatchedFolder
         }
     }
 
-    private static string? HashOf(string path)
+    private static UInt128? ContentOf(string path)
     {
         try
         {
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            return ContentHash.Of(file).ToString("x32", CultureInfo.InvariantCulture);
+            return ContentHash.Of(file);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return null;
         }
     }
+
+    private static string Said(UInt128 content) => content.ToString("x32", CultureInfo.InvariantCulture);
 }

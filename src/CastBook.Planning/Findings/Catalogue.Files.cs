@@ -59,6 +59,13 @@ public static partial class Catalogue
         "The file is as it was. What was made lies beside it as {2}.",
         "Close what holds {0} and fill it again, or take {2} in its place.");
 
+    /// <summary>The folder of backups cannot be looked into.</summary>
+    public static FindingKind BackupsCannotBeRead { get; } = new(
+        "backups-cannot-be-read", Severity.Stop,
+        "The backups of {0} in the folder .castbook cannot be looked at: {1}.",
+        "Nothing was put back.",
+        "Ask for the right to read that folder and what is in it.");
+
     /// <summary>No backup of that number.</summary>
     public static FindingKind BackupNotThere { get; } = new(
         "backup-not-there", Severity.Stop,

@@ -68,6 +68,15 @@ internal static class Backups
         File.AppendAllLines(Path.Combine(Path.GetDirectoryName(backup)!, WrittenFile), [$"{HashOf(written)} {Path.GetFileName(backup)}"]);
     }
 
+    /// <summary>Whether a content is what CastBook wrote into a book that has backups, now or before.</summary>
+    /// <param name="book">Full path of the book.</param>
+    /// <param name="hash">The hash of the content, as <see cref="ContentHash"/> makes it.</param>
+    public static bool Knows(string book, UInt128 hash)
+    {
+        var written = Said(hash);
+        return Lines(FolderOf(book)).Any(l => l.Hash == written);
+    }
+
     /// <summary>The backup that is the book before CastBook first filled it; null where somebody touched the book since it was written, or the backup is gone.</summary>
     /// <param name="book">The book; stands at its start again.</param>
     /// <param name="caps">How much a book may ask of the machine.</param>
@@ -112,7 +121,9 @@ internal static class Backups
         return BookUndo.IsClean(stream, caps);
     }
 
-    private static string HashOf(Stream stream) => ContentHash.Of(stream).ToString("x32", CultureInfo.InvariantCulture);
+    private static string HashOf(Stream stream) => Said(ContentHash.Of(stream));
+
+    private static string Said(UInt128 hash) => hash.ToString("x32", CultureInfo.InvariantCulture);
 
     private static IEnumerable<(string Hash, string Backup)> Lines(string folder)
     {

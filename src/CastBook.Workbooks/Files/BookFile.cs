@@ -156,12 +156,22 @@ public static partial class BookFile
         return new UndoResult(Changed: true, IsExact: true, [], []);
     }
 
+    /// <summary>Whether a content is what CastBook wrote into a workbook, now or before.</summary>
+    /// <param name="path">The workbook.</param>
+    /// <param name="hash">The hash of the content, as <see cref="ContentHash"/> makes it.</param>
+    public static bool Wrote(string path, UInt128 hash)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return Backups.Knows(Resolve(path), hash);
+    }
+
     /// <summary>The backups of a workbook, the newest first.</summary>
     /// <param name="path">The workbook; it may be gone itself.</param>
+    /// <exception cref="BookRefusedException">The folder of backups cannot be looked into.</exception>
     public static IReadOnlyList<BookBackup> BackupsOf(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return Backups.Of(Resolve(path));
+        return BackupsAt(Resolve(path));
     }
 
     /// <summary>Puts a backup back in the workbook's place; what stood there becomes a backup first.</summary>
@@ -169,6 +179,7 @@ public static partial class BookFile
     /// <param name="number">Number of the backup, 1 being the newest.</param>
     /// <param name="clock">For the new backup's name.</param>
     /// <returns>The backup that was put back, and that of what stood there before, if anything did.</returns>
+    /// <exception cref="BookRefusedException">The folder of backups cannot be looked into.</exception>
     /// <exception cref="BookNotWrittenException">There is no such backup, the workbook is open, or it could not be put in its place.</exception>
     public static (BookBackup Restored, string? Backup) Restore(string path, int number, TimeProvider clock)
     {
@@ -176,7 +187,7 @@ public static partial class BookFile
         ArgumentNullException.ThrowIfNull(clock);
         var target = Resolve(path);
         var name = Path.GetFileName(target);
-        var backups = Backups.Of(target);
+        var backups = BackupsAt(target);
         if (number < 1 || number > backups.Count)
         {
             throw BookNotWrittenException.For(Catalogue.BackupNotThere, null, name, number.ToString(CultureInfo.InvariantCulture), backups.Count.ToString(CultureInfo.InvariantCulture));
@@ -207,6 +218,18 @@ public static partial class BookFile
             {
                 File.Delete(temporary);
             }
+        }
+    }
+
+    private static IReadOnlyList<BookBackup> BackupsAt(string target)
+    {
+        try
+        {
+            return Backups.Of(target);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookRefusedException(Catalogue.BackupsCannotBeRead.At(Subject.Book, Path.GetFileName(target), e.Message.TrimEnd('.')), e);
         }
     }
 }

@@ -305,6 +305,33 @@ public sealed class WatchedFolderTests : IDisposable
         watched.Said.ShouldHaveSingleItem().ShouldStartWith("night.xlsx: 4 rows read, ");
     }
 
+    // Somebody who saves in the very moment behind ours has saved something of theirs.
+    [Fact]
+    public void Look_SavedRightBehindTheFill_IsFilledAgain()
+    {
+        watched.Book();
+        using var said = new StringWriter();
+        var fills = 0;
+        var folder = new WatchedFolder(watched.Path, subFolders: false, said, watched.Clock, book =>
+        {
+            var filled = Workbooks.Files.BookFile.Fill(book, null, dryRun: false, Workbooks.Settings.BookSettings.None, watched.Clock);
+            if (fills++ == 0)
+            {
+                watched.Book();
+            }
+
+            return filled;
+        });
+        for (var look = 0; look < 8; look++)
+        {
+            folder.Look(CancellationToken.None);
+            watched.Clock.Now += WatchedFolder.Still;
+        }
+
+        fills.ShouldBe(2);
+        Workbooks.Files.BookFile.Fill(watched.Of("night.xlsx"), null, dryRun: true, Workbooks.Settings.BookSettings.None, watched.Clock).Result.Changed.ShouldBeFalse();
+    }
+
     [Fact]
     public void Look_FaultOfOursWithOneBook_IsSaidOnceAndTheOthersAreFilled()
     {

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using CastBook.Workbooks.Files;
 using CastBook.Workbooks.Settings;
 
@@ -77,6 +78,29 @@ public sealed class BookRestoreTests : IDisposable
 
         BookFile.BackupsOf(book).Select(b => Path.GetFileName(b.Path)).ShouldBe(["night 2026-12-01 195400 2.xlsx", "night 2026-12-01 195400.xlsx"]);
         File.ReadAllBytes(BookFile.BackupsOf(book)[0].Path).ShouldBe(Other());
+    }
+
+    [UnixFact(notAsRoot: true)]
+    [UnsupportedOSPlatform("windows")]
+    public void BackupsOf_FolderThatMayNotBeRead_IsRefusedWithItsReason()
+    {
+        var book = folder.Book();
+        Fill(book);
+        var backups = Path.Combine(folder.Path, ".castbook");
+        File.SetUnixFileMode(backups, UnixFileMode.None);
+
+        try
+        {
+            foreach (var refused in (Exception[])[Should.Throw<BookRefusedException>(() => BookFile.BackupsOf(book)), Should.Throw<BookRefusedException>(() => BookFile.Restore(book, 1, clock))])
+            {
+                refused.Message.ShouldStartWith("The backups of night.xlsx in the folder .castbook cannot be looked at: ");
+                refused.Message.ShouldEndWith(". Nothing was put back. Ask for the right to read that folder and what is in it.");
+            }
+        }
+        finally
+        {
+            File.SetUnixFileMode(backups, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
     }
 
     [Fact]
