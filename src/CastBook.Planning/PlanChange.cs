@@ -21,6 +21,9 @@ public sealed record PlanChange(bool IsKept, int Moved, int FlasksSaved, Volume 
     /// <summary>How much shorter the burnouts of all loads are together; less than 0 where they are longer.</summary>
     public Duration BurnoutSaved { get; init; }
 
+    /// <summary>What more it would save to move pieces that do not move, where each of them would save too little to be worthwhile; nothing otherwise.</summary>
+    public PlanChange? Left { get; init; }
+
     /// <summary>Whether pieces moved because all would not fit otherwise, so that there was nothing to choose.</summary>
     public bool IsForced => !IsKept && FlasksSaved == 0 && InvestmentSaved <= Volume.Zero && LoadsSaved == 0 && BurnoutSaved <= Duration.Zero;
 

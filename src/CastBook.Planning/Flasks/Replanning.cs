@@ -67,13 +67,28 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
             _ => better,
         };
         var isKept = wanted != Stability.Best && chosen.SequenceEqual(kept);
+        var calmed = better;
         better = isKept ? better : chosen;
         StandingFlask[] stays = isKept ? [.. Lettered(kept).Select(f => StandingFlask.Of(f.Item1, f.Item2))] : all;
         var lettered = FlaskLettering.Of([.. better.SelectMany(a => a.Flasks)], stays, takenLetters);
         var moved = FlaskLettering.Moved(lettered, stays);
         return isForced ? new(better, lettered, moved == 0 ? null : new PlanChange(false, moved, 0, Volume.Zero))
             : isKept ? new(kept, Lettered(kept), Changed(true, moved, kept, better, worth))
-            : new(better, lettered, Changed(false, moved, kept, better, worth));
+            : new(better, lettered, Changed(false, moved, kept, better, worth) with { Left = Left() });
+
+        // What is worthwhile leaves some alloys as they stand.
+        PlanChange? Left()
+        {
+            if (wanted != Stability.Worthwhile || all.Length == 0 || calmed.SequenceEqual(chosen))
+            {
+                return null;
+            }
+
+            StandingFlask[] now = [.. lettered.Select(f => StandingFlask.Of(f.Item1, f.Item2))];
+            var more = FlaskLettering.Moved(FlaskLettering.Of([.. calmed.SelectMany(a => a.Flasks)], now, takenLetters), now);
+            var left = Changed(true, more, chosen, calmed, worth);
+            return left.IsWorthAWord(Volume.Zero) ? left : null;
+        }
 
         IReadOnlyList<(string, FilledFlask)> Lettered(GroupAnswer[] answers) => FlaskLettering.Of([.. answers.SelectMany(a => a.Flasks)], all, takenLetters);
     }

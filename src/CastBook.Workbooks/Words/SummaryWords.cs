@@ -22,6 +22,8 @@ internal static class SummaryWords
 
     public static string Moved(string change) => $"{change} (\"When little changed\": keep leaves them)";
 
+    public static string LeftAsItStands(string said, string more) => $"{said}; with best, {more} too";
+
     // Metal and investment.
     public static string HaveAndBuy(string have, string buy) => $" (have {have}: buy {buy})";
 

@@ -109,6 +109,31 @@ public sealed class ReplanningTests
         };
     }
 
+    // As above, in two alloys at once: of the one, one piece moves for 78.5 ml; of the other, two would, which leaves them where they are.
+    [Fact]
+    public void Plan_WorthwhileInOneAlloyOnly_TellsWhatItLeavesInTheOther()
+    {
+        var shop = Wrenmoor.Shop with
+        {
+            FlaskSizes = [Wrenmoor.Size("large", 100, 150, 2) with { Cup = null }, Wrenmoor.Size("larger", 100, 160, 4) with { Cup = null }],
+            Settings = Wrenmoor.Answered with { WhenLittleChanged = Stability.Worthwhile },
+        };
+        var night = Wrenmoor.Night(shop, Stood("A", 11, "Bench silver"), Stood("B", 13, "Bench silver"), Stood("C", 12, "Bell bronze"), Stood("D", 12, "Bell bronze"));
+
+        var change = NightPlanner.Plan(night with { Trees = [Line("A", "larger"), Line("B", "larger"), Line("C", "larger"), Line("D", "larger")] }).Change!;
+
+        change.Words(WrittenVolume.Millilitre).ShouldBe("1 piece moves and 78.5 ml of investment is saved");
+        change.Left!.Words(WrittenVolume.Millilitre).ShouldBe("2 pieces would move and 78.5 ml of investment would be saved");
+
+        static Piece Stood(string letter, int quantity, string alloy) => Wrenmoor.Ring(quantity) with
+        {
+            Alloy = alloy,
+            Box = null,
+            PerTree = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase) { ["large"] = 10, ["larger"] = 14 },
+            LastFlasks = [new FlaskShare(letter, quantity)],
+        };
+    }
+
     [Fact]
     public void Of_FlaskWhereTheAnswersDiffer_TellsBoth()
     {
