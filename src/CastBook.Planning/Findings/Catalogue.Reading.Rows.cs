@@ -30,6 +30,12 @@ public static partial class Catalogue
         "rows-read-as-sums", Severity.Note,
         "Rows without a name were taken for sums of the rows above: {0}.", "", "If one is a piece, type its name.");
 
+    /// <summary>Rows of sums by their first word and not by their numbers.</summary>
+    public static FindingKind RowsReadAsTotals { get; } = new(
+        "rows-read-as-totals", Severity.Check,
+        "Rows that begin with a word for sums were left out, although their numbers are not those of the rows above: {0}.", "A piece may be called so.",
+        "If one is a piece, let its name begin with another word.");
+
     /// <summary>Rows that are struck out.</summary>
     public static FindingKind RowsStruckOut { get; } = new(
         "rows-struck-out", Severity.Note,

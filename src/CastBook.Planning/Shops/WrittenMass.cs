@@ -99,9 +99,14 @@ public sealed record WrittenMass(string Name, Mass One, int Decimals, Mass Usual
     /// <param name="mass">The mass.</param>
     public string SayFinely(Mass mass) => $"{Times(mass).ToString(Fine, CultureInfo.InvariantCulture)} {Name}";
 
-    /// <summary>A mass that somebody chose, such as a step: with the digits it has.</summary>
+    /// <summary>A mass that somebody chose, such as a step: with the digits it has, and no more than five where another unit gives it more.</summary>
     /// <param name="mass">The mass.</param>
-    public string SayExactly(Mass mass) => $"{Times(mass).ToString("#,0.######", CultureInfo.InvariantCulture)} {Name}";
+    public string SayExactly(Mass mass)
+    {
+        var number = Times(mass);
+        var decimals = number == 0 ? 0 : Math.Clamp(4 - (int)Math.Floor(Math.Log10(Math.Abs(number))), 0, 6);
+        return $"{Math.Round(number, decimals, MidpointRounding.AwayFromZero).ToString("#,0.######", CultureInfo.InvariantCulture)} {Name}";
+    }
 
     // In grams, in which both stand: dividing the quantities would bring both to kilograms first.
     private double Times(Mass mass) => mass.Grams / One.Grams;

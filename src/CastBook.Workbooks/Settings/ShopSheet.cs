@@ -13,6 +13,21 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
     /// <summary>The words of the columns, to be looked up.</summary>
     public WordIndex Index { get; } = new(Columns);
 
+    /// <summary>Other names under which shops keep it; such a sheet is it only where it has the columns of one.</summary>
+    public IReadOnlyList<string> OtherNames { get; private init; } = [];
+
+    /// <summary>The columns of which it must have one under another name.</summary>
+    public IReadOnlyList<string> Telling { get; private init; } = [];
+
+    /// <summary>Whether a sheet of a name may be it.</summary>
+    /// <param name="name">The name.</param>
+    public bool MayBeCalled(string name) => IsName(Name, name) || OtherNames.Any(other => IsName(other, name));
+
+    /// <summary>Whether a sheet of a name and with these columns is it.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="fields">The fields that its columns mean.</param>
+    public bool Is(string name, IEnumerable<string> fields) => IsName(Name, name) || (MayBeCalled(name) && fields.Any(Telling.Contains));
+
     /// <summary>Fields of the shop file's line that hold no longer where the book's line says something else of the same thing.</summary>
     public IReadOnlyList<FieldBond> Bonds { get; private init; } = [];
 
@@ -85,6 +100,8 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
         new(ShopField.Price, Dimension.Price, "price"),
     ])
     {
+        OtherNames = ["Metals", "Metal"],
+        Telling = [ShopField.Composition, ShopField.Density, ShopField.Solidus, ShopField.Liquidus, ShopField.MetalTemperature],
         Bonds =
         [
             new(
@@ -169,4 +186,6 @@ internal sealed record ShopSheet(string Name, SubjectKind Kind, string Called, I
 
     /// <summary>The sheets of a shop, without ours.</summary>
     public static IReadOnlyList<ShopSheet> OfShop { get; } = [Flasks, Crucibles, Kilns, Alloys, Materials, Investments, Schedules];
+
+    private static bool IsName(string one, string other) => one.Equals(other.Trim(), StringComparison.OrdinalIgnoreCase);
 }

@@ -155,8 +155,8 @@ internal sealed class SheetSorter
             return Settings(sheet);
         }
 
-        return ShopSheet.OfShop.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } kind
-            && ShopTable.Find(kind, sheet, Grid(sheet), values) is { } table
+        return ShopSheet.OfShop.FirstOrDefault(s => s.MayBeCalled(name)) is { } kind
+            && ShopTable.Find(kind, sheet, Grid(sheet), values) is { } table && kind.Is(name, table.Fields.Keys)
             ? Table(table)
             : null;
     }

@@ -233,6 +233,11 @@ internal sealed class ListReader(
             yield return About(Catalogue.RowsReadAsSums, rows.Sums);
         }
 
+        if (rows.OtherTotals.Count > 0)
+        {
+            yield return About(Catalogue.RowsReadAsTotals, rows.OtherTotals);
+        }
+
         if (rows.Struck.Count > 0)
         {
             yield return About(Catalogue.RowsStruckOut, rows.Struck);

@@ -53,6 +53,9 @@ internal sealed partial class ListRows
     /// <summary>Rows without a name or a word of sums whose numbers are those of the rows above.</summary>
     public List<int> Sums { get; } = [];
 
+    /// <summary>Rows that begin with a word of sums and say other numbers than those of the rows above: a piece may be called so.</summary>
+    public List<int> OtherTotals { get; } = [];
+
     /// <summary>Rows below the list that look like pieces.</summary>
     public List<int> Outside { get; } = [];
 
@@ -119,6 +122,11 @@ internal sealed partial class ListRows
 
         if (SaysTotal(row))
         {
+            if ((Has(row, alloy) || !SaysTotal(row, mayGoOn: false)) && (Has(row, quantity) || Has(row, mass)) && !sums.Agree(At(row, quantity), At(row, mass)))
+            {
+                OtherTotals.Add(row.Number);
+            }
+
             EndSections();
             return;
         }
@@ -237,14 +245,16 @@ internal sealed partial class ListRows
     // A list without a column of names tells nothing by a missing name.
     private bool IsSum(GridRow row) => piece > 0 && !Has(row, piece) && !Has(row, alloy) && !IsNamedAbove(row) && sums.AreIn(At(row, quantity), At(row, mass));
 
-    private bool SaysTotal(GridRow row)
+    private bool SaysTotal(GridRow row) => SaysTotal(row, mayGoOn: !Has(row, alloy));
+
+    private bool SaysTotal(GridRow row, bool mayGoOn)
     {
         for (var column = 1; column <= columns[^1].Column; column++)
         {
             var cell = row.Cell(column);
             if (cell.Kind == CellKind.Text && CellValues.Clean(cell.Text) is { Length: > 0 } text)
             {
-                return CellWords.IsTotal(text, mayGoOn: !Has(row, alloy));
+                return CellWords.IsTotal(text, mayGoOn);
             }
         }
 

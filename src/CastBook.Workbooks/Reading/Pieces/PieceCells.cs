@@ -177,7 +177,9 @@ internal sealed partial class PieceCells
         }
         else
         {
-            Fail(Catalogue.DueUnreadable, field, values.Shown(cell));
+            // A column without years would else be a check in each of its cells.
+            notes.Ask(field, Catalogue.DueUnreadable, Subject.Piece(id, field), values.Shown(cell));
+            unreadable.Add(field);
         }
 
         return null;

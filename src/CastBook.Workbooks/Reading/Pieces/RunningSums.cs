@@ -29,6 +29,12 @@ internal sealed class RunningSums
     public bool AreIn(GridCell quantity, GridCell mass) =>
         quantity.HasFormula || section.AreIn(quantity, mass) || all.AreIn(quantity, mass);
 
+    /// <summary>Whether the numbers that a row says are the sums of the section or of all pieces, of however many rows.</summary>
+    /// <param name="quantity">The row's quantity.</param>
+    /// <param name="mass">The row's weight.</param>
+    public bool Agree(GridCell quantity, GridCell mass) =>
+        quantity.HasFormula || mass.HasFormula || section.Agree(quantity, mass) || all.Agree(quantity, mass);
+
     private struct Sums
     {
         private int rows;
@@ -44,15 +50,11 @@ internal sealed class RunningSums
             each += itsQuantity.Number * itsMass.Number;
         }
 
-        public readonly bool AreIn(GridCell itsQuantity, GridCell itsMass)
-        {
-            if (rows < 2 || itsQuantity.Kind != CellKind.Number || itsQuantity.Number != quantity)
-            {
-                return false;
-            }
+        public readonly bool AreIn(GridCell itsQuantity, GridCell itsMass) =>
+            rows >= 2 && itsQuantity.Kind == CellKind.Number && Agree(itsQuantity, itsMass);
 
-            return itsMass.Kind != CellKind.Number
-                || Math.Abs(itsMass.Number - mass) < Tolerance || Math.Abs(itsMass.Number - each) < Tolerance;
-        }
+        public readonly bool Agree(GridCell itsQuantity, GridCell itsMass) =>
+            (itsQuantity.IsEmpty || (itsQuantity.Kind == CellKind.Number && itsQuantity.Number == quantity))
+            && (itsMass.Kind != CellKind.Number || Math.Abs(itsMass.Number - mass) < Tolerance || Math.Abs(itsMass.Number - each) < Tolerance);
     }
 }

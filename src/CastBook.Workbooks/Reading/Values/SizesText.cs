@@ -41,8 +41,10 @@ internal static class SizesText
     /// <param name="size">The number.</param>
     public static bool IsCircumference(double size) => size is >= 41 and <= 76;
 
-    // 12, .75, ¾.
-    private static bool BeginsNumber(string part) => part.Length > 0
+    // 12, .75, ¾; and "Ø 22", which is no size of a ring, although nobody can say of what it is the diameter.
+    private static bool BeginsNumber(string part) => IsNumber(part.TrimStart('Ø', 'ø', '⌀', ' '));
+
+    private static bool IsNumber(string part) => part.Length > 0
         && (char.IsAsciiDigit(part[0]) || Fraction.IsIn(part.AsSpan(0, 1)) || (part[0] is '.' or ',' && part.Length > 1 && char.IsAsciiDigit(part[1])));
 
     /// <summary>The sizes in millimetres, two or three, and whether a unit stands with them; null where the text says no such thing.</summary>

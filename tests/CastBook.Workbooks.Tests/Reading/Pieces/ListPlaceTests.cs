@@ -20,6 +20,21 @@ public sealed class ListPlaceTests
         list.Columns[PieceField.Piece].ShouldBe(3);
     }
 
+    // Nothing tells a piece of such a name from a sum but its numbers, and a row that is left out must not be left out in silence.
+    [Fact]
+    public void Read_PieceThatIsCalledLikeASum_IsSaidToBeLeftOut()
+    {
+        var reading = Read(
+            ["Piece", "Qty", "Pattern weight (g)", "Alloy"],
+            ["Stud", 4, 0.5, "Bronze"], ["Total eclipse pendant", 1, 5.5, null], ["Ensemble", 2, 3.5, "Bronze"], ["Band", 2, 2.5, "Bronze"], ["Total of the week", 6, 3, null], ["Total", 99, 12, null]);
+
+        reading.Night.Pieces.Select(p => p.Name).ShouldBe(["Stud", "Band"]);
+        var finding = reading.Findings.Single(f => f.Id == "rows-read-as-totals");
+        $"{finding.Severity}: {finding.Seen} {finding.Why} {finding.Remedy}".ShouldBe(
+            "Check: Rows that begin with a word for sums were left out, although their numbers are not those of the rows above: rows 3, 4. "
+            + "A piece may be called so. If one is a piece, let its name begin with another word.");
+    }
+
     [Fact]
     public void Read_SectionsTotalsAndRepeatedHeadings_AreNoPieces()
     {

@@ -41,6 +41,19 @@ public sealed class PieceCellsTests
     public void Read_DayThatIsNone_IsACheck() => Said(One([.. Usual, "Due"], ["Pin", 2, 1.5, "Bronze", "soon"]).Reading.Findings.ShouldHaveSingleItem()).ShouldBe(
         "due-unreadable: \"soon\" was not understood as a day. The row is planned as if it had no due date. Type it as a date, such as 2026-12-24.");
 
+    // A column of days without their year is one check with all its cells, and not one in each of them.
+    [Fact]
+    public void Read_DaysWithoutAYear_AreACheckOfTheColumn()
+    {
+        var reading = Read([.. Usual, "Due"], ["Pin", 2, 1.5, "Bronze", "24.12."], ["Bell", 2, 1.5, "Bronze", "27.12."]);
+
+        var finding = reading.Findings.ShouldHaveSingleItem();
+        Said(finding).ShouldBe(
+            "due-unreadable: \"24.12.\" was not understood as a day. The row is planned as if it had no due date. Type it as a date, such as 2026-12-24.");
+        finding.Subjects.Select(f => reading.Cells.Find(f).ToString()).ShouldBe(["Pieces!E2", "Pieces!E3"]);
+        reading.Night.Pieces.ShouldAllBe(p => p.Unreadable.Single() == PieceField.Due);
+    }
+
     // What one column cannot settle is asked once, with all its cells.
     [Fact]
     public void Read_UndecidedNumbersOfAColumn_AreAskedAtOnce()

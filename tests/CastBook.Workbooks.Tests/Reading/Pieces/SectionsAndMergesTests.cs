@@ -135,6 +135,18 @@ public sealed class SectionsAndMergesTests
         (piece.Box.Value.Thickness?.Millimeters is { } read ? Math.Round(read, 9) : (double?)null).ShouldBe(thickness);
     }
 
+    // A ring or a disc: a diameter and a measure are no size of a finger, and nobody can say what else they are.
+    [Theory]
+    [InlineData("Ø 22 x 6")]
+    [InlineData("⌀22×6 mm")]
+    public void Read_DiameterAndAMeasure_AreAskedFor(string typed)
+    {
+        var reading = Read(s => s.Row("Piece", "Qty", "Pattern weight (g)", "Size", "Alloy").Row("Ring", 2, 1.5, typed, "Bronze"));
+
+        reading.Night.Pieces.ShouldHaveSingleItem().Box.ShouldBeNull();
+        reading.Findings.ShouldHaveSingleItem().Seen.ShouldBe($"\"{typed}\" does not say the piece's sizes.");
+    }
+
     [Theory]
     [InlineData("17.5")]
     [InlineData("N 1/2")]
