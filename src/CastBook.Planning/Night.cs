@@ -64,4 +64,4 @@ public enum FlaskState
 /// <param name="TreeOnBase">Base with the sprued tree, as weighed.</param>
 /// <param name="OfItWax">How much of the tree is sprue wax, where the shop says.</param>
 /// <param name="State">How far it has come.</param>
-public sealed record TreeInHand(string Flask, string? Size, Mass? Base, Mass? TreeOnBase, Mass? OfItWax, FlaskState State);
+public sealed record TreeInHand(string Flask, string? Size, Mass? Base, Mass? TreeOnBase, Mass? OfItWax, FlaskState State) : Shops.SheetLine;

@@ -10,12 +10,12 @@ namespace CastBook.Casting.Burnout;
 /// <param name="WayInHold">Whether the way is inside the hold, as printed schedules count.</param>
 public sealed record ProgramStage(Temperature From, Temperature Target, Duration Way, Duration Hold, bool WayInHold)
 {
-    // An electric kiln of a small shop with flasks in it: memory.
-    private const double RiseDegreesPerHour = 300;
+    /// <summary>How fast the kiln is taken to rise where a schedule gives no rate, in degrees Celsius per hour: an electric kiln of a small shop with flasks in it, from memory. Only the estimate of the core goes by it.</summary>
+    public const double UsualRiseDegreesPerHour = 300;
 
     /// <summary>How long the kiln is on its way, also where that is inside the hold: then at the usual rise, at most the hold.</summary>
     public Duration WayUp => WayInHold
-        ? Duration.FromHours(Math.Min(Hold.Hours, Math.Abs(Target.DegreesCelsius - From.DegreesCelsius) / RiseDegreesPerHour))
+        ? Duration.FromHours(Math.Min(Hold.Hours, Math.Abs(Target.DegreesCelsius - From.DegreesCelsius) / UsualRiseDegreesPerHour))
         : Way;
 
     /// <summary>The whole stage.</summary>

@@ -1,7 +1,7 @@
 using CastBook.Cli.Words;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Adopting;
-using CastBook.Workbooks.Reports;
+using CastBook.Workbooks.Words;
 
 namespace CastBook.Cli.Adopting;
 
@@ -18,8 +18,8 @@ internal static class ColumnTalk
         var longest = Math.Min(30, look.Columns.Max(c => c.Heading.Length));
         foreach (var column in look.Columns)
         {
-            var meaning = column.Field is { } field ? field == PieceField.Sizes ? AdoptWords.Sizes : PieceWords.Of(field)
-                : column.Nearest is { } near ? AdoptWords.NearlyKnown(PieceWords.Of(near))
+            var meaning = column.Field is { } field ? field == PieceField.Sizes ? AdoptWords.Sizes : FieldWords.Of(field)
+                : column.Nearest is { } near ? AdoptWords.NearlyKnown(FieldWords.Of(near))
                 : AdoptWords.NotKnown;
             output.WriteLine($"  {column.Letter,-2}  {column.Heading.ReplaceLineEndings(" ").PadRight(longest)}  {meaning}");
         }
@@ -36,7 +36,7 @@ internal static class ColumnTalk
 
         if (look.Missing.Count > 0)
         {
-            output.WriteLine(AdoptWords.NoColumn(look.Missing.Select(PieceWords.Of)));
+            output.WriteLine(AdoptWords.NoColumn(look.Missing.Select(FieldWords.Of)));
         }
     }
 
@@ -51,7 +51,7 @@ internal static class ColumnTalk
         foreach (var field in known.Keys.Concat(look.Missing).Concat(look.Columns.Select(c => c.Nearest).OfType<string>()).Distinct())
         {
             var (near, was) = (look.Columns.FirstOrDefault(c => c.Nearest == field), known.GetValueOrDefault(field));
-            var question = near is null ? QuestionWords.WhichColumn(PieceWords.Of(field)) : QuestionWords.WhichColumn(PieceWords.Of(field), near.Letter);
+            var question = near is null ? QuestionWords.WhichColumn(FieldWords.Of(field)) : QuestionWords.WhichColumn(FieldWords.Of(field), near.Letter);
             while (prompt.Words(question, was?.Letter) is { } letter)
             {
                 var free = look.Columns.Where(c => c.Field is null || c == was).ToList();

@@ -21,7 +21,10 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
     // Stands for a blank limit; sorts last.
     private static readonly Length NoLimit = Length.FromKilometers(1);
 
-    /// <summary>The schedule of a flask; nothing where none is known, which has a finding.</summary>
+    // Of schedules for the same flasks the longest is run, and one that nobody can read may be longer than any.
+    private static readonly Duration NoEnd = Duration.FromDays(1000);
+
+    /// <summary>The schedule of a flask; nothing where none is known or may be run, which has a finding.</summary>
     /// <param name="letter">The flask's letter.</param>
     /// <param name="size">Its size.</param>
     /// <param name="kind">What is in it; resin where there is any.</param>
@@ -29,11 +32,16 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
     public BurnoutSchedule? For(string letter, UsableSize size, PatternKind kind, bool stonesIn)
     {
         var use = stonesIn ? ScheduleUse.Stones : kind == PatternKind.Resin ? ScheduleUse.Resin : ScheduleUse.Wax;
-        if (Own(size, use) is { } own)
+        var own = Closest(shop.Schedules.Where(s => s.Stages.Count > 0), size, use);
+        if (powder.Row?.CannotRead(ShopField.NeverAbove) == true || Closest([.. shop.UnreadSchedules, .. own is null ? [] : (ShopSchedule[])[own]], size, use) != own)
         {
-            var schedule = new BurnoutSchedule(own.Name, own.LoadAt, own.Stages);
-            Limits(schedule, stonesIn);
-            return schedule;
+            // Who read it has said so. No usual number stands in for one of the shop's own.
+            return null;
+        }
+
+        if (own is not null)
+        {
+            return Runnable(letter, new BurnoutSchedule(own.Name, own.LoadAt, own.Stages), stonesIn);
         }
 
         var flaskClass = FlaskClasses.Of(size.Size.InsideDiameter!.Value, size.Size.Height!.Value);
@@ -55,40 +63,48 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
             assumed.Once("shipped-resin", () => Catalogue.ScheduleOfMakerMissing.At(new Subject(SubjectKind.Schedule, shipped.Name)));
         }
 
-        Limits(shipped, stonesIn);
-        return shipped;
+        return Runnable(letter, shipped, stonesIn);
     }
 
-    private ShopSchedule? Own(UsableSize size, ScheduleUse use) =>
-        shop.Schedules
-            .Where(s => s.Stages.Count > 0 && Serves(s, use)
+    private ShopSchedule? Closest(IEnumerable<ShopSchedule> schedules, UsableSize size, ScheduleUse use) =>
+        schedules
+            .Where(s => Serves(s, use)
                 && (s.UpToDiameter is null || s.UpToDiameter >= size.Size.InsideDiameter)
                 && (s.UpToHeight is null || s.UpToHeight >= size.Size.Height))
-            .OrderBy(s => s.For == ScheduleUse.WaxAndResin ? 1 : 0)
-            .ThenBy(s => s.UpToDiameter ?? NoLimit)
-            .ThenBy(s => s.UpToHeight ?? NoLimit)
-            .ThenByDescending(s => new BurnoutSchedule(s.Name, s.LoadAt, s.Stages).Total)
+            .OrderBy(s => s.CannotRead(ShopField.For) ? -1 : s.For == ScheduleUse.WaxAndResin ? 1 : 0)
+            .ThenBy(s => LimitOf(s, ShopField.UpToDiameter, s.UpToDiameter))
+            .ThenBy(s => LimitOf(s, ShopField.UpToHeight, s.UpToHeight))
+            .ThenByDescending(s => shop.UnreadSchedules.Contains(s) ? NoEnd : new BurnoutSchedule(s.Name, s.LoadAt, s.Stages).Total)
             .ThenBy(s => s.Name, StringComparer.Ordinal)
             .FirstOrDefault();
 
-    // A schedule for anything is no schedule for stones: they need a low top.
-    private static bool Serves(ShopSchedule schedule, ScheduleUse use) =>
-        schedule.For == use || (schedule.For == ScheduleUse.WaxAndResin && use != ScheduleUse.Stones);
+    // One that cannot be read may be the closest of all.
+    private static Length LimitOf(ShopSchedule schedule, string field, Length? limit) => schedule.CannotRead(field) ? Length.Zero : limit ?? NoLimit;
 
-    private void Limits(BurnoutSchedule schedule, bool stonesIn)
+    // A schedule for anything is no schedule for stones: they need a low top. One for nobody knows what may be for these.
+    private static bool Serves(ShopSchedule schedule, ScheduleUse use) =>
+        schedule.CannotRead(ShopField.For) || schedule.For == use || (schedule.For == ScheduleUse.WaxAndResin && use != ScheduleUse.Stones);
+
+    // A programme that must not be run is not handed on, or somebody would dial it in.
+    private BurnoutSchedule? Runnable(string letter, BurnoutSchedule schedule, bool stonesIn)
     {
         var subject = new Subject(SubjectKind.Schedule, schedule.Name, ShopField.Target);
         var top = schedule.Top;
         if (stonesIn && Over(top, StonesTop))
         {
-            assumed.Once("stones-in " + schedule.Name, () => Catalogue.StonesScheduleTooHot.At(subject, schedule.Name, assumed.Units.Temperature.Say(top)));
+            findings.Add(Catalogue.StonesScheduleTooHot.At([subject, Subject.Flask(letter)], schedule.Name, assumed.Units.Temperature.Say(top)));
+            return null;
         }
-        else if (powder.MayBeGypsum && Over(top, KilnLimits.GypsumStopAboveWithPattern))
+
+        if (powder.MayBeGypsum && Over(top, KilnLimits.GypsumStopAboveWithPattern))
         {
-            assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleTooHot.At(
-                subject, schedule.Name, assumed.Units.Temperature.Say(top), assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
+            findings.Add(Catalogue.ScheduleTooHot.At(
+                [subject, Subject.Flask(letter)],
+                schedule.Name, assumed.Units.Temperature.Say(top), assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
+            return null;
         }
-        else if ((powder.Row?.NeverAbove ?? (powder.MayBeGypsum ? KilnLimits.GypsumUsualTop : null)) is { } limit && Over(top, limit))
+
+        if ((powder.Row?.NeverAbove ?? (powder.MayBeGypsum ? KilnLimits.GypsumUsualTop : null)) is { } limit && Over(top, limit))
         {
             assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleAboveLimit.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(limit)));
@@ -98,6 +114,8 @@ internal sealed class BurnoutChoice(Shop shop, PowderChoice powder, Assumptions 
             assumed.Once("hot-schedule " + schedule.Name, () => Catalogue.ScheduleNearBreakdown.At(
                 subject, schedule.Name, assumed.Units.Temperature.Say(top), powder.Said, assumed.Units.Temperature.Say(KilnLimits.GypsumStopAboveWithPattern)));
         }
+
+        return schedule;
     }
 
     private static bool Over(Temperature top, Temperature limit) => top.DegreesCelsius > limit.DegreesCelsius + RoundingDegrees;

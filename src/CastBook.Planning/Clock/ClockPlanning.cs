@@ -34,13 +34,13 @@ internal sealed class ClockPlanning
         timing = Timing(loads);
     }
 
-    /// <summary>The clock of a night; missing where there is nothing to do.</summary>
+    /// <summary>The clock of a night; missing where there is nothing to do, or nobody can read how long moulds set.</summary>
     /// <param name="night">The night.</param>
     /// <param name="flasks">Its flasks and mixes.</param>
     /// <param name="findings">Takes what is found.</param>
     public static NightClock? Plan(Night night, PlannedFlasks flasks, FindingList findings)
     {
-        if (flasks.Flasks.Count == 0)
+        if (flasks.Flasks.Count == 0 || flasks.IsSetUnread)
         {
             return null;
         }

@@ -19,6 +19,9 @@ public sealed record KilnLoad
     /// <summary>By how much the kiln's display stands above what is inside; nothing where nobody says so.</summary>
     public TemperatureDelta? ReadsHighBy { get; init; }
 
+    /// <summary>Whether the shop says by how much the display is off, and nobody can read it.</summary>
+    public bool IsReadingUnread { get; init; }
+
     /// <summary>The flasks, by letter.</summary>
     public required IReadOnlyList<string> Flasks { get; init; }
 

@@ -129,6 +129,7 @@ internal sealed class KilnLoading(Shop shop, FindingList findings, bool asksPowe
             Number = number,
             Kiln = kiln.Name,
             ReadsHighBy = kiln.ReadsHighBy,
+            IsReadingUnread = kiln.CannotRead(ShopField.ReadsHighBy),
             Flasks = flasks.ConvertAll(f => f.Letter),
             Spots = spots,
             Outsides = flasks.ConvertAll(f => KilnRoom.Outside(f.Size)),

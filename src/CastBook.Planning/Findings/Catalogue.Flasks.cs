@@ -150,7 +150,7 @@ public static partial class Catalogue
     public static FindingKind StonesScheduleTooHot { get; } = new(
         "stones-schedule-too-hot", Severity.Stop,
         "The schedule \"{0}\" goes to {1} with stones in the mould.",
-        "Stones cast in place are burnt out below 454 °C (850 °F).",
+        "Stones cast in place are burnt out below 454 °C (850 °F), so its programme is not given.",
         "Correct the schedule, or take the stones out.");
 
     /// <summary>Shipped resin schedules want the maker's.</summary>
@@ -178,7 +178,7 @@ public static partial class Catalogue
     public static FindingKind ScheduleTooHot { get; } = new(
         "schedule-too-hot", Severity.Stop,
         "The schedule \"{0}\" goes to {1}.",
-        "Gypsum-bonded investment breaks down above {2} with the carbon of a burnt pattern in it.",
+        "Gypsum-bonded investment breaks down above {2} with the carbon of a burnt pattern in it, so its programme is not given.",
         "Lower the schedule.");
 
     /// <summary>The tree estimate exceeds a weighing so that nothing is left for the trunk.</summary>

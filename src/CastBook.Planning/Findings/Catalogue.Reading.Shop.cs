@@ -6,7 +6,7 @@ public static partial class Catalogue
     /// <summary>A value of a shop sheet that cannot be read.</summary>
     public static FindingKind ShopValueUnreadable { get; } = new(
         "shop-value-unreadable", Severity.Stop,
-        "\"{0}\" under {1} is not {2}.", "For {3} it counts as not given.", "Type {2}, or leave the cell empty.");
+        "\"{0}\" under {1} is not {2}.", "For {3} it counts as not given, and nothing usual takes its place where that could hurt.", "Type {2}, or leave the cell empty.");
 
     /// <summary>A kind of investment powder that is none.</summary>
     public static FindingKind PowderKindUnreadable { get; } = new(
@@ -64,18 +64,18 @@ public static partial class Catalogue
     /// <summary>A stage without target or hold.</summary>
     public static FindingKind ScheduleStageIncomplete { get; } = new(
         "schedule-stage-incomplete", Severity.Stop,
-        "Schedule {0} has no {2} in row {1}.", "A burnout is never guessed, so the schedule is not used.",
+        "Schedule {0} has no {2} in row {1}.", "A burnout is never guessed, so the schedule is not used, nor another in its place.",
         "Type the {2}, or delete the schedule's lines.");
 
     /// <summary>A value of a schedule that cannot be read: without it the others would be another burnout.</summary>
     public static FindingKind ScheduleValueUnreadable { get; } = new(
         "schedule-value-unreadable", Severity.Stop,
-        "\"{0}\" under {1} is not {2}.", "A burnout is never guessed, so {3} is not used.", "Type {2}, or empty the cell if there is to be none.");
+        "\"{0}\" under {1} is not {2}.", "A burnout is never guessed, so {3} is not used, nor another in its place.", "Type {2}, or empty the cell if there is to be none.");
 
     /// <summary>A schedule for something that no schedule is chosen for.</summary>
     public static FindingKind ScheduleUseUnreadable { get; } = new(
         "schedule-use-unreadable", Severity.Stop,
-        "Schedule {0} is for \"{1}\", which is not wax, resin or stones.", "A mould that is burnt out by the schedule of something else is spoilt, so this one is not used.",
+        "Schedule {0} is for \"{1}\", which is not wax, resin or stones.", "A mould that is burnt out by the schedule of something else is spoilt, so this one is not used, nor another in its place.",
         "Type wax, resin or stones there, or leave the cell empty if the schedule is for wax and resin alike.");
 
     /// <summary>A setting whose name is not known.</summary>

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace CastBook.Planning.Findings;
 
 /// <summary>Writes values for a reader, with no more digits than a scale or a thermometer shows.</summary>
-internal static class Say
+public static class Say
 {
     /// <summary>A volume in millilitres: to 0.1 ml under 100 ml, else to 1 ml.</summary>
     /// <param name="volume">Any volume.</param>
@@ -56,20 +56,20 @@ internal static class Say
 
     /// <summary>A list as people say it: <c>a, b or c</c>.</summary>
     /// <param name="words">The words.</param>
-    public static string Choice(IReadOnlyList<string> words) => Joined(words, SentenceWords.Or);
+    internal static string Choice(IReadOnlyList<string> words) => Joined(words, SentenceWords.Or);
 
     /// <summary>A list as people say it: <c>a, b and c</c>.</summary>
     /// <param name="words">The words.</param>
-    public static string Together(IReadOnlyList<string> words) => Joined(words, SentenceWords.And);
+    internal static string Together(IReadOnlyList<string> words) => Joined(words, SentenceWords.And);
 
     /// <summary>The names that are like an unknown one, behind the words that ask for it: <c> (the nearest are "a" and "b")</c>; nothing where there are none.</summary>
     /// <param name="names">The names.</param>
-    public static string Nearest(IReadOnlyList<string> names) =>
+    internal static string Nearest(IReadOnlyList<string> names) =>
         names.Count == 0 ? "" : SentenceWords.Nearest(names.Count == 1, Together([.. names.Select(n => $"\"{n}\"")]));
 
     /// <summary>A piece's name in quotes, or <c>this piece</c> where it has none.</summary>
     /// <param name="piece">The piece.</param>
-    public static string Name(Piece piece) => piece.Name.Length == 0 ? SentenceWords.ThisPiece : $"\"{piece.Name}\"";
+    internal static string Name(Piece piece) => piece.Name.Length == 0 ? SentenceWords.ThisPiece : $"\"{piece.Name}\"";
 
     private static string Number(double value)
     {

@@ -24,7 +24,7 @@ internal sealed class CrucibleBook
         this.alloys = alloys;
         var said = ask ? findings : new FindingList(findings.Units);
         var before = said.All.Count;
-        foreach (var crucible in shop.Crucibles.Where(c => c.Owned is null or > 0))
+        foreach (var crucible in shop.Crucibles.Where(c => c.Owned is null or > 0 && c.Unreadable.Count == 0))
         {
             if (Brim(crucible, said) is { } brim)
             {
@@ -35,7 +35,7 @@ internal sealed class CrucibleBook
         // The setting speaks only where there is no sheet.
         fromSetting = shop.Crucibles.Count == 0 && shop.Settings.CrucibleHolds is { } holds ? CrucibleCapacity.Usable(holds) : null;
         Open = rows.Count == 0 && fromSetting is null;
-        if (Open && said.All.Count == before)
+        if (Open && said.All.Count == before && !shop.Crucibles.Any(c => c.Unreadable.Count > 0))
         {
             said.Add(Catalogue.CrucibleUnknown.At([Subject.Setting(SettingName.CrucibleHolds), new(SubjectKind.Crucible, "")]));
         }

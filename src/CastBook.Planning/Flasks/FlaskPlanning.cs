@@ -72,12 +72,14 @@ internal sealed class FlaskPlanning
             ProvedFewestLoads = flasks.Count > 0 && assignment.IsFewestLoads is { } fewest ? fewest && assignment.AllPlaced : null,
             InvestmentOver = proved && !assignment.IsLeastInvestment ? assignment.InvestmentOver : null,
         };
+        var isToSet = flasks.Exists(f => f.State < FlaskState.InKiln);
         return new PlannedFlasks(flasks, bound, trees.Shares)
         {
             Work = work,
             Change = assignment.Change,
             Mixes = mixes,
-            SetAtLeast = flasks.Exists(f => f.State < FlaskState.InKiln) && !powder.IsOpen ? SetTime.Of(powder, assumed, findings) : null,
+            SetAtLeast = isToSet && !powder.IsOpen ? SetTime.Of(powder, assumed, findings) : null,
+            IsSetUnread = isToSet && SetTime.IsUnread(powder),
         };
     }
 

@@ -47,6 +47,9 @@ internal sealed class PlannedFlasks
     /// <summary>How long their moulds set at least.</summary>
     public Duration? SetAtLeast { get; init; }
 
+    /// <summary>Whether moulds are to set for a time that nobody can read: no hour of the night is known then.</summary>
+    public bool IsSetUnread { get; init; }
+
     /// <summary>What the plan is worth.</summary>
     public PlanBound Bound { get; }
 

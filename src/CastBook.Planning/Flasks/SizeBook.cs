@@ -27,14 +27,14 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
     {
         var said = ask ? findings : new FindingList(findings.Units);
         var noneOwned = !shop.FlaskSizes.Any(s => s.Owned >= 1);
-        if (noneOwned)
+        if (noneOwned && !shop.FlaskSizes.Any(s => s.CannotRead(ShopField.Owned)))
         {
             said.Add(Catalogue.FlasksNotKnown.At(new Subject(SubjectKind.FlaskSize, "")));
         }
 
         var noMethod = shop.FlaskSizes.Count == 0
             ? shop.Settings.CastingMethod is null
-            : shop.FlaskSizes.Any(s => s.Method is null && shop.Settings.CastingMethod is null);
+            : shop.FlaskSizes.Any(s => s.Method is null && !s.CannotRead(ShopField.Method) && shop.Settings.CastingMethod is null);
         if (noMethod)
         {
             said.Add(Catalogue.CastingMethodUnknown.At(Subject.Setting(SettingName.CastingMethod)));
@@ -61,6 +61,12 @@ internal sealed record SizeBook(IReadOnlyList<UsableSize> Sizes, bool Open)
 
     private static bool IsComplete(FlaskSize size, bool noneOwned, FindingList findings)
     {
+        // No tree is planned by measures of which one is a guess. What cannot be read has its finding.
+        if (size.Unreadable.Count > 0)
+        {
+            return false;
+        }
+
         // Where no size is owned at all, one question says so; a size owned none times needs no measures.
         if (size.Owned is null && !noneOwned)
         {

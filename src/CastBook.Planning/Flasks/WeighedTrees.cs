@@ -22,6 +22,12 @@ internal sealed class WeighedTrees(Shop shop, Assumptions assumed, FindingList f
             return null;
         }
 
+        // By a share of wax that nobody can read the tree may count as all resin, which pours short. Its cell has its finding.
+        if (line.CannotRead(ShopField.OfItWax))
+        {
+            return null;
+        }
+
         var tree = onBase - alone;
         if (tree <= Mass.Zero)
         {

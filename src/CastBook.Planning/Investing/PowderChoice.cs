@@ -16,6 +16,7 @@ internal sealed class PowderChoice
     private readonly Settings settings;
     private readonly Assumptions assumed;
     private readonly FindingList findings;
+    private readonly bool isUnread;
 
     /// <summary>Finds the powder in use.</summary>
     /// <param name="shop">The shop.</param>
@@ -33,7 +34,8 @@ internal sealed class PowderChoice
             : wanted.Length > 0
                 ? Catalogue.InvestmentUnknown.At(Subject.Setting(SettingName.Investment), wanted, names)
                 : Catalogue.InvestmentNotChosen.At(Subject.Setting(SettingName.Investment), names);
-        if (!IsUnreadable)
+        isUnread = Row is { } row && IsUnread(row, shop);
+        if (!IsOpen)
         {
             LookAtRanges();
             Question ??= OwnNumbers(shop);
@@ -53,10 +55,10 @@ internal sealed class PowderChoice
     public bool MayBeGypsum => Row?.Kind is null or InvestmentKind.Gypsum;
 
     /// <summary>Whether its kind is a word that nobody can read: nothing is taken from another kind then. Who read the word has said so.</summary>
-    public bool IsUnreadable => Row is { KindUnreadable: true };
+    public bool IsUnreadable => Row?.CannotRead(ShopField.Kind) == true;
 
     /// <summary>Whether powder and water wait for an answer.</summary>
-    public bool IsOpen => Question is not null || IsUnreadable;
+    public bool IsOpen => Question is not null || IsUnreadable || isUnread;
 
     /// <summary>The powder's name as a text says it.</summary>
     public string Said => Row is null ? PowderFindingWords.Unnamed : $"\"{Row.Name}\"";
@@ -156,6 +158,12 @@ internal sealed class PowderChoice
             Row = Row with { PowderDensity = null };
         }
     }
+
+    // A number that nobody can read is not the usual one. Who read it has said so.
+    private bool IsUnread(Investment row, Shop shop) =>
+        row.CannotRead(ShopField.PowderDensity)
+        || (row.CannotRead(ShopField.WaterPer100) && shop.FlaskSizes.Any(s => s.Powder is null || s.Water is null))
+        || (row.CannotRead(ShopField.WorkingTime) && settings.MixingBowl is not null);
 
     private Finding? OwnNumbers(Shop shop)
     {

@@ -14,12 +14,17 @@ internal static class SetTime
     // Nobody publishes less.
     private static readonly Duration Least = Duration.FromHours(1);
 
-    /// <summary>The least set, counted from the last pour of the load.</summary>
+    /// <summary>The least set, counted from the last pour of the load; missing where the shop says one that nobody can read.</summary>
     /// <param name="powder">The powder in use.</param>
     /// <param name="assumed">Takes the note where the usual time stands in.</param>
     /// <param name="findings">Takes what is found.</param>
-    public static Duration Of(PowderChoice powder, Assumptions assumed, FindingList findings)
+    public static Duration? Of(PowderChoice powder, Assumptions assumed, FindingList findings)
     {
+        if (IsUnread(powder))
+        {
+            return null;
+        }
+
         var subject = new Subject(SubjectKind.Investment, powder.Row?.Name ?? "", ShopField.SetAtLeast);
         if (powder.Row?.SetAtLeast is not { } own)
         {
@@ -35,4 +40,8 @@ internal static class SetTime
 
         return own;
     }
+
+    /// <summary>Whether the shop says a time that nobody can read, so that no hour after the mixes is known. Who read it has said so.</summary>
+    /// <param name="powder">The powder in use.</param>
+    public static bool IsUnread(PowderChoice powder) => powder.Row?.CannotRead(ShopField.SetAtLeast) == true;
 }

@@ -90,7 +90,7 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
             return Undecided(choices);
         }
 
-        var alloy = builtIn is null ? row.Alloy : Fill(row.Alloy, builtIn);
+        var alloy = builtIn is null ? row.Alloy : Fill(row, builtIn);
         return Keep(row.Alloy.Name.Trim(), row.Alloy.Name.Trim(), alloy, row);
     }
 
@@ -107,7 +107,7 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         if (!known.TryGetValue(key, out var entry))
         {
             var whyNot = AlloyDensities.WhyNot(alloy);
-            entry = new KnownAlloy(name, whyNot is null ? WithDensity(alloy, name) : alloy with { Density = null }, row, known.Count)
+            entry = new KnownAlloy(name, whyNot is null && row?.CannotRead(ShopField.Density) != true ? WithDensity(alloy, name) : alloy with { Density = null }, row, known.Count)
             {
                 Refused = Bad(alloy, row).Count > 0,
                 Impossible = whyNot is null ? null : (alloy.Density!.Value, whyNot),
@@ -165,11 +165,35 @@ internal sealed class AlloyBook(Shop shop, FindingList findings)
         row is { Poisons: { Count: > 0 } poisons } ? poisons : alloy.Composition?.With(ElementHazard.Poison) ?? [];
 
     // What the shop's row leaves blank comes from the one built-in alloy of its name; a composition of its own keeps its own density, and
-    // one that is another than the built-in keeps its own melting range, temperatures and waits too: a little zinc moves them all.
-    private static Alloy Fill(Alloy own, Alloy builtIn) =>
-        own.Composition is { } parts && builtIn.Composition is { } usual && !parts.IsLike(usual)
+    // one that is another than the built-in, or that nobody can read, keeps its own melting range, temperatures and waits too: a little zinc
+    // moves them all.
+    private static Alloy Fill(ShopAlloy row, Alloy builtIn)
+    {
+        var own = row.Alloy;
+        var isOther = row.CannotRead(ShopField.Composition) || (own.Composition is { } parts && builtIn.Composition is { } usual && !parts.IsLike(usual));
+        return isOther
             ? own with { NeedsHighTemperatureInvestment = own.NeedsHighTemperatureInvestment || builtIn.NeedsHighTemperatureInvestment }
-            : Filled(own, builtIn);
+            : Filled(own, Readable(row, builtIn));
+    }
+
+    // What stands in the row and cannot be read is not what is usual.
+    private static Alloy Readable(ShopAlloy row, Alloy builtIn)
+    {
+        return builtIn with
+        {
+            Density = Unless(ShopField.Density, builtIn.Density),
+            Solidus = Unless(ShopField.Solidus, builtIn.Solidus),
+            Liquidus = Unless(ShopField.Liquidus, builtIn.Liquidus),
+            MetalTemperature = Unless(ShopField.MetalTemperature, builtIn.MetalTemperature),
+            FlaskTemperatureFine = Unless(ShopField.FlaskTemperatureFine, builtIn.FlaskTemperatureFine),
+            FlaskTemperatureOrdinary = Unless(ShopField.FlaskTemperatureOrdinary, builtIn.FlaskTemperatureOrdinary),
+            FlaskTemperatureHeavy = Unless(ShopField.FlaskTemperatureHeavy, builtIn.FlaskTemperatureHeavy),
+            QuenchAfter = row.CannotRead(ShopField.QuenchAfter) ? QuenchWaits.None : builtIn.QuenchAfter,
+        };
+
+        T? Unless<T>(string field, T? usual)
+            where T : struct => row.CannotRead(field) ? null : usual;
+    }
 
     private static Alloy Filled(Alloy own, Alloy builtIn) => own with
     {

@@ -1,5 +1,6 @@
 using CastBook.Casting.Names;
 using CastBook.Casting.Patterns;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 
 namespace CastBook.Planning.Patterns;
@@ -30,7 +31,7 @@ internal sealed class MaterialBook(Shop shop)
         var isUsual = written.Length == 0 || IsSame(written, usual);
         var rows = Rows(name, isKnown: isUsual && settings.PatternDensity is not null);
         var row = rows.Count == 1 ? rows[0] : null;
-        var density = row?.Density ?? row?.CubeDensity ?? (isUsual ? settings.PatternDensity : null);
+        var density = row?.Density ?? (IsUnread(row) ? null : row?.CubeDensity ?? (isUsual ? settings.PatternDensity : null));
         var kind = row?.Kind ?? MaterialWords.KindIn(row?.Name ?? name) ?? MaterialWords.KindIn(name);
         var isUnknown = name.Length > 0 && rows.Count == 0 && kind is null && density is null;
         var impossible = density is { } given && !PatternDensityRange.IsPossible(given) ? density : null;
@@ -42,6 +43,10 @@ internal sealed class MaterialBook(Shop shop)
             TakenFrom = row is null || IsSame(row.Name, name) ? null : name,
         };
     }
+
+    // The shop has said what its material weighs, and nobody can read it: what another line says is not that.
+    private static bool IsUnread(Material? row) =>
+        row is not null && (row.CannotRead(ShopField.Density) || row.CannotRead(ShopField.CubeMass) || row.CannotRead(ShopField.CubeEdge) || row.CannotRead(ShopField.CubeVolume));
 
     // By its name, else by what its words mean; else every row that says all that the name says, as "castable resin" does of "resin":
     // but never a row of a longer name for one whose density the shop has said.

@@ -136,6 +136,12 @@ internal sealed class PourAnswers(Assumptions assumed, bool mayBeGypsum)
     private void AskMetal(KnownAlloy alloy) =>
         Once("metal-temperature", alloy, ShopField.MetalTemperature, s => Catalogue.MetalTemperatureMissing.At(s, alloy.Name));
 
-    private void Once(string what, KnownAlloy alloy, string field, Func<Subject, Finding> finding) =>
-        assumed.Once($"pour-{what} {alloy.Name}", () => finding(new Subject(SubjectKind.Alloy, alloy.Name, field)));
+    // Of what stands there and cannot be read, who read it has said so.
+    private void Once(string what, KnownAlloy alloy, string field, Func<Subject, Finding> finding)
+    {
+        if (alloy.Row?.CannotRead(field) != true)
+        {
+            assumed.Once($"pour-{what} {alloy.Name}", () => finding(new Subject(SubjectKind.Alloy, alloy.Name, field)));
+        }
+    }
 }

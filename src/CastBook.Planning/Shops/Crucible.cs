@@ -3,7 +3,7 @@ using UnitsNet;
 namespace CastBook.Planning.Shops;
 
 /// <summary>A crucible, a row of the shop's Crucibles sheet: by volume, or by a rated mass of a named metal.</summary>
-public sealed record Crucible
+public sealed record Crucible : SheetLine
 {
     /// <summary>The crucible's name.</summary>
     public required string Name { get; init; }

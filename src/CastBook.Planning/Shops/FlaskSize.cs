@@ -4,7 +4,7 @@ using UnitsNet;
 namespace CastBook.Planning.Shops;
 
 /// <summary>A size of flask that the shop owns, a row of its Flasks sheet.</summary>
-public sealed record FlaskSize
+public sealed record FlaskSize : SheetLine
 {
     /// <summary>The size's name, such as <c>75 × 100</c>.</summary>
     public required string Name { get; init; }

@@ -4,16 +4,13 @@ using UnitsNet;
 namespace CastBook.Planning.Shops;
 
 /// <summary>An investment powder, a row of the shop's Investments sheet.</summary>
-public sealed record Investment
+public sealed record Investment : SheetLine
 {
     /// <summary>The powder's name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Its binder; missing counts as gypsum, with an assumption, unless <see cref="KindUnreadable"/>.</summary>
+    /// <summary>Its binder; missing counts as gypsum, with an assumption, unless nobody can read it.</summary>
     public InvestmentKind? Kind { get; init; }
-
-    /// <summary>Whether the shop has typed a kind that nobody can read, and was told so: it counts as none.</summary>
-    public bool KindUnreadable { get; init; }
 
     /// <summary>Parts of water to 100 parts of powder, by mass.</summary>
     public double? WaterPer100 { get; init; }

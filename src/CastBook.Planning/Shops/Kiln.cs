@@ -3,7 +3,7 @@ using UnitsNet;
 namespace CastBook.Planning.Shops;
 
 /// <summary>A burnout kiln, a row of the shop's Kilns sheet.</summary>
-public sealed record Kiln
+public sealed record Kiln : SheetLine
 {
     /// <summary>The kiln's name.</summary>
     public required string Name { get; init; }

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace CastBook.Planning.Shops;
 
 /// <summary>A pattern material, a row of the shop's Materials sheet.</summary>
-public sealed record Material
+public sealed record Material : SheetLine
 {
     /// <summary>The material's name.</summary>
     public required string Name { get; init; }

@@ -24,6 +24,9 @@ public sealed record Shop
     /// <summary>The shop's own burnout schedules.</summary>
     public IReadOnlyList<ShopSchedule> Schedules { get; init; } = [];
 
+    /// <summary>Schedules of the shop that are not whole or that nobody can read, as far as they can be read: no other stands in for them.</summary>
+    public IReadOnlyList<ShopSchedule> UnreadSchedules { get; init; } = [];
+
     /// <summary>The settings of the Shop sheet and of castbook.json.</summary>
     public Settings Settings { get; init; } = new();
 }

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace CastBook.Planning.Shops;
 
 /// <summary>An alloy of the shop and its stock, a row of its Alloys sheet.</summary>
-public sealed record ShopAlloy
+public sealed record ShopAlloy : SheetLine
 {
     /// <summary>The alloy; what the row leaves blank is missing here.</summary>
     public required Alloy Alloy { get; init; }

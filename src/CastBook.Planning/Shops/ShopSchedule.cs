@@ -4,7 +4,7 @@ using UnitsNet;
 namespace CastBook.Planning.Shops;
 
 /// <summary>A burnout schedule of the shop, the rows of one name in its Schedules sheet.</summary>
-public sealed record ShopSchedule
+public sealed record ShopSchedule : SheetLine
 {
     /// <summary>The schedule's name.</summary>
     public required string Name { get; init; }

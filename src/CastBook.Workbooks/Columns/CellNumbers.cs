@@ -1,4 +1,3 @@
-using System.Globalization;
 using CastBook.Planning.Shops;
 using CastBook.Workbooks.Words;
 using UnitsNet;
@@ -31,16 +30,6 @@ public static class CellNumbers
     /// <summary>Minutes to a tenth, for steps that last a few.</summary>
     /// <param name="duration">The duration.</param>
     public static double? TenthsOfMinutes(Duration? duration) => duration is { } some ? Math.Round(some.Minutes, 1, MidpointRounding.AwayFromZero) : null;
-
-    /// <summary>Hours for a reader: <c>8 h</c> or <c>8 h 30</c>.</summary>
-    /// <param name="duration">The duration.</param>
-    public static string HoursText(Duration duration)
-    {
-        var minutes = (long)Math.Round(duration.Minutes, MidpointRounding.AwayFromZero);
-        return minutes % 60 == 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h")
-            : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60:00}");
-    }
 
     /// <summary>A flask's powder and water for a reader: <c>1,430 g + 543 ml, mix 2</c>.</summary>
     /// <param name="units">The units of the shop.</param>

@@ -1,7 +1,6 @@
 using CastBook.Planning.Clock;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
-using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
@@ -42,10 +41,10 @@ public static class KilnLogText
 
     private static string Outcome(LoggedStage stage, WrittenTemperature unit) => stage.Outcome switch
     {
-        StageOutcome.Held => KilnLogLines.Held(CellNumbers.HoursText(stage.Held), CellNumbers.HoursText(stage.Asked)),
-        StageOutcome.TooShort => KilnLogLines.HeldShort(CellNumbers.HoursText(stage.Held), CellNumbers.HoursText(stage.Asked), CellNumbers.HoursText(stage.Missing)),
+        StageOutcome.Held => KilnLogLines.Held(Say.Hours(stage.Held), Say.Hours(stage.Asked)),
+        StageOutcome.TooShort => KilnLogLines.HeldShort(Say.Hours(stage.Held), Say.Hours(stage.Asked), Say.Hours(stage.Missing)),
         StageOutcome.NotReached => KilnLogLines.NotReached(unit.Say(stage.Nearest)),
-        _ => stage.Held > Duration.Zero ? KilnLogLines.HeldSoFar(CellNumbers.HoursText(stage.Held), CellNumbers.HoursText(stage.Asked)) : KilnLogLines.NotInLog,
+        _ => stage.Held > Duration.Zero ? KilnLogLines.HeldSoFar(Say.Hours(stage.Held), Say.Hours(stage.Asked)) : KilnLogLines.NotInLog,
     };
 
     private static string Span(CoreSpan core, WrittenTemperature unit)

@@ -1,7 +1,6 @@
 using CastBook.Planning;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
-using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Sheets;
 using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
@@ -69,8 +68,9 @@ public static class Summary
     {
         if (plan.Change is { } change)
         {
-            yield return change.IsKept ? SummaryWords.NothingMoves(change.Words(unit))
+            var said = change.IsKept ? SummaryWords.NothingMoves(change.Words(unit))
                 : change.IsForced ? change.Words(unit) : SummaryWords.Moved(change.Words(unit));
+            yield return change.Left is { } left ? SummaryWords.LeftAsItStands(said, left.Words(unit)) : said;
         }
     }
 
@@ -98,7 +98,7 @@ public static class Summary
         }
 
         var longest = plan.Flasks.Where(f => f.Burnout is not null).Select(f => f.Burnout!.Value).DefaultIfEmpty(Duration.Zero).Max();
-        return longest > Duration.Zero ? SummaryWords.LongestBurnout(mixed, CellNumbers.HoursText(longest)) : mixed;
+        return longest > Duration.Zero ? SummaryWords.LongestBurnout(mixed, Say.Hours(longest)) : mixed;
     }
 
     private static IEnumerable<string> Stops(FillResult result)

@@ -39,7 +39,12 @@ internal sealed class ShopReader(
             Alloys = Rows(ShopSheet.Alloys, below, ShopRecords.Alloy),
             Materials = Rows(ShopSheet.Materials, below, ShopRecords.Material),
             Investments = Rows(ShopSheet.Investments, below, ShopRecords.Investment),
-            Schedules = OfBoth(ShopSheet.Schedules, below, (book, under) => ScheduleRows.Read(book, cells, below, under)),
+        };
+        var schedules = OfBoth(ShopSheet.Schedules, below, (book, under) => ScheduleRows.Read(book, cells, below, under));
+        shop = shop with
+        {
+            Schedules = [.. schedules.Where(s => s.IsWhole).Select(s => s.Schedule)],
+            UnreadSchedules = [.. schedules.Where(s => !s.IsWhole).Select(s => s.Schedule)],
             Settings = Settings(below),
         };
         return new ShopReading(shop, Trees(), sheets, origins, findings)
@@ -114,19 +119,17 @@ internal sealed class ShopReader(
 
     private ShopTable? Find(ShopSheet sheet)
     {
-        if (SheetNamed(sheet.Name) is not { } part)
+        foreach (var part in ((string[])[sheet.Name, .. sheet.OtherNames]).Select(SheetNamed).OfType<SheetPart>())
         {
-            return null;
+            if (ShopTable.Find(sheet, part, SheetReader.Read(package, part, strings), values) is { } table && sheet.Is(part.Name, table.Fields.Keys))
+            {
+                sheets[sheet.Name] = part;
+                columns.AddRange(table.Fields.Values);
+                return table;
+            }
         }
 
-        var table = ShopTable.Find(sheet, part, SheetReader.Read(package, part, strings), values);
-        if (table is not null)
-        {
-            sheets[sheet.Name] = part;
-            columns.AddRange(table.Fields.Values);
-        }
-
-        return table;
+        return null;
     }
 
     private SheetPart? SheetNamed(string name) => package.Sheets.FirstOrDefault(s =>

@@ -28,6 +28,7 @@ internal static class ShopRecords
         PerTree = row.Count(ShopField.PerTree),
         AboveTree = row.Length(ShopField.AboveTree),
         ToWall = row.Length(ShopField.ToWall),
+        Unreadable = row.Unreadable,
     };
 
     public static Crucible Crucible(ShopRow row) => new()
@@ -39,6 +40,7 @@ internal static class ShopRecords
         Alloys = Names(row.Text(ShopField.Alloys)),
         MadeOf = row.Text(ShopField.MadeOf),
         Owned = row.Count(ShopField.Owned),
+        Unreadable = row.Unreadable,
     };
 
     public static Kiln Kiln(ShopRow row) => new()
@@ -51,6 +53,7 @@ internal static class ShopRecords
         Power = row.Number(ShopField.Power) is { } kilowatts ? Power.FromKilowatts(kilowatts) : null,
         CoolsDegreesPerHour = row.Number(ShopField.Cools),
         ReadsHighBy = row.Step(ShopField.ReadsHighBy),
+        Unreadable = row.Unreadable,
     };
 
     public static ShopAlloy Alloy(ShopRow row) => new()
@@ -76,6 +79,7 @@ internal static class ShopRecords
         Fresh = row.Mass(ShopField.Fresh),
         Remelt = row.Mass(ShopField.Remelt),
         PricePerGram = row.Number(ShopField.Price),
+        Unreadable = row.Unreadable,
     };
 
     public static Material Material(ShopRow row) => new()
@@ -92,6 +96,7 @@ internal static class ShopRecords
         CureEachSide = row.Minutes(ShopField.CureEachSide),
         WaterRinse = row.Choice(ShopField.WaterRinse, ShopWords.YesOrNo, WantedWords.YesNo),
         Roughen = row.Choice(ShopField.Roughen, ShopWords.YesOrNo, WantedWords.YesNo),
+        Unreadable = row.Unreadable,
     };
 
     public static Investment Investment(ShopRow row) => Powder(row, Binder(row));
@@ -102,13 +107,15 @@ internal static class ShopRecords
         row.Mass(ShopField.Base),
         row.Mass(ShopField.TreeOnBase),
         row.Mass(ShopField.OfItWax),
-        State(row));
+        State(row))
+    {
+        Unreadable = row.Unreadable,
+    };
 
     private static Investment Powder(ShopRow row, InvestmentKind? kind) => new()
     {
         Name = row.Name,
         Kind = kind,
-        KindUnreadable = kind is null && row.Typed(ShopField.Kind) is not null,
         WaterPer100 = row.Number(ShopField.WaterPer100),
         PowderDensity = row.Density(ShopField.PowderDensity),
         WorkingTime = row.Minutes(ShopField.WorkingTime),
@@ -118,6 +125,7 @@ internal static class ShopRecords
         InversionDegreesPerHour = row.Number(ShopField.InversionRate),
         KeptHotAtMost = row.Minutes(ShopField.KeptHot),
         InStock = row.Mass(ShopField.InStock),
+        Unreadable = row.Unreadable,
     };
 
     private static InvestmentKind? Binder(ShopRow row)
@@ -125,7 +133,7 @@ internal static class ShopRecords
         var kind = row.Text(ShopField.Kind) is { } text ? ShopWords.Binder(text) : null;
         if (kind is null && row.Typed(ShopField.Kind) is { } typed)
         {
-            row.Say(Catalogue.PowderKindUnreadable, ShopField.Kind, row.Name, typed);
+            row.Fail(Catalogue.PowderKindUnreadable, ShopField.Kind, row.Name, typed);
         }
 
         return kind;

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using CastBook.Planning.Findings;
 using CastBook.Workbooks.Reading;
@@ -24,6 +25,12 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
         ShopField.PowderDensity, ShopField.WorkingTime, ShopField.UpToDiameter, ShopField.UpToHeight, ShopField.TreeOnBase,
         ShopField.CubeMass, ShopField.CubeEdge, ShopField.CubeVolume, ShopField.Rate,
     };
+
+    // A line over one of the shop file's learns what cannot be read in that.
+    private readonly HashSet<string> unreadable = below?.unreadable ?? new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>The fields read so far in which something stands that cannot be read.</summary>
+    public IReadOnlySet<string> Unreadable => unreadable.Count == 0 ? FrozenSet<string>.Empty : unreadable;
 
     /// <summary>The row's name.</summary>
     public string Name => name;
@@ -203,7 +210,17 @@ internal sealed class ShopRow(ShopTable table, int row, string name, ShopRow? be
         }
 
         var kind = table.Sheet.Kind == SubjectKind.Schedule ? Catalogue.ScheduleValueUnreadable : Catalogue.ShopValueUnreadable;
-        Say(kind, field, typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}");
+        Fail(kind, field, typed, table.Fields[field].Heading.Text, wanted, $"{table.Sheet.Called} {name}");
+    }
+
+    /// <summary>Says in words of its own that a value could not be read.</summary>
+    /// <param name="kind">What is found.</param>
+    /// <param name="field">Its field.</param>
+    /// <param name="values">The values for its texts.</param>
+    public void Fail(FindingKind kind, string field, params string[] values)
+    {
+        unreadable.Add(field);
+        Say(kind, field, values);
     }
 
     /// <summary>Says something of one of its fields.</summary>

@@ -3,7 +3,6 @@ using CastBook.Planning.Clock;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
-using CastBook.Workbooks.Columns;
 using CastBook.Workbooks.Words;
 using CastBook.Workbooks.Writing;
 using UnitsNet;
@@ -106,7 +105,7 @@ internal static class ClockSheet
     {
         null => ClockSheetWords.NothingIsPlanned,
         { Start: null } => ClockSheetWords.CountsFromFirstStep,
-        _ => ClockSheetWords.Takes(clock.Loads.Count, CellNumbers.HoursText(clock.Takes)),
+        _ => ClockSheetWords.Takes(clock.Loads.Count, Say.Hours(clock.Takes)),
     };
 
     // The minutes within a mix stand on the Mixes sheet.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CastBook.Casting.Burnout;
+using CastBook.Planning;
 using CastBook.Planning.Clock;
 using CastBook.Planning.Explaining;
 using CastBook.Planning.Findings;
@@ -46,12 +47,19 @@ internal static class KilnSheet
         sheet.Set(1, 1, KilnSheetWords.Title(context.BookName), CellLook.Title);
         sheet.Set(2, 1, KilnSheetWords.Under[0], CellLook.Small);
         sheet.Set(3, 1, KilnSheetWords.Under[1], CellLook.Small);
+        var row = 3;
+        var loaded = (context.Plan.Clock?.Loads ?? []).SelectMany(l => l.Flasks).ToHashSet(StringComparer.Ordinal);
+        if (context.Plan.Flasks.Where(f => f.State < FlaskState.InKiln && !loaded.Contains(f.Letter)).Select(f => f.Letter).ToList() is { Count: > 0 } without)
+        {
+            sheet.Set(++row, 1, KilnSheetWords.NoProgramme(without), CellLook.Strong with { Wrap = false, Border = Line.None });
+        }
+
         if (context.Plan.Clock is not { } clock)
         {
             return sheet;
         }
 
-        var (row, unit) = (3, context.Units.Temperature);
+        var unit = context.Units.Temperature;
         var charts = new List<int>();
         foreach (var load in clock.Loads)
         {
@@ -72,8 +80,8 @@ internal static class KilnSheet
 
     private static int WriteLoad(OwnedSheet sheet, int row, NightClock clock, KilnLoad load, WrittenTemperature unit)
     {
-        var nextAfter = load.FreeAfter is { } free ? CellNumbers.HoursText(free) : null;
-        var title = KilnSheetWords.Load(load.Number, load.Kiln, load.Flasks, load.Schedule.Name, CellNumbers.HoursText(load.Takes), nextAfter);
+        var nextAfter = load.FreeAfter is { } free ? Say.Hours(free) : null;
+        var title = KilnSheetWords.Load(load.Number, load.Kiln, load.Flasks, load.Schedule.Name, Say.Hours(load.Takes), nextAfter);
         sheet.Set(row, 1, title, CellLook.Strong with { Wrap = false, Border = Line.None });
         row++;
         var headings = KilnSheetWords.Headings(unit.Name);
@@ -112,6 +120,11 @@ internal static class KilnSheet
         if (load.Pours.FirstOrDefault(p => p.Temperature is null) is { } unknown)
         {
             sheet.Set(++row, 1, KilnSheetWords.FlaskTemperatureUnknown(unknown.Flasks), CellLook.Strong with { Wrap = false, Border = Line.None });
+        }
+
+        if (load.IsReadingUnread)
+        {
+            sheet.Set(++row, 1, KilnSheetWords.ReadingUnread(load.Kiln), CellLook.Strong with { Wrap = false, Border = Line.None });
         }
 
         if (load.ReadsHighBy is { } high && Math.Abs(high.DegreesCelsius) >= LeastWorthSaying)
@@ -162,6 +175,11 @@ internal static class KilnSheet
             var open = load.Heat.InTheOpen;
             sheet.Set(++row, 1, KilnSheetWords.InTheOpen(unit.Degrees(open.Slow.DegreesCelsius), unit.SayDegrees(open.Fast.DegreesCelsius), open.Depth.Millimeters), CellLook.Small);
             sheet.Set(++row, 1, KilnSheetWords.CoreIsThere(unit.SayDegrees(load.Heat.ToleranceDegrees)), CellLook.Small);
+        }
+
+        if (clock.Loads.Any(l => l.Schedule.Stages.Any(s => s.RateDegreesPerHour is null)))
+        {
+            sheet.Set(++row, 1, KilnSheetWords.RiseIsFromMemory(unit.SayDegrees(ProgramStage.UsualRiseDegreesPerHour)), CellLook.Small);
         }
 
         foreach (var line in KilnSheetWords.CoreIsAnEstimate(unit.Say(100)))

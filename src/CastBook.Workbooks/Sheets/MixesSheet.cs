@@ -72,7 +72,7 @@ internal static class MixesSheet
         yield return MixesSheetWords.Filling;
         if (context.Plan.SetAtLeast is { } set)
         {
-            yield return MixesSheetWords.Set(CellNumbers.HoursText(set));
+            yield return MixesSheetWords.Set(Say.Hours(set));
         }
 
         if (context.Reading.Night.Shop.Settings.SteamDewax is { Minutes: > 0 } steam)

@@ -89,7 +89,7 @@ internal static class NightPlanSheet
         sheet.Set(row, 7, CellValue.Of(units.Powder.In(flask.Powder)), CellLook.Big(units.Powder.Format));
         sheet.Set(row, 8, CellValue.Of(units.Water.In(flask.Water)), CellLook.Big(units.Water.Format));
         sheet.Set(row, 9, flask.Mix?.ToString(CultureInfo.InvariantCulture), CellLook.Text with { Horizontal = CellLook.Right });
-        sheet.Set(row, 10, flask.Burnout is { } burnout ? CellNumbers.HoursText(burnout) : null, CellLook.Text with { Horizontal = CellLook.Right });
+        sheet.Set(row, 10, flask.Burnout is { } burnout ? Say.Hours(burnout) : null, CellLook.Text with { Horizontal = CellLook.Right });
         sheet.Set(row, 11, CellValue.Of(units.Temperature.In(flask.MetalTemperature)), CellLook.Big(CellLook.Whole));
         sheet.Set(row, 12, CellValue.Of(units.Temperature.In(flask.FlaskTemperature)), CellLook.Big(CellLook.Whole));
         sheet.Set(row, 13, ClockSheet.DayAndTime(clock, clock?.PourOf(flask.Letter)?.Begins), ClockSheet.BigTime);

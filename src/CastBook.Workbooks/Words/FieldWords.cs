@@ -3,8 +3,8 @@ using CastBook.Workbooks.Reading;
 
 namespace CastBook.Workbooks.Words;
 
-/// <summary>The word a Checks cell uses for a field of a piece.</summary>
-internal static class FieldWords
+/// <summary>The fields of a piece in words, as a Checks cell uses them.</summary>
+public static class FieldWords
 {
     /// <summary>The word of a field, a constant of <see cref="PieceField"/>; the row as a whole is <c>piece</c>.</summary>
     /// <param name="field">The field, or empty.</param>

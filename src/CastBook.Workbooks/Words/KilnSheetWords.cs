@@ -48,6 +48,12 @@ internal static class KilnSheetWords
     public static string ReadsLow(string kiln, string degrees, string set, string target) =>
         $"{kiln} reads {degrees} low: set its controller {degrees} lower than each target here, {set} for {target}.";
 
+    public static string ReadingUnread(string kiln) =>
+        $"The Kilns sheet says by how much {kiln} reads wrong, and nobody can read it: mend it there before the controller is set by these targets.";
+
+    public static string NoProgramme(IReadOnlyCollection<string> flasks) =>
+        $"{(flasks.Count == 1 ? "Flask" : "Flasks")} {string.Join(' ', flasks)} {(flasks.Count == 1 ? "has" : "have")} no programme. Checks says why.";
+
     // Below the loads.
     public static string InTheOpen(string least, string most, double depthMm) => string.Create(
         CultureInfo.InvariantCulture,
@@ -55,6 +61,9 @@ internal static class KilnSheetWords
 
     public static string CoreIsThere(string tolerance) =>
         $"\"Core there\" is when the middle of the slowest mould is within {tolerance} of the kiln, from the begin of the stage on; \"Core tolerance\" on the Shop sheet changes it.";
+
+    public static string RiseIsFromMemory(string rise) =>
+        $"Where no rate stands, the core is reckoned as if the kiln rose by {rise} an hour: that is from memory and not your kiln's. Type rates on the Schedules sheet if it rises otherwise.";
 
     public static string[] CoreIsAnEstimate(string boiling) =>
     [

@@ -1,5 +1,6 @@
 using CastBook.Casting.Burnout;
 using CastBook.Casting.Investing;
+using CastBook.Planning.Findings;
 using CastBook.Planning.Shops;
 using UnitsNet;
 
@@ -147,7 +148,7 @@ public sealed class BurnoutChoiceTests
     [Fact]
     public void For_PowderOfAKindThatNobodyCanRead_TakesNoUsualSchedule()
     {
-        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { Kind = null, KindUnreadable = true }] };
+        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { Kind = null, Unreadable = new HashSet<string> { ShopField.Kind } }] };
 
         Plan(shop, Wrenmoor.Ring()).The("schedule-missing").Seen
             .ShouldBe("No burnout is known for flask A: nobody can read what kind of powder \"White powder\" is, and the usual schedules are for one kind.");
@@ -159,8 +160,25 @@ public sealed class BurnoutChoiceTests
     {
         var shop = Wrenmoor.Shop with { Schedules = [Schedule("low", ScheduleUse.Stones, null, 15, 480)] };
 
-        Plan(shop, Wrenmoor.Ring() with { StonesIn = true }).The("stones-schedule-too-hot").Seen
-            .ShouldBe("The schedule \"low\" goes to 480 °C with stones in the mould.");
+        var plan = Plan(shop, Wrenmoor.Ring() with { StonesIn = true });
+
+        plan.The("stones-schedule-too-hot").Seen.ShouldBe("The schedule \"low\" goes to 480 °C with stones in the mould.");
+        plan.Flasks[0].Program.ShouldBeNull();
+    }
+
+    // A programme that stands on the kiln sheet is dialled in, whatever Checks says.
+    [Fact]
+    public void For_ScheduleAtWhichGypsumBreaksDown_GivesNoProgramme()
+    {
+        var plan = Plan(Wrenmoor.Shop with { Schedules = [Schedule("hot", ScheduleUse.Wax, null, 8, 770)] }, Wrenmoor.Ring(), Wrenmoor.Ring() with { Alloy = "Bell bronze" });
+
+        var said = plan.The("schedule-too-hot");
+        said.Text().ShouldBe(
+            "The schedule \"hot\" goes to 770 °C. Gypsum-bonded investment breaks down above 760 °C with the carbon of a burnt pattern in it, so its programme is not given. "
+            + "Lower the schedule.");
+        said.Subjects.ShouldBe([new Subject(SubjectKind.Schedule, "hot", ShopField.Target), Subject.Flask("A"), Subject.Flask("B")]);
+        plan.Flasks.ShouldAllBe(f => f.Program == null && !f.Burnout.HasValue && f.Schedule == null);
+        plan.Clock!.Loads.ShouldBeEmpty();
     }
 
     // The kiln is brought to the flask's own temperature, so no schedule ends elsewhere.

@@ -130,7 +130,7 @@ public sealed class PowderChoiceTests
     [Fact]
     public void For_KindThatNobodyCanRead_SaysNoPowder()
     {
-        var plan = With(Wrenmoor.Shop.Investments[0] with { Kind = null, KindUnreadable = true, WaterPer100 = null, WorkingTime = null, SetAtLeast = null });
+        var plan = With(Wrenmoor.Shop.Investments[0] with { Kind = null, Unreadable = new HashSet<string> { ShopField.Kind }, WaterPer100 = null, WorkingTime = null, SetAtLeast = null });
 
         plan.Flasks[0].Powder.ShouldBeNull();
         plan.Flasks[0].Water.ShouldBeNull();

@@ -511,7 +511,7 @@ public sealed class AlloyBookTests
     public void Resolve_PlatinumInAPowderOfAKindThatNobodyCanRead_IsNotPlanned()
     {
         var platinum = BuiltInAlloys.All.First(a => a.NeedsHighTemperatureInvestment).Name;
-        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { Kind = null, KindUnreadable = true }] };
+        var shop = Wrenmoor.Shop with { Investments = [Wrenmoor.Shop.Investments[0] with { Kind = null, Unreadable = new HashSet<string> { ShopField.Kind } }] };
 
         NightPlanner.Plan(Wrenmoor.Night(shop, Ring(platinum))).Stops().ShouldContain("needs-high-temperature-investment");
     }

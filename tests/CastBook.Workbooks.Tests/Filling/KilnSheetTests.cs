@@ -57,6 +57,24 @@ public sealed class KilnSheetTests
     }
 
     [Fact]
+    public void Fill_DisplayReadsOffByWhatNobodyCanRead_SaysSoBesideTheTargets() =>
+        Filled.From(Nights.Whole()).AfterTyping(("Kilns", "E1", "Reads high by (°C)"), ("Kilns", "E2", "a little"))["Kiln", "A10"].ShouldBe(
+            "The Kilns sheet says by how much the kiln reads wrong, and nobody can read it: mend it there before the controller is set by these targets.");
+
+    // What stands on the sheet is dialled in. At 780 °C gypsum breaks down, and the usual schedules are not the maker's.
+    [Theory]
+    [InlineData("F4", 780)]
+    [InlineData("G4", "four")]
+    public void Fill_ProgrammeThatMustNotBeRun_IsNotPrinted(string cell, object typed)
+    {
+        var filled = Filled.From(Nights.Whole()).AfterTyping(("Schedules", cell, typed));
+
+        filled["Kiln", "A4"].ShouldBe("Flask A has no programme. Checks says why.");
+        Enumerable.Range(5, 60).Select(r => filled["Kiln", $"B{r}"]).ShouldAllBe(v => v == null);
+        filled.Result.Plan.Clock!.Loads.ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Fill_FilledBook_LeavesTheKilnSheetAsItIs()
     {
         var once = Filled.From(Nights.Whole());

@@ -353,8 +353,56 @@ public sealed class ShopReaderTests
         reading.Night.Shop.Schedules.ShouldBeEmpty();
         var finding = Said(reading).ShouldHaveSingleItem();
         $"{finding.Severity}: {finding.Seen} {finding.Why} {finding.Remedy}".ShouldBe(
-            $"Stop: \"{typed}\" under {heading} is not {wanted}. A burnout is never guessed, so schedule Resin is not used. Type {wanted}, or empty the cell if there is to be none.");
+            $"Stop: \"{typed}\" under {heading} is not {wanted}. A burnout is never guessed, so schedule Resin is not used, nor another in its place. Type {wanted}, or empty the cell if there is to be none.");
     }
+
+    // As far as it can be read, it is handed on: no other schedule may take its place.
+    [Fact]
+    public void Read_ScheduleThatIsNotUsed_IsKnownToBeThere()
+    {
+        var shop = Read("Schedules", s => s.Row("Schedule", "For", "Up to diameter (mm)", "Target (°C)", "Hold (h)")
+            .Row("Resin", "resin", 80, 150, "overnight").Row("Blank", null, null, null, null).Row("Odd", "plastic", "65?", 150, 2)).Night.Shop;
+
+        shop.UnreadSchedules.Select(s => (s.Name, s.For, s.UpToDiameter?.Millimeters, string.Join(' ', s.Unreadable.Order()))).ShouldBe(
+            [("Resin", ScheduleUse.Resin, 80.0, "hold"), ("Odd", ScheduleUse.WaxAndResin, null, "for upToDiameter")]);
+    }
+
+    // A number that is there and cannot be read is not a number that is not there, whether the book says it or the shop file.
+    [Theory]
+    [InlineData("Investments", "Water per 100", "forty", ShopField.WaterPer100)]
+    [InlineData("Investments", "Never above (°C)", "red", ShopField.NeverAbove)]
+    [InlineData("Investments", "Kind", "sand", ShopField.Kind)]
+    [InlineData("Investments", "Working time (min)", 0, ShopField.WorkingTime)]
+    [InlineData("Flasks", "Cup (ml)", "an egg", ShopField.Cup)]
+    [InlineData("Kilns", "Reads high by (°C)", "a little", ShopField.ReadsHighBy)]
+    [InlineData("Alloys", "Quench after (min)", "8/15", ShopField.QuenchAfter)]
+    [InlineData("Crucibles", "Owned", 1.5, ShopField.Owned)]
+    [InlineData("Materials", "Density", "light", ShopField.Density)]
+    public void Read_ValueThatCannotBeRead_IsKnownToBeThere(string sheet, string heading, object typed, string field)
+    {
+        var shop = Read(sheet, s => s.Row(sheet[..^1], heading).Row("One", typed).Row("Two", null)).Night.Shop;
+
+        SheetLine[] lines = sheet switch
+        {
+            "Investments" => [.. shop.Investments],
+            "Flasks" => [.. shop.FlaskSizes],
+            "Kilns" => [.. shop.Kilns],
+            "Alloys" => [.. shop.Alloys],
+            "Crucibles" => [.. shop.Crucibles],
+            _ => [.. shop.Materials],
+        };
+        lines.Select(l => string.Join(' ', l.Unreadable)).ShouldBe([field, ""]);
+    }
+
+    // A list of prices, or of what is in the drawer, is no list of alloys.
+    [Theory]
+    [InlineData("Metal", "Density", 1)]
+    [InlineData("metals ", "Metal temp (°C)", 1)]
+    [InlineData("Metal", "Price", 0)]
+    [InlineData("Alloys", "Price", 1)]
+    [InlineData("Melt", "Density", 0)]
+    public void Read_SheetOfMetals_IsThatOfAlloysWhereItSaysWhatTheyAre(string sheet, string heading, int alloys) =>
+        Read(sheet, s => s.Row("Metal", heading).Row("Bronze", 10)).Night.Shop.Alloys.Count.ShouldBe(alloys);
 
     [Theory]
     [InlineData("gypsum-bonded", "quartz and cristobalite", InvestmentKind.Gypsum, Silica.Both)]
@@ -370,7 +418,7 @@ public sealed class ShopReaderTests
     {
         var powder = Read("Investments", s => s.Row("Investment", "Kind", "Silica").Row("White", kind, silica)).Night.Shop.Investments.ShouldHaveSingleItem();
 
-        (powder.Kind, powder.KindUnreadable, powder.Silica).ShouldBe((binder, binder is null, grains));
+        (powder.Kind, powder.CannotRead(ShopField.Kind), powder.Silica).ShouldBe((binder, binder is null, grains));
     }
 
     [Fact]
@@ -378,7 +426,7 @@ public sealed class ShopReaderTests
     {
         var powder = Read("Investments", s => s.Row("Investment", "Kind", "Silica").Row("White", null, "quartz")).Night.Shop.Investments.ShouldHaveSingleItem();
 
-        (powder.Kind, powder.KindUnreadable).ShouldBe((null, false));
+        (powder.Kind, powder.CannotRead(ShopField.Kind)).ShouldBe((null, false));
     }
 
     [Theory]
@@ -408,7 +456,7 @@ public sealed class ShopReaderTests
         reading.Night.Shop.Schedules.ShouldBeEmpty();
         var said = Said(reading).ShouldHaveSingleItem();
         $"{said.Seen} {said.Why} {said.Remedy}".ShouldBe(
-            $"Schedule Long is for \"{typed}\", which is not wax, resin or stones. A mould that is burnt out by the schedule of something else is spoilt, so this one is not used. "
+            $"Schedule Long is for \"{typed}\", which is not wax, resin or stones. A mould that is burnt out by the schedule of something else is spoilt, so this one is not used, nor another in its place. "
             + "Type wax, resin or stones there, or leave the cell empty if the schedule is for wax and resin alike.");
         said.Subjects.ShouldBe([new Subject(SubjectKind.Schedule, "Long", ShopField.For)]);
     }
