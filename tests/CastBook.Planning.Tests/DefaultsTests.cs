@@ -25,6 +25,7 @@ public sealed class DefaultsTests
         ["HangingRules.UsualAngleDegrees"] = "How pieces lean; it decides how many hang, not how they are poured.",
         ["HangingRules.UsualGateDiameterMm"] = "It counts metal of the gates, and errs towards a full pour; the weighed tree replaces it.",
         ["WeighedTrees.UsualWax"] = "Within the span of waxes; it moves the charge by less than the button.",
+        ["ProgramStage.UsualRiseDegreesPerHour"] = "Only the estimate of the core goes by it, which lengthens holds and shortens none; the Kiln sheet says that it is from memory.",
         ["RemeltLimit.UsualFreshAtLeast"] = "Half fresh is what every casting text asks for at least; it only buys more metal.",
         ["ClockRules.UsualBaseOff"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",
         ["ClockRules.UsualCleanUp"] = "Minutes of work only move the clock; set, burnout and holds do not depend on them.",

@@ -177,7 +177,7 @@ internal static class KilnSheet
             sheet.Set(++row, 1, KilnSheetWords.CoreIsThere(unit.SayDegrees(load.Heat.ToleranceDegrees)), CellLook.Small);
         }
 
-        if (clock.Loads.Any(l => l.Schedule.Stages.Any(s => s.RateDegreesPerHour is null)))
+        if (clock.Loads.Any(l => KilnProgram.Of(l.Schedule, l.CoolsDegreesPerHour).Any(s => s.WayInHold && s.Target > s.From)))
         {
             sheet.Set(++row, 1, KilnSheetWords.RiseIsFromMemory(unit.SayDegrees(ProgramStage.UsualRiseDegreesPerHour)), CellLook.Small);
         }

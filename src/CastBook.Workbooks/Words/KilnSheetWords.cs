@@ -63,7 +63,7 @@ internal static class KilnSheetWords
         $"\"Core there\" is when the middle of the slowest mould is within {tolerance} of the kiln, from the begin of the stage on; \"Core tolerance\" on the Shop sheet changes it.";
 
     public static string RiseIsFromMemory(string rise) =>
-        $"Where no rate stands, the core is reckoned as if the kiln rose by {rise} an hour: that is from memory and not your kiln's. Type rates on the Schedules sheet if it rises otherwise.";
+        $"Where the way up is inside a hold, the core is reckoned as if the kiln rose by {rise} an hour: that is from memory and not your kiln's. If it rises slower, type rates on the Schedules sheet.";
 
     public static string[] CoreIsAnEstimate(string boiling) =>
     [
