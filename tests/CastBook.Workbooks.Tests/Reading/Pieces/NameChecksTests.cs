@@ -16,14 +16,17 @@ public sealed class NameChecksTests
             ["Earring", 1, 1.5, "Bronze", "21.5 × 4", null, null],
             ["Ring pendant", 1, 1.5, "Bronze", "21.5 × 4", null, null],
             ["Ring", 1, 1.5, "Bronze", "21.5 × 4", null, "x"],
-            ["Open twig ring", 1, 1.5, "Bronze", "23 × 7", null, null]));
+            ["Open twig ring", 1, 1.5, "Bronze", "23 × 7", null, null],
+            ["Trauringe, glatt", 2, 1.5, "Bronze", "21 × 5", null, null],
+            ["Ohrring", 2, 1.5, "Bronze", "21 × 5", null, null],
+            ["String of leaves", 2, 1.5, "Bronze", "21 × 5", null, null]));
 
         var check = reading.Findings.Single(f => f.Id == "rings-read-as-bars");
         check.Severity.ShouldBe(Severity.Check);
         $"{check.Seen} {check.Why} {check.Remedy}".ShouldBe(
-            "Rings by their names, with two sizes and no shape, were read as bars as thick as they are wide: rows 2, 8. "
+            "Rings by their names, with two sizes and no shape, were read as bars as thick as they are wide: rows 2, 8, 9. "
             + "A ring is as deep as it is long, so on the tree it would touch its neighbours. Type ring in a column Shape, or give the third size.");
-        check.Subjects.Select(s => reading.Cells.Find(s)?.ToString()).ShouldBe(["Pieces!E2", "Pieces!E8"]);
+        check.Subjects.Select(s => reading.Cells.Find(s)?.ToString()).ShouldBe(["Pieces!E2", "Pieces!E8", "Pieces!E9"]);
     }
 
     [Fact]
