@@ -91,7 +91,8 @@ public static class Summary
         var alone = plan.Flasks.Where(f => f.Mix is null).ToList();
         var powder = plan.Mixes.Sum(m => m.Powder.Grams) + alone.Sum(f => f.Powder?.Grams ?? 0);
         var water = plan.Mixes.Sum(m => m.Water.Milliliters) + alone.Sum(f => f.Water?.Milliliters ?? 0);
-        var mixed = SummaryWords.Mixed(units.Powder.Say(Mass.FromGrams(powder)), units.Water.Say(Volume.FromMilliliters(water)));
+        var mixed = plan.Mixes.Count == 0 && alone.TrueForAll(f => f.Powder is null) ? SummaryWords.PowderIsOpen
+            : SummaryWords.Mixed(units.Powder.Say(Mass.FromGrams(powder)), units.Water.Say(Volume.FromMilliliters(water)));
         if (plan.Mixes.Count > 0)
         {
             mixed += SummaryWords.InMixes(plan.Mixes.Count);

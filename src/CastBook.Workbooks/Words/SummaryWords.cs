@@ -29,6 +29,8 @@ internal static class SummaryWords
 
     public static string Have(string have) => $" (have {have})";
 
+    public static string PowderIsOpen => "powder and water are open";
+
     public static string Mixed(string powder, string water) => $"powder {powder}, water {water}";
 
     public static string InMixes(int mixes) => string.Create(CultureInfo.InvariantCulture, $" in {mixes} {(mixes == 1 ? "mix" : "mixes")}");

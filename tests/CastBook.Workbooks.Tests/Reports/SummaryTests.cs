@@ -1,5 +1,7 @@
+using CastBook.Planning;
 using CastBook.Workbooks.Reports;
 using CastBook.Workbooks.Tests.Filling;
+using UnitsNet;
 
 namespace CastBook.Workbooks.Tests.Reports;
 
@@ -13,6 +15,22 @@ public sealed class SummaryTests
         "house sterling 425 g (have 1,200 g)",
         "powder 1,025 g, water 390 ml in 1 mix; longest burnout 11 h 56",
     ]);
+
+    // 0 g of powder would be read as an answer.
+    [Fact]
+    public void Lines_PowderThatStaysOpen_SayNoGrams() =>
+        Summary.Lines("harbour-night.xlsx", Filled.From(Nights.Whole()).AfterTyping(("Investments", "C2", "forty")).Result)[3]
+            .ShouldBe("powder and water are open; longest burnout 11 h 56");
+
+    [Fact]
+    public void Lines_WhatIsLeftAsItStands_IsToldBesideWhatMoves()
+    {
+        var result = Filled.From(Nights.Whole()).Result;
+        var change = new PlanChange(false, 1, 0, Volume.FromMilliliters(78.5)) { Left = new PlanChange(true, 2, 0, Volume.FromMilliliters(60)) };
+
+        Summary.Lines("harbour-night.xlsx", result with { Plan = result.Plan with { Change = change } })[2].ShouldBe(
+            "1 piece moves and 78.5 ml of investment is saved (\"When little changed\": keep leaves them); with best, 2 pieces would move and 60.0 ml of investment would be saved too");
+    }
 
     // "In 4 flasks (no plan needs fewer than 9)" would say that fewer flasks are taken than any plan can do with.
     [Fact]
