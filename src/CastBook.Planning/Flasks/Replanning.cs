@@ -52,18 +52,22 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         // From the plan that may be kept, not from the one that stood before: filling again says the same.
         var wanted = isForced ? Stability.Best : choice;
         var homes = kept.Select((k, i) => wanted == Stability.Best ? groups[i].Homes(afresh[i], standing[i]) : k.Packed.Plan.Flasks).ToList();
-        var better = Calm(groups, homes, afresh, kept, free, wanted != Stability.Best, isExact: false, stop);
+
+        // A kiln load saved takes all that is saved.
+        var savesLoad = worth.KilnSaved(kept, afresh).Loads > 0;
+        var inBrief = wanted == Stability.Keep || (wanted == Stability.Worthwhile && !savesLoad);
+        var better = Calm(groups, homes, afresh, kept, free, inBrief, isExact: false, stop);
 
         // Other flasks at the same cost may ask more of the kiln.
         if (!isForced && worth.KilnSaved(better, afresh).CompareTo(default) > 0 && worth.Compare(better, afresh) > 0)
         {
-            better = Calm(groups, homes, afresh, kept, free, wanted != Stability.Best, isExact: true, stop);
+            better = Calm(groups, homes, afresh, kept, free, inBrief, isExact: true, stop);
         }
 
         var chosen = wanted switch
         {
             Stability.Keep => kept,
-            Stability.Worthwhile => Worthwhile(groups, homes, kept, better, free, worth, stop),
+            Stability.Worthwhile when !savesLoad => Worthwhile(groups, homes, kept, better, free, stop),
             _ => better,
         };
         var isKept = wanted != Stability.Best && chosen.SequenceEqual(kept);
@@ -130,16 +134,10 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         return better;
     }
 
-    // Each group with the flasks and the moves that count least together; all as cheap as they can be where that saves the kiln a load.
+    // Each group with the flasks and the moves that count least together.
     private static GroupAnswer[] Worthwhile(
-        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] kept, GroupAnswer[] better, int[] free, NightWorth worth,
-        CancellationToken stop)
+        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] kept, GroupAnswer[] better, int[] free, CancellationToken stop)
     {
-        if (worth.KilnSaved(kept, better).Loads > 0)
-        {
-            return better;
-        }
-
         GroupAnswer[] weighed = [.. better];
         for (var i = 0; i < weighed.Length; i++)
         {
