@@ -5,18 +5,26 @@ namespace CastBook.Planning.Packing;
 /// <content>How few flasks do, whatever their sizes; where a flask costs more than any size, that is the first part of the rest.</content>
 internal sealed partial class PackSolver
 {
+    // A short look settles most of them.
     private const int ShareOfShortCount = 8;
 
     // What squeezing finds, it nearly always finds at once.
     private const long WorkOfSqueezing = 10_000_000;
 
     private ChoiceFits? fewer;
+    private int? mostFlasks;
 
     /// <summary>Goes on with how few flasks do: fewer are found, or no fewer are proved to do.</summary>
     /// <param name="isShort">Whether it is only a look that settles most of them.</param>
     public void Count(bool isShort)
     {
-        while (isOfFew && IsOpen && FindsFewer(isShort ? work.Choices / ShareOfShortCount : work.Choices))
+        if (!isOfFew)
+        {
+            mostFlasks = isShort || !IsOpen ? mostFlasks : ProveCount();
+            return;
+        }
+
+        while (IsOpen && FindsFewer(isShort ? work.Choices / ShareOfShortCount : work.Choices))
         {
             fewer = null;
         }
@@ -41,8 +49,12 @@ internal sealed partial class PackSolver
             fewest = Math.Max(fewest, PackSizes.Fewest(problem, least));
         }
 
-        plan = found ?? plan;
-        search.Shrink(plan);
+        if (found is not null)
+        {
+            plan = found;
+            search.Shrink(plan);
+        }
+
         return found is not null;
     }
 }

@@ -124,7 +124,7 @@ internal sealed partial class PackSolver
         }
 
         plan = isOfFew && plan.Lost == 0 ? plan : search.Improve(plan, least, work.Search, IsSmall ? PackEffort.Short : PackEffort.Full, stop);
-        if (!isOfFew && IsOpen)
+        if (!isOfFew && IsOpen && !(WantsFewer && plan.Flasks.Count == fewest))
         {
             Settle();
         }
@@ -132,7 +132,8 @@ internal sealed partial class PackSolver
 
     private bool IsOpen => plan.Lost == 0 && plan.Cost > least;
 
-    // Of many pieces, where a flask counts more than any size, fewer flasks are what is dived for; of so many choices few are settled.
+    // Of many pieces, where a flask counts more than any size, fewer flasks are what is dived for; of so many choices few are settled, and
+    // none where no fewer do.
     private bool WantsFewer => problem.IsOfMany && shared > 0;
 
     private long Settling => WantsFewer ? work.Proof / 4 : work.Proof;
@@ -155,23 +156,31 @@ internal sealed partial class PackSolver
     // First how few flasks do, whatever their size, then the least that so few can cost.
     private void Prove()
     {
-        var most = ProveFewest(work.Fewest);
-        if (!problem.IsOfMany || plan.Flasks.Count > fewest)
-        {
-            Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / (WantsFewer ? 2 : 4));
-        }
-
+        var most = mostFlasks ?? ProveCount();
         if (plan.Cost > least)
         {
             int[] free = [.. problem.Sizes.Select(s => s.Free)];
             var cost = (fewest * shared) + Bound.Find([.. problem.Sizes.Select(s => s.Cost - shared)], free, fewest, plan.Cost - (fewest * shared), work.Proof, stop);
             least = Math.Max(least, Math.Min(cost, fewest < most ? PackSizes.Least(problem, fewest + 1) : plan.Cost));
             RoundUp();
+            fewest = Math.Max(fewest, PackSizes.Fewest(problem, least));
             if (!WantsFewer)
             {
                 Dive([.. problem.Sizes.Select(s => s.Cost - shared)], work.Proof / 4);
             }
         }
+    }
+
+    // How few flasks do. Says how many a better plan could have at most.
+    private int ProveCount()
+    {
+        var most = ProveFewest(work.Fewest);
+        if (!problem.IsOfMany || plan.Flasks.Count > fewest)
+        {
+            Dive([.. problem.Sizes.Select(_ => CostOfAny)], work.Fewest / (WantsFewer ? 2 : 4));
+        }
+
+        return most;
     }
 
     // Says how many flasks a better plan could have at most.

@@ -32,7 +32,8 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
     private const long ChoicesForEachFour = 300;
     private const long ChoicesOfMany = 100_000_000_000;
 
-    private const long SearchOfMany = 1_500_000_000;
+    private const long SearchOfMany = 1_000_000_000;
+    private const long SearchOfManyKinds = 1_500_000_000;
     private const long FewestOfMany = 3_000_000_000;
     private const long ProofOfMany = 1_000_000_000;
     private const long ValuesOfManyKinds = 6_000_000_000;
@@ -52,7 +53,7 @@ internal readonly record struct PackWork(long Search, long Fewest, long Proof, l
         if (pieces > Many)
         {
             return isOfManyKinds
-                ? new(SearchOfMany, 0, 0, 0, ValuesOfManyKinds)
+                ? new(SearchOfManyKinds, 0, 0, 0, ValuesOfManyKinds)
                 : new(SearchOfMany, FewestOfMany, ProofOfMany, ChoicesOfMany / pieces, 0);
         }
 

@@ -50,7 +50,8 @@ internal sealed class SectorWidths
 
     /// <summary>Chooses the widths to look at and what each of them promises.</summary>
     /// <param name="rod">Length of trunk.</param>
-    public void Promise(int rod)
+    /// <param name="known">Sectors that were found; none of their width is worth more.</param>
+    public void Promise(int rod, KnownSectors known)
     {
         for (var theta = 1; theta <= free; theta++)
         {
@@ -70,10 +71,9 @@ internal sealed class SectorWidths
             widthCount = MostWidths;
         }
 
-        Work += widthCount * pieceCount * StepsOfOne;
         for (var i = 0; i < widthCount; i++)
         {
-            promises[i] = Of(widths[i], rod);
+            promises[i] = known.ValueOf(widths[i]) is >= 0 and var value ? value : Of(widths[i], rod);
         }
     }
 
@@ -104,6 +104,7 @@ internal sealed class SectorWidths
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Of(int width, int rod)
     {
+        Work += pieceCount * StepsOfOne;
         var shortest = int.MaxValue;
         for (var i = 0; i < pieceCount; i++)
         {

@@ -7,6 +7,7 @@ internal sealed partial class TreeHanging(PackProblem problem)
 {
     private readonly ColumnKnapsack knapsack = new();
     private readonly SectorWidths widths = new();
+    private readonly KnownSectors known = new();
     private readonly int[] hung = new int[problem.Items.Length];
     private readonly List<PackCount> columns = [];
     private readonly List<int> columnEnds = [];
@@ -16,6 +17,7 @@ internal sealed partial class TreeHanging(PackProblem problem)
     private int[] densest = new int[16];
     private double[] thinness = new double[16];
     private PackCount[] column = new PackCount[16];
+    private PackCount[] taken = new PackCount[16];
     private PackShape[] shapes = [];
     private int columnLength;
     private int memberCount;
@@ -56,6 +58,7 @@ internal sealed partial class TreeHanging(PackProblem problem)
         }
 
         SortByDensity(candidates, values);
+        known.Clear();
         while (Best(candidates, left, values))
         {
             while (Take(left))
@@ -103,7 +106,7 @@ internal sealed partial class TreeHanging(PackProblem problem)
         if (members.Length < count)
         {
             (members, pieces, counts, column) = (new int[count], new ColumnPiece[count], new int[count], new PackCount[count]);
-            (densest, thinness) = (new int[count], new double[count]);
+            (densest, thinness, taken) = (new int[count], new double[count], new PackCount[count]);
         }
     }
 
@@ -118,11 +121,16 @@ internal sealed partial class TreeHanging(PackProblem problem)
         // The most promising width first; what promises no more than the best found is not worked out.
         while (widths.Next(mostValue, ofAngle) is var (width, angle))
         {
-            var value = Solve(candidates, left, values, width);
-            if (value * ofAngle > mostValue * angle)
+            if (!Hangs(known.Of(width), left))
+            {
+                Find(candidates, left, values, width);
+            }
+
+            if (known.ValueOf(width) is var value && value * ofAngle > mostValue * angle)
             {
                 (mostValue, ofAngle) = (value, angle);
-                Keep();
+                known.Of(width).CopyTo(column);
+                columnLength = known.Of(width).Length;
             }
         }
 
@@ -146,39 +154,6 @@ internal sealed partial class TreeHanging(PackProblem problem)
         return columnLength > 0;
     }
 
-    private void SortByDensity(ReadOnlySpan<int> candidates, long[] values)
-    {
-        candidates.CopyTo(densest);
-        for (var i = 0; i < candidates.Length; i++)
-        {
-            thinness[i] = shapes[densest[i]].Pitch / (double)Math.Max(1, values[densest[i]]);
-        }
-
-        Array.Sort(thinness, densest, 0, candidates.Length);
-    }
-
-    private void OfferWidths(int count, int[] left, long[] values)
-    {
-        var free = FreeAngle;
-        widths.Clear(free);
-        foreach (var item in densest.AsSpan(0, count))
-        {
-            if (IsMember(item, left, free))
-            {
-                widths.Add(shapes[item].Theta, PieceOf(item, left, values));
-            }
-        }
-
-        widths.Promise(problem.Sizes[size].Rod);
-    }
-
-    private ColumnPiece PieceOf(int item, int[] left, long[] values) =>
-        new(shapes[item].Pitch, shapes[item].Tail, values[item], (int)Math.Min(left[item], ByMetal(item)));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private bool IsMember(int item, int[] left, int width) =>
-        left[item] > 0 && shapes[item].Theta > 0 && shapes[item].Theta <= width && problem.Metals[item] <= freeMetal;
-
     private int ByShare(int item, int left)
     {
         var free = ((PackShape.Turn - usedAngle) * PackShape.Whole / PackShape.Turn) - usedShare;
@@ -186,35 +161,6 @@ internal sealed partial class TreeHanging(PackProblem problem)
     }
 
     private long ByMetal(int item) => problem.Metals[item] <= 0 ? int.MaxValue : freeMetal / problem.Metals[item];
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private long Solve(ReadOnlySpan<int> candidates, int[] left, long[] values, int width)
-    {
-        memberCount = 0;
-        foreach (var item in candidates)
-        {
-            if (IsMember(item, left, width))
-            {
-                pieces[memberCount] = PieceOf(item, left, values);
-                members[memberCount++] = item;
-            }
-        }
-
-        return knapsack.Solve(pieces.AsSpan(0, memberCount), problem.Sizes[size].Rod);
-    }
-
-    private void Keep()
-    {
-        knapsack.Take(counts.AsSpan(0, memberCount));
-        columnLength = 0;
-        for (var i = 0; i < memberCount; i++)
-        {
-            if (counts[i] > 0)
-            {
-                column[columnLength++] = new PackCount(members[i], counts[i]);
-            }
-        }
-    }
 
     // What the metal does not reach for is left off, the heaviest first. Says whether the same sector may be hung once more.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

@@ -58,6 +58,10 @@ internal sealed class CoverMaster
         simplex.Add(at, counts, cost);
     }
 
+    /// <summary>Looks at the trees added first before all others.</summary>
+    /// <param name="count">How many.</param>
+    public void LookFirst(int count) => simplex.LookFirst(count);
+
     /// <summary>How much of a tree is taken, within a thousandth or two where rows are not even.</summary>
     /// <param name="tree">Its place in the order in which trees were added.</param>
     public double AmountOf(int tree) => simplex.AmountOf(tree);

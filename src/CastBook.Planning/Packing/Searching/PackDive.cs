@@ -28,6 +28,9 @@ internal sealed class PackDive
     private readonly long[] values;
     private double needed;
 
+    // The first so many trees are those that the master took parts of last.
+    private int likely;
+
     /// <summary>Prepares for one plan.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="filling">Fills trees.</param>
@@ -112,6 +115,7 @@ internal sealed class PackDive
             Offer(master, tree);
         }
 
+        master.LookFirst(likely);
         for (var round = 0; round < MostRounds; round++)
         {
             master.Solve();
@@ -125,23 +129,35 @@ internal sealed class PackDive
         Work += master.Work;
         var best = Most(master, -1);
         best = second && Most(master, best) is >= 0 and var other ? other : best;
-        return best < 0 ? null : trees[best];
+        var most = best < 0 ? null : trees[best];
+        MoveFirst(master.Chosen);
+        return most;
     }
 
     private void Trim()
     {
-        if (!plan.Problem.IsOfMany)
-        {
-            trees.RemoveAll(t => plan.Free[t.Size] <= 0 || Array.Exists(t.Content, c => c.Count > plan.Left[c.Item]));
-            return;
-        }
-
-        for (var i = 0; i < trees.Count; i++)
+        for (var i = 0; plan.Problem.IsOfMany && i < trees.Count; i++)
         {
             trees[i] = trees[i].Of(plan.Problem, plan.Left);
         }
 
-        trees.RemoveAll(t => plan.Free[t.Size] <= 0 || t.Content.Length == 0);
+        likely -= trees.Take(likely).Count(IsGone);
+        trees.RemoveAll(IsGone);
+    }
+
+    private bool IsGone(PackedFlask tree) =>
+        plan.Free[tree.Size] <= 0 || tree.Content.Length == 0 || Array.Exists(tree.Content, c => c.Count > plan.Left[c.Item]);
+
+    private void MoveFirst(IReadOnlyList<int> chosen)
+    {
+        PackedFlask[] first = [.. chosen.Select(c => trees[c])];
+        foreach (var at in chosen.OrderDescending())
+        {
+            trees.RemoveAt(at);
+        }
+
+        trees.InsertRange(0, first);
+        likely = first.Length;
     }
 
     private int Most(CoverMaster master, int but)
