@@ -15,7 +15,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
     private const double LeastPart = 0.005;
 
     // What a piece that moves must save to be worthwhile; a flask counts as much as a litre. It is our judgement: about a size for ten pieces.
-    private const long MlForMove = 30;
+    private const long MlForMove = 35;
     private const long MlOfFlask = 1000;
 
     /// <summary>Chooses.</summary>

@@ -37,7 +37,7 @@ internal static class SettingWords
     public static string OrderOfWishes =>
         "What a plan saves first, next and last, once due pieces are placed. Empty: flasks; investment; kiln loads; metal, of trunks and buttons; like thicknesses.";
 
-    public static string WhenLittleChanged => "What filling again does with flasks planned before. Empty: keep; pieces stay in their flask as long as all fit. Worthwhile: they move where each saves 40 ml of investment (a flask counts as a litre). Best: where anything is saved.";
+    public static string WhenLittleChanged => "What filling again does with flasks planned before. Empty: keep; pieces stay in their flask as long as all fit. Worthwhile: they move where each saves 35 ml of investment (a flask counts as a litre). Best: where anything is saved.";
 
     public static string ButtonShare => "The least button, as a share of pieces and tree. Empty: 20.";
 

@@ -79,8 +79,8 @@ public sealed class ReplanningTests
         plan.Change!.Words(WrittenVolume.Millilitre).ShouldBe("6 pieces move and a flask is saved");
     }
 
-    // By hand: 24 stand in two flasks of 100 mm by 160 mm that take 14 each; one by 150 mm takes 10, and is 78.5 ml smaller. To use it, two
-    // must move from twelve and twelve, which is 39 ml for each, and one from eleven and thirteen.
+    // By hand: 24 stand in two flasks of 100 mm by 158 mm that take 14 each; one by 150 mm takes 10, and is 62.8 ml smaller. To use it, two
+    // must move from twelve and twelve, which is 31 ml for each, and one from eleven and thirteen.
     [Theory]
     [InlineData(Stability.Keep, 11, 13, false)]
     [InlineData(Stability.Worthwhile, 11, 13, true)]
@@ -90,7 +90,7 @@ public sealed class ReplanningTests
     {
         var shop = Wrenmoor.Shop with
         {
-            FlaskSizes = [Wrenmoor.Size("large", 100, 150, 1) with { Cup = null }, Wrenmoor.Size("larger", 100, 160, 2) with { Cup = null }],
+            FlaskSizes = [Wrenmoor.Size("large", 100, 150, 1) with { Cup = null }, Wrenmoor.Size("larger", 100, 158, 2) with { Cup = null }],
             Settings = Wrenmoor.Answered with { WhenLittleChanged = choice },
         };
         var night = Wrenmoor.Night(shop, Stood("A", first), Stood("B", second));
@@ -109,21 +109,21 @@ public sealed class ReplanningTests
         };
     }
 
-    // As above, in two alloys at once: of the one, one piece moves for 78.5 ml; of the other, two would, which leaves them where they are.
+    // As above, in two alloys at once: of the one, one piece moves for 62.8 ml; of the other, two would, which leaves them where they are.
     [Fact]
     public void Plan_WorthwhileInOneAlloyOnly_TellsWhatItLeavesInTheOther()
     {
         var shop = Wrenmoor.Shop with
         {
-            FlaskSizes = [Wrenmoor.Size("large", 100, 150, 2) with { Cup = null }, Wrenmoor.Size("larger", 100, 160, 4) with { Cup = null }],
+            FlaskSizes = [Wrenmoor.Size("large", 100, 150, 2) with { Cup = null }, Wrenmoor.Size("larger", 100, 158, 4) with { Cup = null }],
             Settings = Wrenmoor.Answered with { WhenLittleChanged = Stability.Worthwhile },
         };
         var night = Wrenmoor.Night(shop, Stood("A", 11, "Bench silver"), Stood("B", 13, "Bench silver"), Stood("C", 12, "Bell bronze"), Stood("D", 12, "Bell bronze"));
 
         var change = NightPlanner.Plan(night with { Trees = [Line("A", "larger"), Line("B", "larger"), Line("C", "larger"), Line("D", "larger")] }).Change!;
 
-        change.Words(WrittenVolume.Millilitre).ShouldBe("1 piece moves and 78.5 ml of investment is saved");
-        change.Left!.Words(WrittenVolume.Millilitre).ShouldBe("2 pieces would move and 78.5 ml of investment would be saved");
+        change.Words(WrittenVolume.Millilitre).ShouldBe("1 piece moves and 62.8 ml of investment is saved");
+        change.Left!.Words(WrittenVolume.Millilitre).ShouldBe("2 pieces would move and 62.8 ml of investment would be saved");
 
         static Piece Stood(string letter, int quantity, string alloy) => Wrenmoor.Ring(quantity) with
         {

@@ -24,8 +24,8 @@ internal sealed class CrowdedTrees
 
     // After so many changes that is made more or less, between limits.
     private const int TriesBetween = 256;
-    private const double More = 1.003;
-    private const double Less = 1 / 1.006;
+    private const double More = 1.006;
+    private const double Less = 1 / 1.012;
     private const double LeastPressure = 0.3;
     private const double MostPressure = 10;
 
