@@ -14,7 +14,6 @@ internal sealed class CoverSimplex
 
     // A look at all columns serves for some steps.
     private const int MostListed = 16;
-    private const int MostNew = 64;
 
     // Numbers of a row that are worked out at once, and what a look at a column takes besides.
     private const int Together = 2;
@@ -31,7 +30,6 @@ internal sealed class CoverSimplex
     private readonly int[] basis;
     private readonly double[] step;
     private readonly List<(double Cost, int Column)> shortList = [];
-    private int solved;
 
     /// <summary>Starts with no columns.</summary>
     /// <param name="needs">What each row needs; 0 or less where it starts with that much to spare.</param>
@@ -87,7 +85,6 @@ internal sealed class CoverSimplex
     /// <summary>Finds the least cost and what each row is worth then.</summary>
     public double Solve()
     {
-        ListNew();
         for (var pivots = 0; pivots < 20 * rows; pivots++)
         {
             if (pivots % StepsOfPrices == 0)
@@ -119,17 +116,6 @@ internal sealed class CoverSimplex
         }
 
         return cost;
-    }
-
-    // The few columns that were added since the last time are what is likeliest to change anything.
-    private void ListNew()
-    {
-        for (; solved < columns.Count && columns.Count - solved <= MostNew; solved++)
-        {
-            shortList.Add((0, solved));
-        }
-
-        solved = columns.Count;
     }
 
     // What stands in the basis: a tree by its place, or below zero the surplus of a row, or nothing of ours.
