@@ -67,7 +67,7 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
         var chosen = wanted switch
         {
             Stability.Keep => kept,
-            Stability.Worthwhile when !savesLoad => Worthwhile(groups, homes, kept, better, free, stop),
+            Stability.Worthwhile when !savesLoad => Worthwhile(groups, homes, afresh, kept, better, free, stop),
             _ => better,
         };
         var isKept = wanted != Stability.Best && chosen.SequenceEqual(kept);
@@ -136,7 +136,8 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
 
     // Each group with the flasks and the moves that count least together.
     private static GroupAnswer[] Worthwhile(
-        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] kept, GroupAnswer[] better, int[] free, CancellationToken stop)
+        IReadOnlyList<GroupPacking> groups, List<IReadOnlyList<PackedFlask>> homes, GroupAnswer[] afresh, GroupAnswer[] kept, GroupAnswer[] better, int[] free,
+        CancellationToken stop)
     {
         GroupAnswer[] weighed = [.. better];
         for (var i = 0; i < weighed.Length; i++)
@@ -147,12 +148,27 @@ internal sealed record Replanning(GroupAnswer[] Answers, IReadOnlyList<(string L
             }
 
             int[] mine = [.. free.Select((count, size) => count - weighed.Sum(a => a.Used(size)) + weighed[i].Used(size))];
-            var mayStay = kept[i].Lost <= better[i].Lost && mine.Select((count, size) => kept[i].Used(size) <= count).All(isFree => isFree);
-            var (one, other) = mayStay && Counted(kept[i], homes[i]) < Counted(better[i], homes[i]) ? (kept[i], better[i]) : (better[i], kept[i]);
-            weighed[i] = groups[i].Weigh(homes[i], one, other, mine, ([.. groups[i].Sizes.Select(Counted)], MlForMove), stop);
+            var (stands, cheap, from) = (kept[i], better[i], homes[i]);
+            weighed[i] = Weighed(groups[i], from, stands, cheap, mine, stop);
+
+            // Until nothing more is worthwhile: filling again begins with what was chosen, and says the same.
+            while (weighed[i] != stands && weighed[i].Packed.Plan.Cost > afresh[i].Packed.Plan.Cost)
+            {
+                (stands, from) = (weighed[i], weighed[i].Packed.Plan.Flasks);
+                cheap = groups[i].Calm(from, afresh[i], stands, mine, inBrief: true, stop);
+                weighed[i] = Weighed(groups[i], from, stands, cheap, mine, stop);
+            }
         }
 
         return weighed;
+    }
+
+    private static GroupAnswer Weighed(
+        GroupPacking group, IReadOnlyList<PackedFlask> homes, GroupAnswer stands, GroupAnswer cheap, int[] free, CancellationToken stop)
+    {
+        var mayStay = stands.Lost <= cheap.Lost && free.Select((count, size) => stands.Used(size) <= count).All(isFree => isFree);
+        var (one, other) = mayStay && Counted(stands, homes) <= Counted(cheap, homes) ? (stands, cheap) : (cheap, stands);
+        return group.Weigh(homes, one, other, free, ([.. group.Sizes.Select(Counted)], MlForMove), stop);
     }
 
     private static long Counted(GroupAnswer answer, IReadOnlyList<PackedFlask> homes) =>

@@ -75,12 +75,16 @@ internal sealed class PackStaying
 
     private void Change(IEnumerable<StayingChoice> found, long work, ulong seed)
     {
-        var near = found.Where(c => c.Cost >= aim.LeastCost).OrderBy(c => aim.Of(c.There, c.Least)).ThenBy(c => c.Least).Take(MostSet).SelectMany(choices.Set)
+        var tried = found.Where(c => c.Cost >= aim.LeastCost).OrderBy(c => aim.Of(c.There, c.Least)).ThenBy(c => c.Least).Take(MostSet).SelectMany(choices.Set)
             .OrderBy(Least).ThenBy(c => c.Least).Take(MostBrief).ToList()
-            .OrderBy(c => Cool(c, work / (PartOfBrief * MostBrief), seed)).Take(MostNear).ToList();
-        for (var run = 1; run <= Runs && near.Count > 0; run++)
+            .Select(c => (Choice: c, Near: Cool(c, work / (PartOfBrief * MostBrief), seed))).OrderBy(t => t.Near).Take(MostNear).ToList();
+        for (var run = 1; run <= Runs && tried.Count > 0; run++)
         {
-            Cool(near[run % near.Count], (work - (work / PartOfBrief)) / Runs, seed + (ulong)run);
+            // Every other time the one that came nearest so far.
+            var at = run % 2 == 0 ? 0 : run / 2 % tried.Count;
+            var (choice, near) = tried[at];
+            tried[at] = (choice, Math.Min(near, Cool(choice, (work - (work / PartOfBrief)) / Runs, seed + (ulong)run)));
+            tried = [.. tried.OrderBy(t => t.Near)];
         }
     }
 
